@@ -1,0 +1,229 @@
+using System.Text.Json;
+
+namespace JarLabel.Core.Reading;
+
+/// <summary>The members of one JSON object, taken by name. A fault is noted and a harmless stand-in returned, so that the rest of
+/// the file is still read; the caller drops the result when any problem was noted.</summary>
+public sealed class FieldReader
+{
+    private readonly JsonElement element;
+    private readonly string code;
+    private readonly List<Problem> problems;
+    private readonly HashSet<string> taken = new(StringComparer.Ordinal);
+    private readonly bool isObject;
+
+    internal FieldReader(JsonElement element, string where, string code, List<Problem> problems)
+    {
+        this.element = element;
+        this.code = code;
+        this.problems = problems;
+        Where = where;
+        isObject = element.ValueKind == JsonValueKind.Object;
+        if (!isObject)
+        {
+            problems.Add(ReadingProblems.WrongKind(code, where, element, "an object { ... }"));
+        }
+    }
+
+    /// <summary>The place of this object: <c>file#/path</c>.</summary>
+    public string Where { get; }
+
+    /// <summary>True when the object has the member.</summary>
+    public bool Has(string name) => isObject && element.TryGetProperty(name, out _);
+
+    /// <summary>Notes a problem of the caller's own about one member.</summary>
+    public void Refuse(string name, string message) => problems.Add(new Problem(code, message, $"{Where}/{name}"));
+
+    /// <summary>A text that is not empty.</summary>
+    public string Text(string name) => Take(name, JsonValueKind.String, "a text in quotes") is { } found ? NotEmpty(name, found.GetString()!) : "";
+
+    /// <summary>A text, or null when the member is left out.</summary>
+    public string? OptionalText(string name) => Has(name) ? Text(name) : null;
+
+    /// <summary>A number within its limits, both allowed.</summary>
+    public double Number(string name, double least, double most) => (double)Exact(name, (decimal)least, (decimal)most);
+
+    /// <summary>A number within its limits, or null when the member is left out.</summary>
+    public double? OptionalNumber(string name, double least, double most) => Has(name) ? Number(name, least, most) : null;
+
+    /// <summary>A number kept exactly as written, within its limits.</summary>
+    public decimal Exact(string name, decimal least, decimal most)
+    {
+        if (Take(name, JsonValueKind.Number, "a number") is not { } found)
+        {
+            return least;
+        }
+
+        if (found.TryGetDecimal(out var value) && value >= least && value <= most)
+        {
+            return value;
+        }
+
+        problems.Add(ReadingProblems.OutOfRange(code, $"{Where}/{name}", found, least, most));
+        return least;
+    }
+
+    /// <summary>A whole number within its limits.</summary>
+    public int Count(string name, int least, int most)
+    {
+        var value = Exact(name, least, most);
+        if (value != decimal.Truncate(value))
+        {
+            problems.Add(ReadingProblems.NotWhole(code, $"{Where}/{name}", value));
+        }
+
+        return (int)value;
+    }
+
+    /// <summary><c>true</c> or <c>false</c>.</summary>
+    public bool Flag(string name)
+    {
+        if (Find(name) is not { } found)
+        {
+            return false;
+        }
+
+        if (found.ValueKind is not (JsonValueKind.True or JsonValueKind.False))
+        {
+            problems.Add(ReadingProblems.WrongKind(code, $"{Where}/{name}", found, "true or false"));
+        }
+
+        return found.ValueKind == JsonValueKind.True;
+    }
+
+    /// <summary>One of a few words.</summary>
+    public T Choice<T>(string name, IReadOnlyDictionary<string, T> choices)
+    {
+        ArgumentNullException.ThrowIfNull(choices);
+        var word = Text(name);
+        if (choices.TryGetValue(word, out var value))
+        {
+            return value;
+        }
+
+        if (word.Length > 0)
+        {
+            problems.Add(ReadingProblems.NotAChoice(code, $"{Where}/{name}", word, choices.Keys));
+        }
+
+        return choices.Values.First();
+    }
+
+    /// <summary>One object inside this one.</summary>
+    public T Member<T>(string name, Func<FieldReader, T> read)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        var inner = new FieldReader(Find(name) ?? EmptyObject, $"{Where}/{name}", code, problems);
+        var value = read(inner);
+        inner.RefuseUnknown();
+        return value;
+    }
+
+    /// <summary>One object inside this one, or null when the member is left out.</summary>
+    public T? OptionalMember<T>(string name, Func<FieldReader, T> read)
+        where T : class => Has(name) ? Member(name, read) : null;
+
+    /// <summary>A list of objects.</summary>
+    public IReadOnlyList<T> List<T>(string name, Func<FieldReader, T> read) =>
+        Find(name) is { } found ? ReadItems(found, $"{Where}/{name}", code, problems, read) : [];
+
+    /// <summary>A list of texts.</summary>
+    public IReadOnlyList<string> Texts(string name)
+    {
+        if (Take(name, JsonValueKind.Array, "a list [ ... ]") is not { } found)
+        {
+            return [];
+        }
+
+        var texts = new List<string>();
+        foreach (var (index, item) in found.EnumerateArray().Index())
+        {
+            if (item.ValueKind != JsonValueKind.String)
+            {
+                problems.Add(ReadingProblems.WrongKind(code, $"{Where}/{name}/{index}", item, "a text in quotes"));
+                continue;
+            }
+
+            texts.Add(NotEmpty($"{name}/{index}", item.GetString()!));
+        }
+
+        return texts;
+    }
+
+    internal static IReadOnlyList<T> ReadItems<T>(JsonElement list, string where, string code, List<Problem> problems, Func<FieldReader, T> read)
+    {
+        if (list.ValueKind != JsonValueKind.Array)
+        {
+            problems.Add(ReadingProblems.WrongKind(code, where, list, "a list [ ... ]"));
+            return [];
+        }
+
+        var items = new List<T>();
+        foreach (var (index, item) in list.EnumerateArray().Index())
+        {
+            var fields = new FieldReader(item, $"{where}/{index}", code, problems);
+            items.Add(read(fields));
+            fields.RefuseUnknown();
+        }
+
+        return items;
+    }
+
+    internal void RefuseUnknown()
+    {
+        if (!isObject)
+        {
+            return;
+        }
+
+        foreach (var member in element.EnumerateObject().Where(m => !taken.Contains(m.Name)))
+        {
+            problems.Add(ReadingProblems.Unknown(code, $"{Where}/{member.Name}", taken));
+        }
+    }
+
+    private static JsonElement EmptyObject { get; } = JsonElement.Parse("{}");
+
+    private JsonElement? Take(string name, JsonValueKind kind, string wanted)
+    {
+        if (Find(name) is not { } found)
+        {
+            return null;
+        }
+
+        if (found.ValueKind == kind)
+        {
+            return found;
+        }
+
+        problems.Add(ReadingProblems.WrongKind(code, $"{Where}/{name}", found, wanted));
+        return null;
+    }
+
+    private JsonElement? Find(string name)
+    {
+        taken.Add(name);
+        if (!isObject)
+        {
+            return null;
+        }
+
+        if (element.TryGetProperty(name, out var found))
+        {
+            return found;
+        }
+
+        problems.Add(ReadingProblems.Missing(code, Where, name));
+        return null;
+    }
+
+    private string NotEmpty(string name, string text)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            problems.Add(ReadingProblems.Empty(code, $"{Where}/{name}"));
+        }
+
+        return text;
+    }
+}
