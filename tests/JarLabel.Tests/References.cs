@@ -1,0 +1,43 @@
+namespace JarLabel.Tests;
+
+/// <summary>Every outside source that a check or a catalog row stands on, once. The id is also what a data file's <c>source</c> says
+/// before its first comma.</summary>
+public static class References
+{
+    public const string AstmD360 = "ASTM D360";
+    public const string FineWoodworking = "Fine Woodworking";
+    public const string OimlR22 = "OIML R 22";
+    public const string Cfr27 = "27 CFR";
+    public const string NioshPocketGuide = "NIOSH Pocket Guide";
+    public const string NioshIdlh = "NIOSH IDLH";
+    public const string PrudentPractices = "Prudent Practices";
+    public const string EchaInventory = "ECHA C&L inventory";
+    public const string GisChem = "GisChem";
+    public const string Clp = "CLP";
+    public const string Osha1200 = "29 CFR 1910.1200";
+    public const string Osha1000 = "29 CFR 1910.1000";
+    public const string Osha106 = "29 CFR 1910.106";
+    public const string UnGhsPaper = "ST/SG/AC.10/C.4/2008/23";
+    public const string Iso18004 = "ISO/IEC 18004";
+    public const string Iso7064 = "ISO/IEC 7064";
+
+    public static IReadOnlyDictionary<string, Reference> All { get; } = new Dictionary<string, Reference>(StringComparer.Ordinal)
+    {
+        [AstmD360] = new("Standard Specification for Shellac Varnishes", "ASTM International", "D360-89", "read"),
+        [FineWoodworking] = new("Shellac Conversion Ratios, and articles", "Fine Woodworking magazine", "as reprinted", "read"),
+        [OimlR22] = new("International Alcoholometric Tables, general formula", "OIML; Directive 76/766/EEC annex", "1975", "read"),
+        [Cfr27] = new("Code of Federal Regulations, title 27 (parts 19, 20, 21, 30)", "US Alcohol and Tobacco Tax and Trade Bureau", "as codified", "read"),
+        [NioshPocketGuide] = new("Pocket Guide to Chemical Hazards", "NIOSH", "online edition", "read"),
+        [NioshIdlh] = new("Documentation for Immediately Dangerous to Life or Health Concentrations", "NIOSH", "1994", "read"),
+        [PrudentPractices] = new("Prudent Practices in the Laboratory, LCSS sheets", "US National Research Council", "1995", "read"),
+        [EchaInventory] = new("Classification and Labelling Inventory", "European Chemicals Agency", "online", "read"),
+        [GisChem] = new("Hazardous substance sheets", "BG RCI and BGHM", "online", "read"),
+        [Clp] = new("Regulation (EC) No 1272/2008 on classification, labelling and packaging, Annex I", "European Union", "consolidated", "read"),
+        [Osha1200] = new("Hazard Communication, 29 CFR 1910.1200 with Appendix A and C", "US OSHA", "2024", "read"),
+        [Osha1000] = new("Air contaminants, 29 CFR 1910.1000", "US OSHA", "as codified", "read"),
+        [Osha106] = new("Flammable liquids, 29 CFR 1910.106", "US OSHA", "as codified", "read"),
+        [UnGhsPaper] = new("Worked examples of the additivity formula, ST/SG/AC.10/C.4/2008/23, annex 2", "UN Sub-Committee of Experts on the GHS", "2008", "read"),
+        [Iso18004] = new("QR code bar code symbology specification, Annex I", "ISO/IEC", "2015", "read"),
+        [Iso7064] = new("Check character systems", "ISO/IEC", "2003", "memory"),
+    };
+}
