@@ -1,0 +1,25 @@
+using JarLabel.Layout.Marks;
+
+namespace JarLabel.Render.Drawing;
+
+/// <summary>What each ink is on paper and on a one-bit printer.</summary>
+internal static class Inks
+{
+    /// <summary>Red, green and blue, 0xRRGGBB. Signs and signal panels keep near the safety colours of the trade's wall signs; black is
+    /// pure, so that a printer takes its black cartridge and no composite.</summary>
+    internal static uint Rgb(Ink ink) => ink switch
+    {
+        Ink.Black => 0x000000,
+        Ink.White => 0xFFFFFF,
+        Ink.Red => 0xD7141A,
+        Ink.Orange => 0xF08A00,
+        Ink.Yellow => 0xF9C800,
+        Ink.Blue => 0x005CA9,
+        Ink.Green => 0x00824A,
+        _ => throw new ArgumentOutOfRangeException(nameof(ink), ink, "Not an ink of the house."),
+    };
+
+    /// <summary>True when a one-bit printer puts dots: a colour that carries white drawing (red, blue, green) becomes black, one that
+    /// carries black drawing (orange, yellow) becomes white. Never a grey.</summary>
+    internal static bool Prints(Ink ink) => ink is Ink.Black or Ink.Red or Ink.Blue or Ink.Green;
+}

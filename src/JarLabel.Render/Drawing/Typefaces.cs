@@ -1,0 +1,29 @@
+using JarLabel.Layout.Marks;
+using JarLabel.Render.Text;
+using SkiaSharp;
+
+namespace JarLabel.Render.Drawing;
+
+/// <summary>The embedded faces as Skia holds them, one each for the life of the process.</summary>
+internal static class Typefaces
+{
+    private static readonly Lazy<SKTypeface>[] Faces =
+        [.. Enum.GetValues<Face>().Select(face => new Lazy<SKTypeface>(() => Load(face)))];
+
+    internal static SKTypeface For(Face face) => Faces[(int)face].Value;
+
+    /// <summary>A font that Skia neither hints nor snaps to whole units: letters drift when drawing in millimetres otherwise.</summary>
+    internal static SKFont Font(Face face, float size) => new(For(face), size)
+    {
+        Subpixel = true,
+        LinearMetrics = true,
+        Hinting = SKFontHinting.None,
+        Edging = SKFontEdging.Antialias,
+    };
+
+    private static SKTypeface Load(Face face)
+    {
+        using var data = SKData.CreateCopy(FontFile.Read(face));
+        return SKTypeface.FromData(data);
+    }
+}

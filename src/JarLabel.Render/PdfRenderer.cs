@@ -1,0 +1,56 @@
+using JarLabel.Layout.Marks;
+using JarLabel.Render.Drawing;
+using JarLabel.Render.Pdf;
+using SkiaSharp;
+
+namespace JarLabel.Render;
+
+/// <summary>Writes pages as a PDF: vectors only, the fonts embedded from our own files, the paper's exact size, text that reads back,
+/// no scaling in the print dialog. The same pages and facts give the same bytes on every thread, run and machine.</summary>
+public static class PdfRenderer
+{
+    // Skia rounds page sizes to whole dots of this resolution. 2540 is a hundredth of a millimetre; at 72 or 300 the paper is wrong.
+    private const float HundredthsOfAMillimetre = 2540;
+
+    /// <summary>Draws the pages one after the other as they come; holds one page at a time, however many there are.</summary>
+    /// <param name="target">Where the bytes go; it need not be seekable, and is left open.</param>
+    /// <param name="pages">The pages, at least one.</param>
+    /// <param name="facts">What the file says about itself.</param>
+    public static void Write(Stream target, IEnumerable<Page> pages, PdfFacts facts)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        ArgumentNullException.ThrowIfNull(pages);
+        ArgumentNullException.ThrowIfNull(facts);
+        using var stream = new ActualSizeStream(target);
+        using (var document = SKDocument.CreatePdf(stream, Metadata(facts)))
+        using (var painter = new MarkPainter(Colour, smooth: true))
+        {
+            foreach (var page in pages)
+                Draw(document, painter, page);
+            document.Close();
+        }
+
+        stream.Finish();
+    }
+
+    private static SKColor Colour(Ink ink) => new(0xFF000000 | Inks.Rgb(ink));
+
+    private static void Draw(SKDocument document, MarkPainter painter, Page page)
+    {
+        using var canvas = document.BeginPage((float)(page.Width * Measure.PointsPerMillimetre), (float)(page.Height * Measure.PointsPerMillimetre));
+        canvas.Scale((float)Measure.PointsPerMillimetre);
+        painter.Draw(canvas, page);
+        document.EndPage();
+    }
+
+    // PDF/A is off: Skia then writes an identifier made from the machine's clock.
+    private static SKDocumentPdfMetadata Metadata(PdfFacts facts) => new(HundredthsOfAMillimetre)
+    {
+        Title = facts.Title,
+        Creator = facts.Creator,
+        Producer = facts.Creator,
+        Creation = facts.Moment.UtcDateTime,
+        Modified = facts.Moment.UtcDateTime,
+        PdfA = false,
+    };
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using JarLabel.Layout;
+using JarLabel.Layout.Marks;
+using JarLabel.Render.Text;
+
+namespace JarLabel.Render;
+
+/// <summary>Measures text with the very glyphs and kerning that the renderers draw. Measured lines are remembered for the whole process;
+/// any number of rulers may be used from any thread. Measuring loads HarfBuzz and one font file, never Skia.</summary>
+public sealed class SkiaRuler : ITextRuler
+{
+    private const double MillimetresPerPoint = 25.4 / 72;
+
+    /// <inheritdoc/>
+    public double Width(string text, Face face, double points)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Typesetter.For(face).Set(text).Width * points * MillimetresPerPoint;
+    }
+
+    /// <inheritdoc/>
+    public FaceMeasures Measures(Face face) => Typesetter.For(face).Measures;
+
+    /// <inheritdoc/>
+    public string? FirstMissing(string text, Face face)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var typesetter = Typesetter.For(face);
+        return typesetter.Set(text).Complete ? null : Elements(text).FirstOrDefault(element => !typesetter.Set(element).Complete);
+    }
+
+    private static IEnumerable<string> Elements(string text)
+    {
+        for (var at = 0; at < text.Length; at += StringInfo.GetNextTextElementLength(text, at))
+            yield return StringInfo.GetNextTextElement(text, at);
+    }
+}
