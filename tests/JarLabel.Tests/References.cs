@@ -19,6 +19,7 @@ public static class References
     public const string Osha106 = "29 CFR 1910.106";
     public const string UnGhsPaper = "ST/SG/AC.10/C.4/2008/23";
     public const string Iso18004 = "ISO/IEC 18004";
+    public const string NistHandbook44 = "NIST Handbook 44";
     public const string Iso7064 = "ISO/IEC 7064";
 
     public static IReadOnlyDictionary<string, Reference> All { get; } = new Dictionary<string, Reference>(StringComparer.Ordinal)
@@ -38,6 +39,7 @@ public static class References
         [Osha106] = new("Flammable liquids, 29 CFR 1910.106", "US OSHA", "as codified", "read"),
         [UnGhsPaper] = new("Worked examples of the additivity formula, ST/SG/AC.10/C.4/2008/23, annex 2", "UN Sub-Committee of Experts on the GHS", "2008", "read"),
         [Iso18004] = new("QR code bar code symbology specification, Annex I", "ISO/IEC", "2015", "read"),
+        [NistHandbook44] = new("Specifications, Tolerances, and Other Technical Requirements for Weighing and Measuring Devices, appendix C", "NIST", "2024", "memory"),
         [Iso7064] = new("Check character systems", "ISO/IEC", "2003", "memory"),
     };
 }

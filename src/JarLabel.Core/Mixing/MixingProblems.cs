@@ -1,0 +1,37 @@
+using System.Globalization;
+using JarLabel.Core.Quantities;
+using UnitsNet;
+
+namespace JarLabel.Core.Mixing;
+
+/// <summary>What can be wrong with an order for a batch, a thinning, a thickening or a blend.</summary>
+internal static class MixingProblems
+{
+    private const string Ways = "Give --cut with one of --pour, --flakes, --makes or --fill; or --pour with --flakes, and the cut follows. For example --cut 1.5 --pour \"350 mL\".";
+
+    internal static Problem CutMissing() => new("JL131", $"The cut is missing. {Ways}", "--cut");
+
+    internal static Problem AmountMissing() => new("JL132", $"There is a cut but no amount. {Ways}", "--pour");
+
+    internal static Problem TooManyAmounts() => new("JL133", $"Read more than one amount beside the cut. {Ways}", "--pour");
+
+    internal static Problem CutAndBothAmounts() => new("JL133", $"Read a cut, a pour and a weight of flakes: any two of them fix the third. {Ways}", "--cut");
+
+    internal static Problem NoUsableCut(Mass flakes, Volume pour) => new(
+        "JL134",
+        string.Create(CultureInfo.InvariantCulture, $"{flakes.Grams:0.##} g of flakes in {pour.Milliliters:0.##} mL is a {flakes.Pounds / pour.UsGallons:0.###} lb cut; allowed is {PoundCut.Weakest} to {PoundCut.Strongest:0} lb. Check the units: flakes are weighed (oz, g), solvent is measured (fl oz, mL)."),
+        "--flakes");
+
+    internal static Problem NotThinner(PoundCut from, PoundCut to) => new(
+        "JL135",
+        string.Create(CultureInfo.InvariantCulture, $"The liquid is a {from.PoundsPerUsGallon:0.###} lb cut and {to.PoundsPerUsGallon:0.###} lb was wanted; thinning leads to a weaker cut. To make it stronger, thicken it."),
+        "--to");
+
+    internal static Problem NotThicker(PoundCut from, PoundCut to) => new(
+        "JL136",
+        string.Create(CultureInfo.InvariantCulture, $"The liquid is a {from.PoundsPerUsGallon:0.###} lb cut and {to.PoundsPerUsGallon:0.###} lb was wanted; thickening leads to a stronger cut. To make it weaker, thin it."),
+        "--to");
+
+    internal static Problem NothingToBlend(int read) =>
+        new("JL137", string.Create(CultureInfo.InvariantCulture, $"Read {read} jar(s); a blend needs two or more, such as --jar \"200 mL@2\" --jar \"100 mL@1\"."), "--jar");
+}

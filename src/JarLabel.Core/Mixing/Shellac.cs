@@ -1,0 +1,25 @@
+using JarLabel.Core.Quantities;
+using UnitsNet;
+
+namespace JarLabel.Core.Mixing;
+
+/// <summary>What dissolved shellac does to a volume: one pound of flakes takes up a tenth of a US gallon.</summary>
+/// <remarks>Fine Woodworking, note to "Shellac Conversion Ratios": 2, 3 and 4 lb in one gallon make 1.2, about 1.3 and 1.4 gallons. Books
+/// give 0.095 to 0.116 gal/lb by grade and method; the apparent density that follows is 1.198 g/mL.</remarks>
+public static class Shellac
+{
+    /// <summary>US gallons taken up by one pound of dissolved flakes.</summary>
+    public const double GallonsPerPound = 0.100;
+
+    /// <summary>The volume that dissolved flakes take up.</summary>
+    public static Volume VolumeOf(Mass flakes) => Volume.FromUsGallons(GallonsPerPound * flakes.Pounds);
+
+    /// <summary>Finished liquid per part of solvent poured: 1 + v c.</summary>
+    public static double Swelling(PoundCut cut) => 1 + (GallonsPerPound * cut.PoundsPerUsGallon);
+
+    /// <summary>The solvent that was poured into so much finished liquid.</summary>
+    public static Volume PouredIn(Volume liquid, PoundCut cut) => liquid / Swelling(cut);
+
+    /// <summary>The finished liquid that so much poured solvent makes.</summary>
+    public static Volume MadeFrom(Volume poured, PoundCut cut) => poured * Swelling(cut);
+}

@@ -1,0 +1,48 @@
+namespace JarLabel.Core.Quantities;
+
+/// <summary>Reads an amount as people write it: numbers and unit words, one pair or several (<c>1 lb 4 oz</c>).</summary>
+internal static class AmountText
+{
+    /// <summary>The amount in the kind's base unit (millilitres or grams), more than nothing and at most <paramref name="most"/>.</summary>
+    internal static Result<double> Read(string text, UnitKind kind, double most, string where)
+    {
+        var written = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        if (NumberText.IsAmbiguous(written))
+        {
+            return QuantityProblems.AmbiguousComma(text, where);
+        }
+
+        var sum = 0.0;
+        for (var rest = written; rest.Length > 0;)
+        {
+            if (TakePair(rest, kind, text, where) is var pair && !pair.TryGet(out var taken, out var problems))
+            {
+                return Result<double>.Failed(problems);
+            }
+
+            sum += taken.Size;
+            rest = taken.After;
+        }
+
+        return sum > 0 && sum <= most ? sum : QuantityProblems.AmountOutOfRange(text, kind, most, where);
+    }
+
+    private static Result<(double Size, string After)> TakePair(string rest, UnitKind kind, string whole, string where)
+    {
+        if (NumberText.Take(rest) is not { } number)
+        {
+            return QuantityProblems.NotAnAmount(whole, kind, where);
+        }
+
+        var word = new string([.. number.After.TakeWhile(c => !StartsNumber(c))]);
+        return UnitWord.Find(word) switch
+        {
+            null when word.Trim().Length == 0 => QuantityProblems.UnitMissing(whole, kind, where),
+            null => QuantityProblems.UnitUnknown(whole, word.Trim(), kind, where),
+            { } unit when unit.Kind != kind => QuantityProblems.WrongKind(whole, unit, where),
+            { } unit => (number.Value * unit.Size, number.After[word.Length..].TrimStart()),
+        };
+    }
+
+    private static bool StartsNumber(char c) => char.IsAsciiDigit(c) || c is '-' or '+' || (c > 127 && char.GetNumericValue(c) is > 0 and < 1);
+}

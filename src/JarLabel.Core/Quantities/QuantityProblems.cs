@@ -1,0 +1,52 @@
+using System.Globalization;
+
+namespace JarLabel.Core.Quantities;
+
+/// <summary>What can be wrong with an amount, a cut or a temperature that somebody typed.</summary>
+internal static class QuantityProblems
+{
+    private const string VolumeExamples = "\"350 mL\", \"1 1/2 pt\", \"0.5 L\", \"12 fl oz\", \"1 imp pt\"";
+    private const string MassExamples = "\"4 oz\", \"1/4 lb\", \"113 g\"";
+
+    internal static Problem NotAnAmount(string read, UnitKind kind, string where) =>
+        new("JL101", $"Read {Quoted.Of(read)} as {Named(kind)}; a number above zero and a unit are wanted, such as {Examples(kind)}. Signs, exponents and divisions by zero are not read.", where);
+
+    internal static Problem UnitMissing(string read, UnitKind kind, string where) =>
+        new("JL102", $"Read {Quoted.Of(read)} with no unit after the number; write {Named(kind)} such as {Examples(kind)}.", where);
+
+    internal static Problem UnitUnknown(string read, string word, UnitKind kind, string where) =>
+        new("JL102", $"Read {Quoted.Of(read)}; the unit {Quoted.Of(word)} is not known. Allowed for {Named(kind)}: {Units(kind)}; for example {Examples(kind)}.", where);
+
+    internal static Problem WrongKind(string read, UnitWord unit, string where) => unit.Kind == UnitKind.Mass
+        ? new("JL103", $"Read {Quoted.Of(read)}: {Quoted.Of(unit.Words[0])} is a weight, and a volume is wanted here. Write {Quoted.Of("fl oz")} if fluid ounces were meant; {Quoted.Of("oz")} is for flakes on a scale. For example {VolumeExamples}.", where)
+        : new("JL103", $"Read {Quoted.Of(read)}: {Quoted.Of(unit.Words[0])} is a volume, and a weight is wanted here. Write {Quoted.Of("oz")} if ounces on a scale were meant; {Quoted.Of("fl oz")} is for liquid. For example {MassExamples}.", where);
+
+    internal static Problem AmbiguousComma(string read, string where) =>
+        new("JL104", $"Read {Quoted.Of(read)}: the comma could part thousands or decimals. Write 1500 or 1.5, without the comma.", where);
+
+    internal static Problem AmountOutOfRange(string read, UnitKind kind, double most, string where) =>
+        new("JL105", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; {Named(kind)} must be more than zero and at most {most / 1000:0} {(kind == UnitKind.Volume ? "L" : "kg")}, such as {Examples(kind)}."), where);
+
+    internal static Problem NotACut(string read, string where) =>
+        new("JL111", $"Read {Quoted.Of(read)} as a cut; wanted is pounds of flakes per US gallon of alcohol poured, such as \"1.5\", \"2 lb\", \"240 g/L\", \"2 oz/pt\" or \"2 lb in 3 gal\".", where);
+
+    internal static Problem InCut(string read, Problem part) => part.Message.Contains(Quoted.Of(read), StringComparison.Ordinal)
+        ? part
+        : part with { Message = $"Read {Quoted.Of(read)} as a cut, a weight in a volume. {part.Message}" };
+
+    internal static Problem CutOutOfRange(string read, double pounds, string where) =>
+        new("JL112", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}, a {pounds:0.###} lb cut; allowed is {PoundCut.Weakest} to {PoundCut.Strongest:0} lb of flakes per US gallon of alcohol poured. A wash coat is about 1/2, padding 1 to 2, a spray build 3."), where);
+
+    internal static Problem NotATemperature(string read, string where) =>
+        new("JL121", $"Read {Quoted.Of(read)} as a temperature; write the number with its scale, such as \"68F\" or \"20 C\".", where);
+
+    internal static Problem TemperatureOutOfRange(string read, string where) =>
+        new("JL122", $"Read {Quoted.Of(read)}; a bench or shelf lies between -20 C and 40 C (-4F to 104F).", where);
+
+    private static string Named(UnitKind kind) => kind == UnitKind.Volume ? "a volume" : "a weight";
+
+    private static string Examples(UnitKind kind) => kind == UnitKind.Volume ? VolumeExamples : MassExamples;
+
+    private static string Units(UnitKind kind) =>
+        string.Join(", ", UnitWord.All.Where(u => u.Kind == kind).Select(u => (u.System == "imperial" ? "imp " : "") + u.Words[0]));
+}

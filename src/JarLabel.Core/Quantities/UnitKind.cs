@@ -1,0 +1,11 @@
+namespace JarLabel.Core.Quantities;
+
+/// <summary>What a unit word measures.</summary>
+internal enum UnitKind
+{
+    /// <summary>Size in millilitres.</summary>
+    Volume,
+
+    /// <summary>Size in grams.</summary>
+    Mass,
+}
