@@ -26,7 +26,7 @@ public sealed record Recipe(PoundCut Cut, Mass Flakes, Volume Pour, Density Solv
     public double SolidsByVolume => Shellac.VolumeOf(Flakes) / Makes;
 
     /// <summary>Flakes in a volume of the finished liquid (less than the cut, which counts the solvent alone).</summary>
-    public MassConcentration FlakesInLiquid => Flakes / Makes;
+    public MassConcentration FlakesInLiquid => MassConcentration.FromGramsPerLiter((Flakes / Makes).GramsPerLiter);
 
     /// <summary>Weight of a volume of the finished liquid.</summary>
     public Density LiquidDensity => MakesWeight / Makes;

@@ -1,0 +1,16 @@
+using System.Text.Json.Serialization;
+using JarLabel.Core.Quantities;
+
+namespace JarLabel.Core.Jars;
+
+/// <summary>The compiled shape of the events.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
+    UseStringEnumConverter = true,
+    Converters = [typeof(GramsConverter), typeof(MillilitersConverter), typeof(CelsiusConverter)])]
+[JsonSerializable(typeof(JarEvent))]
+internal sealed partial class JarEventContext : JsonSerializerContext;

@@ -1,0 +1,10 @@
+using System.Text.Json.Serialization;
+using UnitsNet;
+
+namespace JarLabel.Core.Jars;
+
+/// <summary>Flakes of one grade in a jar.</summary>
+/// <param name="Grade">The grade's id.</param>
+/// <param name="Weight">Weight, stored in grams.</param>
+/// <param name="FlakeDate">When the flakes were made or bought, where known.</param>
+public sealed record ResinPart(string Grade, [property: JsonPropertyName("grams")] Mass Weight, DateOnly? FlakeDate = null);

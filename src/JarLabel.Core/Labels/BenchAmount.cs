@@ -1,0 +1,78 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>Amounts as they are shown, rounded once, to what a bench can weigh or pour:
+/// <list type="bullet">
+/// <item>weight: 0.1 g below 100 g, 1 g below 1 kg, then 10 g; ounces to 0.05, from a pound on in pounds and ounces to 0.1;</item>
+/// <item>volume: 0.5 mL below 100 mL, 1 mL below 1 L, then 10 mL; US in cups, pints, quarts or gallons where the amount is a
+/// plain fraction of one within 0.25 %, otherwise fluid ounces to 0.1, from a gallon on gallons to 0.01.</item>
+/// </list></summary>
+public static class BenchAmount
+{
+    private static readonly (string Unit, double Milliliters, double Least)[] PlainUnits =
+        [("gal", 3785.411784, 0.5), ("qt", 946.352946, 0.75), ("pt", 473.176473, 0.25)];
+
+    private static readonly double[] PlainFractions = [0, 0.25, 0.5, 0.75, 1];
+
+    /// <summary>Grams or kilograms.</summary>
+    public static string Metric(Mass mass) => mass.Grams switch
+    {
+        < 99.95 => Number(Rounded(mass.Grams, 0.1), "0.#") + " g",
+        < 999.5 => Number(Rounded(mass.Grams, 1), "0") + " g",
+        _ => Number(Rounded(mass.Grams, 10) / 1000, "0.00") + " kg",
+    };
+
+    /// <summary>Ounces on a scale, or pounds and ounces.</summary>
+    public static string Us(Mass mass)
+    {
+        if (mass.Ounces < 15.975)
+        {
+            return Number(Rounded(mass.Ounces, 0.05), "0.##") + " oz";
+        }
+
+        var tenths = Math.Round(mass.Ounces * 10, MidpointRounding.AwayFromZero);
+        var pounds = Math.Floor(tenths / 160);
+        var ounces = (tenths - (pounds * 160)) / 10;
+        return Number(pounds, "0") + " lb" + (ounces > 0 ? $" {Number(ounces, "0.#")} oz" : "");
+    }
+
+    /// <summary>Millilitres or litres.</summary>
+    public static string Metric(Volume volume) => volume.Milliliters switch
+    {
+        < 99.75 => Number(Rounded(volume.Milliliters, 0.5), "0.#") + " mL",
+        < 999.5 => Number(Rounded(volume.Milliliters, 1), "0") + " mL",
+        _ => Number(Rounded(volume.Milliliters, 10) / 1000, "0.00") + " L",
+    };
+
+    /// <summary>A plain part of a pint, quart or gallon, or fluid ounces.</summary>
+    public static string Us(Volume volume) => Plain(volume) ?? (volume.UsGallons < 1
+        ? Number(Rounded(volume.UsOunces, 0.1), "0.#") + " fl oz"
+        : Number(Rounded(volume.UsGallons, 0.01), "0.00") + " gal");
+
+    /// <summary>Both, the metric first.</summary>
+    public static string Both(Volume volume) => $"{Metric(volume)} ({Us(volume)})";
+
+    /// <inheritdoc cref="Both(Volume)"/>
+    public static string Both(Mass mass) => $"{Metric(mass)} ({Us(mass)})";
+
+    private static string? Plain(Volume volume)
+    {
+        foreach (var (unit, size, least) in PlainUnits)
+        {
+            var count = volume.Milliliters / size;
+            var part = PlainFractions.FirstOrDefault(f => Math.Abs(Math.Floor(count) + f - count) <= 0.0025 * count, -1);
+            if (count >= least * 0.9975 && part >= 0 && VulgarFraction.Exact(count, 0.0025) is { } words)
+            {
+                return $"{words} {unit}";
+            }
+        }
+
+        return null;
+    }
+
+    private static double Rounded(double value, double step) => Math.Round(value / step, MidpointRounding.AwayFromZero) * step;
+
+    private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+}
