@@ -1,0 +1,44 @@
+namespace JarLabel.Core.Catalog;
+
+/// <summary>Whether the rows of a catalog fit together: every id that a row names must be some row's.</summary>
+internal static class CatalogCheck
+{
+    internal static IEnumerable<Problem> Faults(ShopCatalog catalog, CatalogTable<SolventRow> solvents) =>
+    [
+        .. catalog.Substances.Rows.SelectMany(s =>
+            Missing("substances.json", s.Id, "the hazard class", s.Hazards.Select(h => h.Class), catalog.Classes)),
+        .. catalog.Grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the keeping class", [g.Keeping], catalog.Keeping)),
+        .. catalog.Grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the form", [g.Form], catalog.Forms)),
+        .. catalog.Classes.Rows.SelectMany(c =>
+            Missing("classes.json", c.Id, "the statement", [c.Statement, .. c.Precautions], catalog.Phrases)),
+        .. solvents.Rows.SelectMany(s => SolventFaults(s, catalog.Substances, solvents)),
+    ];
+
+    private static IEnumerable<Problem> Missing<T>(
+        string file, string id, string member, IEnumerable<string> named, CatalogTable<T> known)
+        where T : CatalogRow =>
+        named.Where(n => known.Find(n) is null).Select(n => CatalogProblems.UnknownReference(file, id, member, n, known.Ids));
+
+    private static IEnumerable<Problem> SolventFaults(
+        SolventRow row, CatalogTable<Substance> substances, CatalogTable<SolventRow> solvents)
+    {
+        string[] known = [.. substances.Ids, .. solvents.Ids];
+        var strangers = PartsOf(row)
+            .Where(part => substances.Find(part) is null && solvents.Find(part) is null)
+            .Select(part => CatalogProblems.UnknownReference("solvents.json", row.Id, "the part", part, known));
+        var weightless = PartsOf(row)
+            .Where(part => substances.Find(part) is { Density: null })
+            .Select(part => CatalogProblems.NoDensity("solvents.json", row.Id, part));
+        return IsMadeOf(row, row.Id, substances, solvents, [])
+            ? [.. strangers, .. weightless, CatalogProblems.MadeOfItself("solvents.json", row.Id)]
+            : [.. strangers, .. weightless];
+    }
+
+    private static IEnumerable<string> PartsOf(SolventRow row) => row.Contains.SelectMany(c => c.Parts).Select(p => p.Of).Distinct();
+
+    /// <summary>A substance of the same name outranks a solvent: pure methanol is made of methanol.</summary>
+    private static bool IsMadeOf(
+        SolventRow row, string id, CatalogTable<Substance> substances, CatalogTable<SolventRow> solvents, HashSet<string> seen) =>
+        PartsOf(row).Where(part => substances.Find(part) is null).Select(solvents.Find).OfType<SolventRow>()
+            .Any(part => part.Id == id || (seen.Add(part.Id) && IsMadeOf(part, id, substances, solvents, seen)));
+}

@@ -1,0 +1,33 @@
+namespace JarLabel.Core.Catalog;
+
+/// <summary>What can be wrong with the catalog, or with a word that should be in it.</summary>
+internal static class CatalogProblems
+{
+    /// <summary>The code of every fault in the form of a catalog file.</summary>
+    internal const string Form = "JL202";
+
+    internal static Problem UnknownWord(string kind, string typed, string? where, IEnumerable<string> words, IEnumerable<string> ids)
+    {
+        var nearest = Nearest.To(typed, words) is { } meant ? $" Did you mean \"{meant}\"?" : "";
+        return new("JL201", $"Read {kind} \"{typed}\", which is not in the catalog.{nearest} Known are: {string.Join(", ", ids)}.", where);
+    }
+
+    internal static Problem DoubledId(string file, string id) =>
+        new("JL203", $"The id or alias \"{id}\" stands on more than one row of {file}; each may stand once.", $"{file} ({id})");
+
+    internal static Problem UnknownReference(string file, string id, string member, string found, IEnumerable<string> known)
+    {
+        var nearest = Nearest.To(found, known) is { } meant ? $" Did you mean \"{meant}\"?" : "";
+        return new("JL204", $"The row \"{id}\" names {member} \"{found}\", which no row has as its id.{nearest}", $"{file} ({id})");
+    }
+
+    internal static Problem UnknownFile(string file, IEnumerable<string> known) =>
+        new("JL205", $"A catalog has no file of this name; it may have: {string.Join(", ", known)}.", file);
+
+    internal static Problem MadeOfItself(string file, string id) =>
+        new("JL206", $"The solvent \"{id}\" is made of itself, directly or through another solvent.", $"{file} ({id})");
+
+    internal static Problem NoDensity(string file, string id, string substance) =>
+        new("JL207", $"The solvent \"{id}\" holds \"{substance}\", which has no density; give it \"kilogramsPerCubicMeterAt20C\" in "
+            + "substances.json.", $"{file} ({id})");
+}

@@ -1,0 +1,95 @@
+using JarLabel.Core.Reading;
+
+namespace JarLabel.Core.Catalog;
+
+/// <summary>The rows of one catalog file: ours, with the shop's own laid over them.</summary>
+public sealed class CatalogTable<T>
+    where T : CatalogRow
+{
+    private readonly Dictionary<string, T> byWord;
+
+    private CatalogTable(string kind, IReadOnlyList<T> rows, Dictionary<string, T> byWord)
+    {
+        Kind = kind;
+        Rows = rows;
+        this.byWord = byWord;
+    }
+
+    /// <summary>What one row is called in a message: <c>grade</c>.</summary>
+    public string Kind { get; }
+
+    /// <summary>Every row, ours first.</summary>
+    public IReadOnlyList<T> Rows { get; }
+
+    /// <summary>Every id, in the order of the rows.</summary>
+    public IReadOnlyList<string> Ids => [.. Rows.Select(r => r.Id)];
+
+    /// <summary>The row with this id or alias, in capitals or not; null when there is none.</summary>
+    public T? Find(string word) => byWord.GetValueOrDefault(word);
+
+    /// <summary>The row that was typed, or a problem that names the nearest one and all that are allowed.</summary>
+    /// <param name="typed">What was typed.</param>
+    /// <param name="where">Where it was typed: <c>--grade</c>.</param>
+    public Result<T> Named(string typed, string? where = null)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        return Find(typed.Trim()) is { } row ? row : CatalogProblems.UnknownWord(Kind, typed, where, byWord.Keys, Ids);
+    }
+
+    /// <summary>A row that must be there, because the catalog was checked.</summary>
+    internal T Require(string id) => Find(id) ?? throw new KeyNotFoundException($"No {Kind} has the id {id}.");
+
+    /// <summary>Turns each row into another kind of row with the same id.</summary>
+    internal CatalogTable<TOther> Map<TOther>(Func<T, TOther> turn)
+        where TOther : CatalogRow
+    {
+        var turned = Rows.ToDictionary(r => r.Id, turn, StringComparer.Ordinal);
+        return new(
+            Kind,
+            [.. Rows.Select(r => turned[r.Id])],
+            byWord.ToDictionary(w => w.Key, w => turned[w.Value.Id], StringComparer.OrdinalIgnoreCase));
+    }
+
+    /// <summary>Reads our rows and lays the shop's over them; a row with the same id takes the place of ours.</summary>
+    internal static Result<CatalogTable<T>> Read(
+        string kind, string file, ReadOnlyMemory<byte> ours, ReadOnlyMemory<byte>? theirs, Func<FieldReader, T> read)
+    {
+        var own = StrictJson.ReadList(file, CatalogProblems.Form, ours, read);
+        if (!own.TryGet(out var rows, out var faults))
+        {
+            return Result<CatalogTable<T>>.Failed(faults);
+        }
+
+        if (theirs is null)
+        {
+            return Index(kind, file, rows, []);
+        }
+
+        return StrictJson.ReadList(file, CatalogProblems.Form, theirs.Value, read).Then(shop => Index(kind, file, Overlay(rows, shop), shop));
+    }
+
+    private static List<T> Overlay(IReadOnlyList<T> ours, IReadOnlyList<T> theirs)
+    {
+        var replaced = theirs.Select(r => r.Id).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return [.. ours.Where(r => !replaced.Contains(r.Id)), .. theirs];
+    }
+
+    /// <summary>Finds rows by word. A word of the shop's rows outranks the same word of ours; twice among the shop's, or twice among
+    /// ours, it is a fault.</summary>
+    private static Result<CatalogTable<T>> Index(string kind, string file, IReadOnlyList<T> rows, IReadOnlyList<T> shop)
+    {
+        var byWord = new Dictionary<string, T>(StringComparer.OrdinalIgnoreCase);
+        var doubled = Enter(byWord, shop).ToList();
+        var taken = byWord.Keys.ToHashSet(StringComparer.OrdinalIgnoreCase);
+        doubled.AddRange(Enter(byWord, rows.Except(shop)).Where(word => !taken.Contains(word)));
+        return doubled.Count == 0
+            ? new CatalogTable<T>(kind, rows, byWord)
+            : Result<CatalogTable<T>>.Failed([.. doubled.Select(word => CatalogProblems.DoubledId(file, word))]);
+    }
+
+    /// <summary>Enters every id and alias; returns the words that were there already.</summary>
+    private static List<string> Enter(Dictionary<string, T> byWord, IEnumerable<T> rows) =>
+        [.. rows.SelectMany(row => row.Aliases.Prepend(row.Id), (row, word) => (row, word))
+            .Where(w => !byWord.TryAdd(w.word, w.row))
+            .Select(w => w.word)];
+}

@@ -1,0 +1,42 @@
+using JarLabel.Core.Mixing;
+using UnitsNet;
+
+namespace JarLabel.Core.Catalog;
+
+/// <summary>The density of a liquid from what it is made of: ethanol and water together by the international formula, everything else
+/// added volume to volume with its own density and expansion.</summary>
+public static class CompositionDensity
+{
+    /// <summary>Density at a temperature; the formula's range, -20 °C to +40 °C, is kept.</summary>
+    public static Density DensityAt(this Composition composition, Temperature temperature)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        var celsius = Math.Clamp(temperature.DegreesCelsius, EthanolWater.ColdestCelsius, EthanolWater.WarmestCelsius);
+        var volume = VolumeOfEthanolAndWater(composition, celsius)
+            + composition.Ingredients.Where(IsOther).Sum(i => (double)i.Percent / DensityOf(i.Substance, celsius));
+        return Density.FromKilogramsPerCubicMeter(100 / volume);
+    }
+
+    /// <summary>Water, as percent of the liquid's volume at 20 °C.</summary>
+    public static double WaterPercentByVolume(this Composition composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        var water = (double)composition.PercentOf(Substance.WaterId);
+        return water * composition.DensityAt(Temperature.FromDegreesCelsius(20)).KilogramsPerCubicMeter / EthanolWater.KilogramsPerCubicMeter(0, 20);
+    }
+
+    private static double VolumeOfEthanolAndWater(Composition composition, double celsius)
+    {
+        var ethanol = (double)composition.PercentOf(Substance.EthanolId);
+        var both = ethanol + (double)composition.PercentOf(Substance.WaterId);
+        return both == 0 ? 0 : both / EthanolWater.KilogramsPerCubicMeter(Math.Clamp(ethanol / both, 0, 1), celsius);
+    }
+
+    private static bool IsOther(Ingredient ingredient) => ingredient.Substance.Id is not (Substance.EthanolId or Substance.WaterId);
+
+    private static double DensityOf(Substance substance, double celsius)
+    {
+        var at20 = (double)(substance.Density?.Value ?? throw new InvalidOperationException($"{substance.Id} has no density."));
+        return at20 / (1 + ((double)(substance.Expansion?.Value ?? 0) * (celsius - 20)));
+    }
+}

@@ -1,0 +1,31 @@
+using JarLabel.Core.Reading;
+
+namespace JarLabel.Core.Catalog;
+
+/// <summary>A hazard class with its category and everything a label says for it.</summary>
+/// <param name="Id">Our name: <c>acute-oral-3</c>.</param>
+/// <param name="Code">The standard abbreviation, <c>Acute Tox. 3</c>; the three routes share one.</param>
+/// <param name="Statement">Hazard statement code.</param>
+/// <param name="Signal">Signal word.</param>
+/// <param name="Pictogram">Pictogram code, or null for none.</param>
+/// <param name="Precautions">Precautionary statement codes: prevention, response, storage, disposal.</param>
+/// <param name="Source">Where the row comes from.</param>
+public sealed record HazardClass(
+    string Id, string Code, string Statement, SignalWord Signal, string? Pictogram, IReadOnlyList<string> Precautions, string Source)
+    : CatalogRow(Id, Source)
+{
+    private static readonly Dictionary<string, SignalWord> Words = new(StringComparer.Ordinal)
+    {
+        ["Danger"] = SignalWord.Danger,
+        ["Warning"] = SignalWord.Warning,
+    };
+
+    internal static HazardClass Read(FieldReader fields) => new(
+        fields.Text("id"),
+        fields.Text("code"),
+        fields.Text("statement"),
+        fields.Choice("signal", Words),
+        fields.OptionalText("pictogram"),
+        fields.Texts("precautions"),
+        fields.Text("source"));
+}

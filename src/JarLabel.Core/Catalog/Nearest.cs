@@ -1,0 +1,38 @@
+namespace JarLabel.Core.Catalog;
+
+/// <summary>Which known word somebody probably meant.</summary>
+public static class Nearest
+{
+    /// <summary>The known word that the fewest single-letter changes lead to; null when all are too far off to be meant.</summary>
+    public static string? To(string typed, IEnumerable<string> known)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        var farthest = Math.Max(2, typed.Length / 2);
+        return known
+            .Select(word => (word, changes: Changes(typed.ToUpperInvariant(), word.ToUpperInvariant())))
+            .Where(w => w.changes <= farthest)
+            .OrderBy(w => w.changes)
+            .ThenBy(w => w.word, StringComparer.Ordinal)
+            .Select(w => w.word)
+            .FirstOrDefault();
+    }
+
+    /// <summary>Letters to put in, leave out or change: Levenshtein's distance.</summary>
+    private static int Changes(string from, string to)
+    {
+        var above = Enumerable.Range(0, to.Length + 1).ToArray();
+        for (var i = 1; i <= from.Length; i++)
+        {
+            var diagonal = above[0];
+            above[0] = i;
+            for (var j = 1; j <= to.Length; j++)
+            {
+                var change = diagonal + (from[i - 1] == to[j - 1] ? 0 : 1);
+                diagonal = above[j];
+                above[j] = Math.Min(change, Math.Min(above[j], above[j - 1]) + 1);
+            }
+        }
+
+        return above[to.Length];
+    }
+}

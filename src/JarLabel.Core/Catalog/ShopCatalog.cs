@@ -1,0 +1,89 @@
+namespace JarLabel.Core.Catalog;
+
+/// <summary>Everything the shop knows of substances, solvents, grades, hazard words, keeping and storage: our own rows with the shop's
+/// own files laid over them. Our own files are read when they are first asked for; the shop's at once, so that every fault shows.</summary>
+public sealed class ShopCatalog
+{
+    private const string SubstancesFile = "substances.json", SolventsFile = "solvents.json", GradesFile = "grades.json",
+        FormsFile = "forms.json", KeepingFile = "keeping.json", ClassesFile = "classes.json", PhrasesFile = "phrases.json",
+        StorageFile = "storage.json";
+
+    private readonly CatalogSource<Substance> substances;
+    private readonly CatalogSource<SolventRow> solventRows;
+    private readonly CatalogSource<Grade> grades;
+    private readonly CatalogSource<LacForm> forms;
+    private readonly CatalogSource<KeepingClass> keeping;
+    private readonly CatalogSource<HazardClass> classes;
+    private readonly CatalogSource<Phrase> phrases;
+    private readonly CatalogSource<StorageLimit> storage;
+    private readonly Lazy<CatalogTable<Solvent>> solvents;
+
+    private ShopCatalog(IReadOnlyDictionary<string, ReadOnlyMemory<byte>> theirs)
+    {
+        substances = new("substance", SubstancesFile, theirs, Substance.Read);
+        solventRows = new("solvent", SolventsFile, theirs, SolventRow.Read);
+        grades = new("grade", GradesFile, theirs, Grade.Read);
+        forms = new("form", FormsFile, theirs, LacForm.Read);
+        keeping = new("keeping class", KeepingFile, theirs, KeepingClass.Read);
+        classes = new("hazard class", ClassesFile, theirs, HazardClass.Read);
+        phrases = new("phrase", PhrasesFile, theirs, Phrase.Read);
+        storage = new("storage limit", StorageFile, theirs, StorageLimit.Read);
+        solvents = new(() => solventRows.Table.Map(new SolventMaker(Substances, solventRows.Table).Make));
+    }
+
+    /// <summary>The catalog as it comes, with nothing of a shop's own.</summary>
+    public static ShopCatalog Ours { get; } = new(new Dictionary<string, ReadOnlyMemory<byte>>());
+
+    /// <summary>The names a catalog file may have.</summary>
+    public static IReadOnlyList<string> FileNames { get; } =
+        [SubstancesFile, SolventsFile, GradesFile, FormsFile, KeepingFile, ClassesFile, PhrasesFile, StorageFile];
+
+    /// <summary>Chemical substances and the resin.</summary>
+    public CatalogTable<Substance> Substances => substances.Table;
+
+    /// <summary>Alcohols as they are bought.</summary>
+    public CatalogTable<Solvent> Solvents => solvents.Value;
+
+    /// <summary>Grades of shellac.</summary>
+    public CatalogTable<Grade> Grades => grades.Table;
+
+    /// <summary>Forms of dry shellac.</summary>
+    public CatalogTable<LacForm> Forms => forms.Table;
+
+    /// <summary>How long each kind keeps.</summary>
+    public CatalogTable<KeepingClass> Keeping => keeping.Table;
+
+    /// <summary>Hazard classes and what a label says for each.</summary>
+    public CatalogTable<HazardClass> Classes => classes.Table;
+
+    /// <summary>Hazard and precautionary statements, the most important first.</summary>
+    public CatalogTable<Phrase> Phrases => phrases.Table;
+
+    /// <summary>Storage limits.</summary>
+    public CatalogTable<StorageLimit> Storage => storage.Table;
+
+    /// <summary>Lays a shop's own files over ours and checks everything they say.</summary>
+    /// <param name="shopFiles">Each file's name as the user knows it, with or without folders, and its bytes.</param>
+    public static Result<ShopCatalog> Load(IEnumerable<(string File, ReadOnlyMemory<byte> Bytes)> shopFiles)
+    {
+        var files = shopFiles.ToArray();
+        if (files.Length == 0)
+        {
+            return Ours;
+        }
+
+        var strangers = files.Where(f => !FileNames.Contains(NameOf(f.File))).Select(f => CatalogProblems.UnknownFile(f.File, FileNames));
+        var catalog = new ShopCatalog(files.Where(f => FileNames.Contains(NameOf(f.File))).ToDictionary(f => NameOf(f.File), f => f.Bytes));
+        Problem[] faults = [.. strangers, .. catalog.FormFaults()];
+        faults = faults.Length > 0 ? faults : [.. CatalogCheck.Faults(catalog, catalog.solventRows.Table)];
+        return faults.Length == 0 ? catalog : Result<ShopCatalog>.Failed(faults);
+    }
+
+    private IEnumerable<Problem> FormFaults() =>
+    [
+        .. substances.Faults, .. solventRows.Faults, .. grades.Faults, .. forms.Faults,
+        .. keeping.Faults, .. classes.Faults, .. phrases.Faults, .. storage.Faults,
+    ];
+
+    private static string NameOf(string path) => path[(path.LastIndexOfAny(['/', '\\']) + 1)..];
+}

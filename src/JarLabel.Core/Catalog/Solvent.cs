@@ -1,0 +1,41 @@
+using UnitsNet;
+
+namespace JarLabel.Core.Catalog;
+
+/// <summary>An alcohol as it is bought, with what is in it reckoned into weights.</summary>
+/// <param name="Id">As typed: <c>ethanol-95</c>.</param>
+/// <param name="Name">Full name.</param>
+/// <param name="ShortName">Name for a small label.</param>
+/// <param name="Stated">What the can says; more than one where it may be any of them.</param>
+/// <param name="Compositions">The same in percent by weight, in the same order; the first one stands for weights and volumes.</param>
+/// <param name="Note">What a buyer should know.</param>
+/// <param name="Source">Where the composition comes from.</param>
+public sealed record Solvent(
+    string Id,
+    string Name,
+    string ShortName,
+    IReadOnlyList<StatedContents> Stated,
+    IReadOnlyList<Composition> Compositions,
+    string? Note,
+    string Source)
+    : CatalogRow(Id, Source)
+{
+    /// <summary>More water than this, percent by volume, and shellac dissolves badly and blushes. Common practice: 95 % alcohol is
+    /// good, drugstore isopropyl of 91 % poor, 70 % useless.</summary>
+    public const double TooWetAbove = 8;
+
+    /// <summary>False when nobody knows what is in it: every rule then answers for the worst of <see cref="Compositions"/>.</summary>
+    public bool CompositionKnown => Compositions.Count == 1;
+
+    /// <summary>The composition that weights and volumes are reckoned with.</summary>
+    public Composition Composition => Compositions[0];
+
+    /// <summary>Water, percent by volume at 20 °C.</summary>
+    public double WaterPercentByVolume => Composition.WaterPercentByVolume();
+
+    /// <summary>True when there is too much water for shellac.</summary>
+    public bool TooWet => WaterPercentByVolume > TooWetAbove;
+
+    /// <summary>Density at a temperature.</summary>
+    public Density DensityAt(Temperature temperature) => Composition.DensityAt(temperature);
+}

@@ -1,0 +1,48 @@
+using JarLabel.Core.Mixing;
+using UnitsNet;
+
+namespace JarLabel.Core.Catalog;
+
+/// <summary>Reckons what cans say into percent by weight. A solvent may be made of other solvents.</summary>
+internal sealed class SolventMaker(CatalogTable<Substance> substances, CatalogTable<SolventRow> rows)
+{
+    private readonly Dictionary<string, Solvent> made = new(StringComparer.Ordinal);
+
+    internal Solvent Make(SolventRow row)
+    {
+        if (made.TryGetValue(row.Id, out var solvent))
+        {
+            return solvent;
+        }
+
+        solvent = new Solvent(row.Id, row.Name, row.ShortName, row.Contains, [.. row.Contains.Select(Weigh)], row.Note, row.Source)
+        {
+            Aliases = row.Aliases,
+        };
+        return made[row.Id] = solvent;
+    }
+
+    private Composition Weigh(StatedContents stated) => stated.Measure switch
+    {
+        Measure.Strength => WeighStrength(stated.Strength),
+        Measure.Volume => Composition.FromWeights(stated.Parts.SelectMany(p => Shares(p.Of, p.Parts * WeightOfOneVolume(p.Of)))),
+        _ => Composition.FromWeights(stated.Parts.SelectMany(p => Shares(p.Of, p.Parts))),
+    };
+
+    private Composition WeighStrength(decimal percentByVolume)
+    {
+        var ethanol = (decimal)EthanolWater.MassFraction((double)percentByVolume);
+        return Composition.FromWeights(
+            [(substances.Require(Substance.EthanolId), ethanol), (substances.Require(Substance.WaterId), 1 - ethanol)]);
+    }
+
+    private IEnumerable<(Substance Substance, decimal Weight)> Shares(string id, decimal weight) =>
+        CompositionOf(id).Ingredients.Select(i => (i.Substance, i.Percent * weight));
+
+    private decimal WeightOfOneVolume(string id) =>
+        (decimal)CompositionOf(id).DensityAt(Temperature.FromDegreesCelsius(20)).KilogramsPerCubicMeter;
+
+    private Composition CompositionOf(string id) => substances.Find(id) is { } substance
+        ? Composition.FromWeights([(substance, 1)])
+        : Make(rows.Require(id)).Composition;
+}

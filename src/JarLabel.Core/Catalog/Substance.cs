@@ -1,0 +1,82 @@
+using JarLabel.Core.Reading;
+
+namespace JarLabel.Core.Catalog;
+
+/// <summary>One chemical substance (or the resin) and what is published about it. A figure that is missing is unknown, except acute
+/// toxicity: a route with no estimate is not toxic by that route, unless <see cref="ToxicityUnknown"/>.</summary>
+public sealed record Substance(string Id, string Name, string Source)
+    : CatalogRow(Id, Source)
+{
+    /// <summary>Chemical Abstracts Service number.</summary>
+    public string? Cas { get; init; }
+
+    /// <summary>g/mol.</summary>
+    public Figure? MolarMass { get; init; }
+
+    /// <summary>kg/m³ at 20 °C.</summary>
+    public Figure? Density { get; init; }
+
+    /// <summary>Growth in volume per kelvin near 20 °C.</summary>
+    public Figure? Expansion { get; init; }
+
+    /// <summary>Boiling point, °C.</summary>
+    public Figure? Boils { get; init; }
+
+    /// <summary>Closed-cup flash point, °C.</summary>
+    public Figure? Flash { get; init; }
+
+    /// <summary>Lower explosive limit, percent by volume in air.</summary>
+    public Figure? Lel { get; init; }
+
+    /// <summary>Upper explosive limit, percent by volume in air.</summary>
+    public Figure? Uel { get; init; }
+
+    /// <summary>Vapour pressure at 20 °C, kPa.</summary>
+    public Figure? VaporPressure { get; init; }
+
+    /// <summary>Vapour pressure over a range of temperatures.</summary>
+    public Antoine? Antoine { get; init; }
+
+    /// <summary>Limits for breathing it.</summary>
+    public IReadOnlyList<ExposureLimit> ExposureLimits { get; init; } = [];
+
+    /// <summary>Hazards other than fire and acute toxicity, which are computed.</summary>
+    public IReadOnlyList<SubstanceHazard> Hazards { get; init; } = [];
+
+    /// <summary>Acute toxicity by route; a route left out is not toxic.</summary>
+    public IReadOnlyList<AcuteToxicity> AcuteToxicity { get; init; } = [];
+
+    /// <summary>True when nobody knows how toxic it is: it then counts as an unknown share.</summary>
+    public bool ToxicityUnknown { get; init; }
+
+    /// <summary>The one substance whose mixtures with <see cref="EthanolId"/> have a published density.</summary>
+    public const string WaterId = "water";
+
+    /// <summary>Ethanol's id.</summary>
+    public const string EthanolId = "ethanol";
+
+    /// <summary>Methanol's id.</summary>
+    public const string MethanolId = "methanol";
+
+    /// <summary>The id of the dissolved resin.</summary>
+    public const string ResinId = "shellac-resin";
+
+    internal static Substance Read(FieldReader fields) => new(fields.Text("id"), fields.Text("name"), fields.Text("source"))
+    {
+        Aliases = fields.OptionalTexts("aliases"),
+        Cas = fields.OptionalText("cas"),
+        MolarMass = fields.OptionalFigure("gramsPerMole", 1, 10_000),
+        Density = fields.OptionalFigure("kilogramsPerCubicMeterAt20C", 100, 20_000),
+        Expansion = fields.OptionalFigure("expansionPerKelvin", 0, 0.01m),
+        Boils = fields.OptionalFigure("boilsCelsius", -100, 1000),
+        Flash = fields.OptionalFigure("flashCelsius", -100, 1000),
+        Lel = fields.OptionalFigure("lelPercent", 0.01m, 100),
+        Uel = fields.OptionalFigure("uelPercent", 0.01m, 100),
+        VaporPressure = fields.OptionalFigure("vaporPressureKilopascalsAt20C", 0, 200),
+        Antoine = fields.OptionalMember("antoine", Catalog.Antoine.Read),
+        ExposureLimits = fields.OptionalList("exposureLimits", ExposureLimit.Read),
+        Hazards = fields.OptionalList("hazards", SubstanceHazard.Read),
+        AcuteToxicity = fields.OptionalList("acuteToxicity", Catalog.AcuteToxicity.Read),
+        ToxicityUnknown = fields.OptionalFlag("toxicityUnknown"),
+    };
+}
