@@ -1,0 +1,98 @@
+using JarLabel.Store.Checking;
+using Microsoft.Data.Sqlite;
+
+namespace JarLabel.Store;
+
+/// <summary>The rows of <c>events</c>: added at the end, read with their seals checked.</summary>
+internal sealed class EventTable(Database database, string ledger)
+{
+    private const string WithSealBefore =
+        "SELECT e.sequence, e.subject, e.number, e.at, e.kind, e.revision, e.body, e.chain, before.chain FROM events e LEFT JOIN events before ON before.sequence = e.sequence - 1 ";
+
+    internal long Count => database.Number("SELECT coalesce(max(sequence), 0) FROM events");
+
+    internal string LedgerId => database.List("SELECT ledger FROM about", row => row.GetString(0)).SingleOrDefault() ?? "";
+
+    /// <summary>The seal of the last event.</summary>
+    internal byte[] Head =>
+        database.List("SELECT chain FROM events ORDER BY sequence DESC LIMIT 1", row => row.GetFieldValue<byte[]>(0)).SingleOrDefault() ?? EventChain.Start;
+
+    internal int LastNumber(SubjectKind kind) =>
+        (int)database.Number("SELECT coalesce(max(number), 0) FROM events WHERE subject = $1", SubjectWords.Of(kind));
+
+    /// <summary>The numbers of a kind that have events, ascending.</summary>
+    internal IReadOnlyList<int> Numbers(SubjectKind kind) => database.List(
+        "SELECT DISTINCT number FROM events WHERE subject = $1 ORDER BY number", row => row.GetInt32(0), SubjectWords.Of(kind));
+
+    internal IReadOnlyList<EventRow> Of(Subject of) => database.List(
+        WithSealBefore + "WHERE e.subject = $1 AND e.number = $2 ORDER BY e.sequence", Checked, SubjectWords.Of(of.Kind), of.Number);
+
+    internal IEnumerable<EventRow> OfKind(SubjectKind kind) => database.Stream(
+        WithSealBefore + "WHERE e.subject = $1 ORDER BY e.number, e.sequence", Checked, SubjectWords.Of(kind));
+
+    /// <summary>All events with their seals, each checked against the one before.</summary>
+    internal IEnumerable<EventLink> All(long after = 0)
+    {
+        var before = after == 0 ? EventChain.Start : Links(after - 1).First().Seal;
+        foreach (var link in Links(after))
+        {
+            Demand(link, before);
+            before = link.Seal;
+            yield return link;
+        }
+    }
+
+    /// <summary>All events with their seals as they stand, unchecked.</summary>
+    internal IEnumerable<EventLink> Links(long after = 0) => database.Stream(
+        "SELECT sequence, subject, number, at, kind, revision, body, chain FROM events WHERE sequence > $1 ORDER BY sequence", Link, after);
+
+    internal EventRow Append(Subject of, string at, string kind, int revision, string body)
+    {
+        var row = new EventRow(Count + 1, of, at, kind, revision, body);
+        Add(new EventLink(row, EventChain.Next(Head, row)));
+        return row;
+    }
+
+    internal void Add(EventLink link) => database.Execute(
+        "INSERT INTO events VALUES ($1, $2, $3, $4, $5, $6, $7, $8)",
+        link.Row.Sequence, SubjectWords.Of(link.Row.Of.Kind), link.Row.Of.Number, link.Row.At, link.Row.Kind, link.Row.Revision, link.Row.Body, link.Seal);
+
+    private EventRow Checked(SqliteDataReader reader)
+    {
+        var link = Link(reader);
+        Demand(link, SealBefore(reader, link.Row.Sequence));
+        return link.Row;
+    }
+
+    private byte[] SealBefore(SqliteDataReader reader, long sequence)
+    {
+        if (sequence == 1)
+        {
+            return EventChain.Start;
+        }
+
+        return reader.IsDBNull(8) ? throw new LedgerFault(StoreProblems.EventDamaged(ledger, sequence - 1)) : reader.GetFieldValue<byte[]>(8);
+    }
+
+    private void Demand(EventLink link, byte[] before)
+    {
+        if (!EventChain.Next(before, link.Row).AsSpan().SequenceEqual(link.Seal))
+        {
+            throw new LedgerFault(StoreProblems.EventDamaged(ledger, link.Row.Sequence));
+        }
+    }
+
+    private EventLink Link(SqliteDataReader reader)
+    {
+        try
+        {
+            var of = new Subject(SubjectWords.Kinds[reader.GetString(1)], reader.GetInt32(2));
+            var row = new EventRow(reader.GetInt64(0), of, reader.GetString(3), reader.GetString(4), reader.GetInt32(5), reader.GetString(6));
+            return new EventLink(row, reader.GetFieldValue<byte[]>(7));
+        }
+        catch (Exception fault) when (StoreFaults.FromDamage(fault))
+        {
+            throw new LedgerFault(StoreProblems.EventDamaged(ledger, reader.GetInt64(0)));
+        }
+    }
+}

@@ -1,0 +1,52 @@
+namespace JarLabel.Store.Files;
+
+/// <summary>Files that are whole or not there, even after a power cut: written beside their place, flushed, then moved.</summary>
+internal static class DurableFile
+{
+    /// <summary>Writes a new file and waits until the disk has it and its name.</summary>
+    internal static void WriteNew(string path, ReadOnlySpan<byte> bytes)
+    {
+        using (var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0))
+        {
+            stream.Write(bytes);
+            stream.Flush(flushToDisk: true);
+        }
+
+        FolderSync.Flush(Path.GetDirectoryName(path)!);
+    }
+
+    /// <summary>Moves a finished file over its place. True also when somebody else has already moved it.</summary>
+    internal static void MoveInto(string part, string place)
+    {
+        try
+        {
+            File.Move(part, place, overwrite: true);
+        }
+        catch (FileNotFoundException)
+        {
+            return;
+        }
+
+        FolderSync.Flush(Path.GetDirectoryName(place)!);
+    }
+
+    /// <summary>Replaces a file's contents in one step.</summary>
+    internal static void Replace(string place, ReadOnlySpan<byte> bytes)
+    {
+        var part = PartBeside(place);
+        try
+        {
+            WriteNew(part, bytes);
+            File.Move(part, place, overwrite: true);
+            FolderSync.Flush(Path.GetDirectoryName(place)!);
+        }
+        finally
+        {
+            File.Delete(part);
+        }
+    }
+
+    /// <summary>A name in the same folder that nobody else uses.</summary>
+    internal static string PartBeside(string place) =>
+        Path.Combine(Path.GetDirectoryName(place)!, $".{Guid.NewGuid():N}.part");
+}

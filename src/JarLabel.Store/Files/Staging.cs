@@ -1,0 +1,239 @@
+using System.Security.Cryptography;
+using System.Text;
+using JarLabel.Core;
+using JarLabel.Store.Shops;
+using Microsoft.Data.Sqlite;
+
+namespace JarLabel.Store.Files;
+
+/// <summary>Files that belong to a recorded step. Each is written as a part beside its place and entered in <c>pending_files</c> within
+/// the step's transaction; once that is kept, the parts are moved. After a kill the next writer finishes the moves that were entered,
+/// and removes the parts that were not: a note in the staging folder leads to each. All of it happens under the write lock.</summary>
+internal sealed class Staging(ShopFolder folder, Database database)
+{
+    private readonly List<PendingFile> staged = [];
+    private readonly List<string> notes = [];
+
+    /// <summary>What could not be put in its place by the last <see cref="MoveStaged"/>.</summary>
+    internal List<Problem> Unmoved { get; } = [];
+
+    /// <summary>Writes a file beside its place and enters it; throws a <see cref="LedgerFault"/> when it cannot be written.</summary>
+    internal StagedFile Stage(string path, ReadOnlySpan<byte> bytes)
+    {
+        var place = folder.Full(path);
+        try
+        {
+            return Enter(place, WritePart(place, bytes), bytes);
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            throw new LedgerFault(StoreProblems.FileNotWritten(place, fault.Message));
+        }
+    }
+
+    /// <summary>Moves what was staged, after the transaction was kept.</summary>
+    internal void MoveStaged()
+    {
+        Unmoved.Clear();
+        var moved = staged.Where(TryMove).ToList();
+        TryForget(moved);
+        DropNotes();
+        staged.Clear();
+    }
+
+    /// <summary>Removes what was staged and not moved, after the transaction was dropped.</summary>
+    internal void DropStaged()
+    {
+        foreach (var file in staged)
+        {
+            DeleteQuietly(file.Part);
+        }
+
+        DropNotes();
+        staged.Clear();
+    }
+
+    /// <summary>True when an earlier writer left moves unfinished.</summary>
+    internal bool AnyPending() => database.Number("SELECT EXISTS (SELECT 1 FROM pending_files)") == 1;
+
+    /// <summary>Finishes or removes what earlier writers left; inside a write transaction only.</summary>
+    internal void SettleLeftovers()
+    {
+        if (AnyPending())
+        {
+            Pending().ForEach(Settle);
+        }
+
+        if (Directory.Exists(folder.Staging))
+        {
+            Sweep();
+        }
+    }
+
+    private string WritePart(string place, ReadOnlySpan<byte> bytes)
+    {
+        if (folder.Holds(place))
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(place)!);
+        }
+
+        if (Directory.Exists(place))
+        {
+            throw new IOException("there is a folder of this name.");
+        }
+
+        var part = DurableFile.PartBeside(place);
+        WriteNote(part);
+        try
+        {
+            DurableFile.WriteNew(part, bytes);
+            return part;
+        }
+        catch
+        {
+            DeleteQuietly(part);
+            throw;
+        }
+    }
+
+    private void WriteNote(string part)
+    {
+        Directory.CreateDirectory(folder.Staging);
+        var note = Path.Combine(folder.Staging, Path.GetFileName(part).TrimStart('.') + ".note");
+        notes.Add(note);
+        File.WriteAllText(note, folder.Shortened(part), Encoding.UTF8);
+    }
+
+    private StagedFile Enter(string place, string part, ReadOnlySpan<byte> bytes)
+    {
+        var hash = SHA256.HashData(bytes);
+        var id = database.Number("SELECT coalesce(max(id), 0) + 1 FROM files");
+        staged.Add(new PendingFile(id, place, part, hash));
+        database.Execute(
+            "INSERT INTO files VALUES ($1, $2, $3, $4, (SELECT coalesce(max(sequence), 0) FROM events))",
+            id, folder.Shortened(place), hash, bytes.Length);
+        database.Execute("INSERT INTO pending_files VALUES ($1, $2)", id, folder.Shortened(part));
+        return new StagedFile(folder.Shortened(place), Convert.ToHexStringLower(hash), bytes.Length);
+    }
+
+    private bool TryMove(PendingFile file)
+    {
+        try
+        {
+            DurableFile.MoveInto(file.Part, file.Place);
+            return true;
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            Unmoved.Add(StoreProblems.FileNotMoved(file.Place, file.Part, fault.Message));
+            return false;
+        }
+    }
+
+    private List<PendingFile> Pending() => database.List(
+        "SELECT file, path, part, sha256 FROM pending_files JOIN files ON id = file ORDER BY file",
+        row => new PendingFile(row.GetInt64(0), folder.Full(row.GetString(1)), folder.Full(row.GetString(2)), row.GetFieldValue<byte[]>(3)));
+
+    private void Settle(PendingFile file)
+    {
+        if (IsOutdone(file))
+        {
+            DeleteQuietly(file.Part);
+            Forget(file);
+        }
+        else if (TryMove(file))
+        {
+            Forget(file);
+        }
+    }
+
+    /// <summary>True when the same place was written again since: the older part must not come over the newer file.</summary>
+    private bool IsOutdone(PendingFile file) => database.Number(
+        "SELECT EXISTS (SELECT 1 FROM files WHERE path = $1 AND id > $2)", folder.Shortened(file.Place), file.Id) == 1;
+
+    /// <summary>Takes moved files off the list of those that wait. It need not reach the disk at once, nor succeed: a part that is gone
+    /// counts as moved.</summary>
+    private void TryForget(List<PendingFile> moved)
+    {
+        try
+        {
+            database.Execute("PRAGMA synchronous = NORMAL");
+            if (moved.Count > 0 && database.TryBeginWriting(TimeSpan.FromMilliseconds(500)))
+            {
+                moved.ForEach(Forget);
+                database.Commit();
+            }
+        }
+        catch (SqliteException)
+        {
+            database.RollBack();
+        }
+        finally
+        {
+            database.Execute("PRAGMA synchronous = FULL");
+        }
+    }
+
+    private void Forget(PendingFile file) => database.Execute("DELETE FROM pending_files WHERE file = $1", file.Id);
+
+    private void Sweep()
+    {
+        var waiting = Pending().Select(p => p.Part).ToHashSet(StringComparer.Ordinal);
+        foreach (var found in Directory.EnumerateFiles(folder.Staging))
+        {
+            if (found.EndsWith(".note", StringComparison.Ordinal) && !DropPart(found, waiting))
+            {
+                continue;
+            }
+
+            DeleteQuietly(found);
+        }
+    }
+
+    /// <summary>Removes the part a note leads to; false when that part is still waiting to be moved.</summary>
+    private bool DropPart(string note, HashSet<string> waiting)
+    {
+        var part = folder.Full(ReadQuietly(note));
+        if (waiting.Contains(part))
+        {
+            return false;
+        }
+
+        if (part.EndsWith(".part", StringComparison.Ordinal))
+        {
+            DeleteQuietly(part);
+        }
+
+        return true;
+    }
+
+    private void DropNotes()
+    {
+        notes.ForEach(DeleteQuietly);
+        notes.Clear();
+    }
+
+    private static string ReadQuietly(string path)
+    {
+        try
+        {
+            return File.ReadAllText(path, Encoding.UTF8);
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return "";
+        }
+    }
+
+    private static void DeleteQuietly(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            // It is swept the next time.
+        }
+    }
+}

@@ -1,0 +1,17 @@
+using JarLabel.Core;
+
+namespace JarLabel.Store.Index;
+
+/// <summary>What the ledger does not know itself: how to read an event, and what a jar's events add up to.</summary>
+public interface IJarReader
+{
+    /// <summary>Raised whenever the same events would give another entry; a ledger indexed by another version is indexed anew when
+    /// it is opened.</summary>
+    int Version { get; }
+
+    /// <summary>Everything that is wrong with one event taken alone; empty when it can be read.</summary>
+    IReadOnlyList<Problem> Faults(EventRow row);
+
+    /// <summary>The jar that the events, all of one jar and in order, add up to.</summary>
+    Result<JarEntry> Fold(IReadOnlyList<EventRow> events);
+}

@@ -1,0 +1,32 @@
+namespace JarLabel.Store.Index;
+
+/// <summary>What the list of jars shows of a jar, as its events add up. Only an index: it can be rebuilt from the events.</summary>
+/// <param name="Number">The jar's number.</param>
+/// <param name="Revision">How often its contents changed.</param>
+/// <param name="Shelf">The shelf it stands on.</param>
+/// <param name="Grade">The grade's id.</param>
+/// <param name="Solvent">The solvent's id.</param>
+/// <param name="CutPoundsPerGallon">The cut now, in pounds of flakes per US gallon of solvent poured.</param>
+/// <param name="VolumeMilliliters">What is in the jar now, in millilitres.</param>
+/// <param name="Mixed">The day it was first mixed.</param>
+/// <param name="Ready">From when the flakes are dissolved.</param>
+/// <param name="TestFrom">From this day on it is to be tested before use.</param>
+/// <param name="UseBy">The estimated last day of use.</param>
+/// <param name="Tested">The day of the latest test, when there was one.</param>
+/// <param name="TestPassed">How that test went; null when there was none.</param>
+/// <param name="OnShelf">False once the jar is discarded or used up.</param>
+public sealed record JarEntry(
+    int Number,
+    int Revision,
+    string Shelf,
+    string Grade,
+    string Solvent,
+    double CutPoundsPerGallon,
+    double VolumeMilliliters,
+    DateOnly Mixed,
+    DateTime Ready,
+    DateOnly TestFrom,
+    DateOnly UseBy,
+    DateOnly? Tested,
+    bool? TestPassed,
+    bool OnShelf);

@@ -1,0 +1,117 @@
+using System.Globalization;
+using JarLabel.Core;
+using Microsoft.Data.Sqlite;
+
+namespace JarLabel.Store.Index;
+
+/// <summary>The table <c>jars</c>: one row a jar, kept in the same transaction as its events, so that the shelf list need not read
+/// them.</summary>
+internal sealed class JarIndex(Database database, EventTable events, IJarReader reader, string ledger)
+{
+    private const string Day = "yyyy-MM-dd";
+    private const string Minute = "yyyy-MM-ddTHH:mm";
+    private const string Columns =
+        "SELECT number, revision, shelf, grade, solvent, cut, milliliters, mixed, ready, test_from, use_by, tested, test_passed, on_shelf FROM jars ";
+
+    internal JarEntry? Find(int number) => database.List(Columns + "WHERE number = $1", Entry, number).SingleOrDefault();
+
+    internal IEnumerable<JarEntry> All() => database.Stream(Columns + "ORDER BY number", Entry);
+
+    internal IReadOnlyList<JarEntry> Page(ShelfQuery query)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        var where = "WHERE on_shelf = 1 AND (use_by, number) > ($1, $2)"
+            + (query.Shelf is null ? "" : " AND shelf = $4")
+            + (query.Due is null ? "" : query.Shelf is null ? DueOn("$4") : DueOn("$5"));
+        var values = new List<object?> { query.After is { } mark ? Text(mark.UseBy) : "", query.After?.Number ?? 0, query.Take };
+        values.AddRange(new object?[] { query.Shelf, query.Due is { } due ? Text(due) : null }.Where(v => v is not null));
+        return database.List(Columns + where + " ORDER BY use_by, number LIMIT $3", Entry, [.. values]);
+    }
+
+    internal IReadOnlyList<ShelfTotal> Totals() => database.List(
+        "SELECT shelf, jars, microliters FROM shelf_totals WHERE jars > 0 ORDER BY shelf",
+        row => new ShelfTotal(row.GetString(0), row.GetInt32(1), row.GetInt64(2) / 1000.0));
+
+    /// <summary>Folds the jars' events again and keeps what comes out, with the ledger's length and seal it holds for.</summary>
+    internal IReadOnlyList<Problem> Update(IEnumerable<int> jars)
+    {
+        foreach (var jar in jars)
+        {
+            if (!reader.Fold(events.Of(Subject.Jar(jar))).TryGet(out var entry, out var problems))
+            {
+                return problems;
+            }
+
+            Put(entry);
+        }
+
+        Stamp();
+        return [];
+    }
+
+    /// <summary>Makes the whole index again from the events.</summary>
+    internal IReadOnlyList<Problem> Rebuild()
+    {
+        database.Execute("DELETE FROM jars");
+        database.Execute("DELETE FROM shelf_totals");
+        return Update(events.Numbers(SubjectKind.Jar));
+    }
+
+    /// <summary>True when the index was made by another reader or was never made.</summary>
+    internal bool IsStale() => database.Number(
+        "SELECT EXISTS (SELECT 1 FROM index_state WHERE reader = $1)", reader.Version) == 0;
+
+    /// <summary>Throws when the ledger is not as long, or does not end, as when it was last recorded in.</summary>
+    internal void DemandWholeEnd()
+    {
+        foreach (var (indexed, seal) in database.List("SELECT events, chain FROM index_state", row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1))))
+        {
+            var found = events.Count;
+            if (found != indexed)
+            {
+                throw new LedgerFault(StoreProblems.EventsMissing(ledger, indexed, found));
+            }
+
+            if (!events.Head.AsSpan().SequenceEqual(seal))
+            {
+                throw new LedgerFault(StoreProblems.EventDamaged(ledger, found));
+            }
+        }
+    }
+
+    private void Put(JarEntry jar)
+    {
+        database.Execute("DELETE FROM jars WHERE number = $1", jar.Number);
+        database.Execute(
+            "INSERT INTO jars VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14)",
+            jar.Number, jar.Revision, jar.Shelf, jar.Grade, jar.Solvent, jar.CutPoundsPerGallon, jar.VolumeMilliliters, Text(jar.Mixed),
+            jar.Ready.ToString(Minute, CultureInfo.InvariantCulture), Text(jar.TestFrom), Text(jar.UseBy),
+            jar.Tested is { } tested ? Text(tested) : null, jar.TestPassed, jar.OnShelf);
+    }
+
+    private void Stamp() => database.Execute(
+        "INSERT INTO index_state VALUES (1, $1, $2, $3) ON CONFLICT (id) DO UPDATE SET reader = $1, events = $2, chain = $3",
+        reader.Version, events.Count, events.Head);
+
+    private JarEntry Entry(SqliteDataReader row)
+    {
+        try
+        {
+            return new JarEntry(
+                row.GetInt32(0), row.GetInt32(1), row.GetString(2), row.GetString(3), row.GetString(4), row.GetDouble(5), row.GetDouble(6),
+                ToDay(row.GetString(7)), DateTime.ParseExact(row.GetString(8), Minute, CultureInfo.InvariantCulture),
+                ToDay(row.GetString(9)), ToDay(row.GetString(10)),
+                row.IsDBNull(11) ? null : ToDay(row.GetString(11)), row.IsDBNull(12) ? null : row.GetBoolean(12), row.GetBoolean(13));
+        }
+        catch (Exception fault) when (StoreFaults.FromDamage(fault))
+        {
+            throw new LedgerFault(StoreProblems.IndexDamaged(ledger));
+        }
+    }
+
+    private static string DueOn(string day) => $" AND (use_by <= {day} OR (tested IS NULL AND test_from <= {day}))";
+
+    private static string Text(DateOnly day) => day.ToString(Day, CultureInfo.InvariantCulture);
+
+    private static DateOnly ToDay(string text) => DateOnly.ParseExact(text, Day, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,187 @@
+using JarLabel.Core;
+using JarLabel.Store.Files;
+using JarLabel.Store.Index;
+using JarLabel.Store.Schema;
+using JarLabel.Store.Sheets;
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Store;
+
+/// <summary>The shop's memory: an append-only ledger of events in one SQLite database. A step is recorded whole, files and all, or not
+/// at all; what was recorded survives a kill and a power cut. One ledger object serves one thread at a time; any number of programs
+/// can have the same ledger open.</summary>
+public sealed class Ledger : IDisposable
+{
+    private readonly Database database;
+    private readonly EventTable events;
+    private readonly JarIndex jars;
+    private readonly SheetBook sheets;
+    private readonly Staging staging;
+
+    private Ledger(ShopFolder folder, LedgerMode mode, Database database, IJarReader reader)
+    {
+        Folder = folder;
+        Mode = mode;
+        this.database = database;
+        events = new EventTable(database, folder.Ledger);
+        jars = new JarIndex(database, events, reader, folder.Ledger);
+        sheets = new SheetBook(database, events);
+        staging = new Staging(folder, database);
+    }
+
+    /// <summary>The shop it belongs to.</summary>
+    public ShopFolder Folder { get; }
+
+    /// <summary>What it was opened for.</summary>
+    public LedgerMode Mode { get; }
+
+    /// <summary>Files of the last recorded step that could not be put in their places yet; they are when somebody next records.</summary>
+    public IReadOnlyList<Problem> Unmoved => staging.Unmoved;
+
+    /// <summary>Opens the shop's ledger. For writing, the shop and the ledger are made where there is none, and what a killed program
+    /// left half done is finished.</summary>
+    public static Result<Ledger> Open(ShopFolder folder, LedgerMode mode, IJarReader reader)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(reader);
+        if (!LedgerDoor.Open(folder, mode).TryGet(out var database, out var problems))
+        {
+            return Result<Ledger>.Failed(problems);
+        }
+
+        var ledger = new Ledger(folder, mode, database, reader);
+        if (ledger.SetRight() is { Count: > 0 } faults)
+        {
+            ledger.Dispose();
+            return Result<Ledger>.Failed(faults);
+        }
+
+        return ledger;
+    }
+
+    /// <summary>Looks things up, all as of one moment.</summary>
+    public Result<T> Read<T>(Func<LedgerView, Result<T>> look)
+        where T : notnull
+    {
+        ArgumentNullException.ThrowIfNull(look);
+        try
+        {
+            database.Execute("BEGIN");
+            return look(new LedgerView(events, jars, sheets));
+        }
+        catch (Exception fault) when (StoreFaults.Told(fault, Folder.Ledger) is { } problem)
+        {
+            return problem;
+        }
+        finally
+        {
+            database.RollBack();
+        }
+    }
+
+    /// <summary>Records one step. No other program can record meanwhile, so what the step reads is what is so when it is recorded.
+    /// When it returns problems, or a file cannot be written, or the disk is full, nothing is recorded.</summary>
+    public Result<T> Record<T>(Func<LedgerStep, Result<T>> work)
+        where T : notnull
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        if (Mode != LedgerMode.Write)
+        {
+            throw new InvalidOperationException("The ledger was opened to read.");
+        }
+
+        try
+        {
+            var result = InOneTransaction(() => Work(work));
+            if (result.Ok)
+            {
+                staging.MoveStaged();
+            }
+
+            return result;
+        }
+        finally
+        {
+            staging.DropStaged();
+        }
+    }
+
+    /// <summary>Makes the list of jars again from the events.</summary>
+    public Result<long> Rebuild() => InOneTransaction(RebuildIndex);
+
+    /// <inheritdoc/>
+    public void Dispose() => database.Dispose();
+
+    private Result<T> Work<T>(Func<LedgerStep, Result<T>> work)
+        where T : notnull
+    {
+        staging.SettleLeftovers();
+        var step = new LedgerStep(events, jars, sheets, staging);
+        var result = work(step);
+        return result.Ok && jars.Update(step.TouchedJars) is { Count: > 0 } problems ? Result<T>.Failed(problems) : result;
+    }
+
+    private Result<T> InOneTransaction<T>(Func<Result<T>> work)
+        where T : notnull
+    {
+        try
+        {
+            if (!database.TryBeginWriting(Patience.ToWrite))
+            {
+                return StoreProblems.Held(Folder.Ledger, Patience.ToWrite);
+            }
+
+            var result = work();
+            if (result.Ok)
+            {
+                database.Commit();
+            }
+
+            return result;
+        }
+        catch (Exception fault) when (StoreFaults.Told(fault, Folder.Ledger) is { } problem)
+        {
+            return problem;
+        }
+        finally
+        {
+            database.RollBack();
+        }
+    }
+
+    /// <summary>After opening: an index made by another version is made anew, and interrupted moves are finished.</summary>
+    private IReadOnlyList<Problem> SetRight()
+    {
+        try
+        {
+            if (jars.IsStale() && InOneTransaction(RebuildIndex) is { Ok: false } failed)
+            {
+                return Mode == LedgerMode.Read && failed.Problems.Any(p => p.Code == "JL403") ? [StoreProblems.CannotUpdate(Folder.Ledger)] : failed.Problems;
+            }
+
+            if (Mode == LedgerMode.Read)
+            {
+                return [];
+            }
+
+            jars.DemandWholeEnd();
+            return staging.AnyPending() ? InOneTransaction(Settle).Problems : [];
+        }
+        catch (Exception fault) when (StoreFaults.Told(fault, Folder.Ledger) is { } problem)
+        {
+            return [problem];
+        }
+    }
+
+    private Result<long> Settle()
+    {
+        staging.SettleLeftovers();
+        return events.Count;
+    }
+
+    private Result<long> RebuildIndex()
+    {
+        sheets.Rebuild();
+        return jars.Rebuild() is { Count: > 0 } problems ? Result<long>.Failed(problems) : events.Count;
+    }
+}

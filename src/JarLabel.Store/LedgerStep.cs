@@ -1,0 +1,94 @@
+using System.Globalization;
+using System.Text.Json;
+using JarLabel.Store.Files;
+using JarLabel.Store.Index;
+using JarLabel.Store.Sheets;
+
+namespace JarLabel.Store;
+
+/// <summary>One step that is recorded whole or not at all: looks up what is so now, takes numbers, adds events and writes files.</summary>
+public sealed class LedgerStep : LedgerView
+{
+    private static readonly string[] Moments = ["yyyy-MM-ddTHH:mm:ss", "yyyy-MM-ddTHH:mm"];
+    private readonly EventTable events;
+    private readonly SheetBook sheets;
+    private readonly Staging staging;
+    private readonly Dictionary<SubjectKind, int> given = [];
+    private readonly HashSet<int> touched = [];
+
+    internal LedgerStep(EventTable events, JarIndex jars, SheetBook sheets, Staging staging)
+        : base(events, jars, sheets)
+    {
+        this.events = events;
+        this.sheets = sheets;
+        this.staging = staging;
+    }
+
+    /// <summary>The jars that got an event in this step.</summary>
+    internal IReadOnlyCollection<int> TouchedJars => touched;
+
+    /// <summary>Takes the next number of a kind. It is used once an event of it is added in this step.</summary>
+    public int NextNumber(SubjectKind kind)
+    {
+        var next = Math.Max(LastNumber(kind), given.GetValueOrDefault(kind)) + 1;
+        given[kind] = next;
+        return next;
+    }
+
+    /// <summary>Adds an event at the end of the ledger. What happens to a sheet is added through <see cref="Sheets"/>.</summary>
+    /// <param name="of">What it happened to.</param>
+    /// <param name="at">The moment, as <see cref="EventRow.At"/>.</param>
+    /// <param name="kind">The event's name.</param>
+    /// <param name="revision">The subject's revision after it.</param>
+    /// <param name="body">One JSON object on one line.</param>
+    public EventRow Append(Subject of, string at, string kind, int revision, string body)
+    {
+        Guard(of, at, kind, revision, body);
+        if (of.Kind == SubjectKind.Jar)
+        {
+            touched.Add(of.Number);
+        }
+
+        return events.Append(of, at, kind, revision, body);
+    }
+
+    /// <summary>Writes a file that comes into its place when the step is recorded. When it cannot be written the whole step is
+    /// dropped.</summary>
+    /// <param name="path">The full path, or one relative to the shop folder.</param>
+    /// <param name="bytes">Its contents.</param>
+    public StagedFile Stage(string path, ReadOnlySpan<byte> bytes) => staging.Stage(path, bytes);
+
+    /// <summary>The sheets of label stock, to take places on them.</summary>
+    public SheetBook Sheets => sheets;
+
+    private static void Guard(Subject of, string at, string kind, int revision, string body)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(of.Number);
+        ArgumentOutOfRangeException.ThrowIfEqual(of.Kind, SubjectKind.Sheet);
+        ArgumentOutOfRangeException.ThrowIfNegative(revision);
+        ArgumentException.ThrowIfNullOrWhiteSpace(kind);
+        if (!DateTime.TryParseExact(at, Moments, CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
+        {
+            throw new ArgumentException($"Not a local ISO moment: {at}", nameof(at));
+        }
+
+        if (!IsObjectOnOneLine(body))
+        {
+            throw new ArgumentException("Not one JSON object on one line.", nameof(body));
+        }
+    }
+
+    /// <summary>The rule for <see cref="EventRow.Body"/>.</summary>
+    internal static bool IsObjectOnOneLine(string body)
+    {
+        try
+        {
+            using var parsed = JsonDocument.Parse(body);
+            return parsed.RootElement.ValueKind == JsonValueKind.Object && !body.AsSpan().ContainsAny('\r', '\n');
+        }
+        catch (JsonException)
+        {
+            return false;
+        }
+    }
+}

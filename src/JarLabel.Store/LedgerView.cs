@@ -1,0 +1,53 @@
+using JarLabel.Store.Index;
+using JarLabel.Store.Sheets;
+
+namespace JarLabel.Store;
+
+/// <summary>The ledger as it stands at one moment, for looking things up. Every event that is read is checked against its seal; a
+/// damaged one ends the reading with a problem.</summary>
+public class LedgerView
+{
+    private readonly EventTable events;
+    private readonly JarIndex jars;
+    private readonly SheetBook sheets;
+
+    internal LedgerView(EventTable events, JarIndex jars, SheetBook sheets)
+    {
+        this.events = events;
+        this.jars = jars;
+        this.sheets = sheets;
+    }
+
+    /// <summary>How many events there are.</summary>
+    public long EventCount => events.Count;
+
+    /// <summary>What tells this ledger from every other: 32 hexadecimal digits.</summary>
+    public string LedgerId => events.LedgerId;
+
+    /// <summary>The events of one jar, bag, bottle or sheet, in order; empty when there is none of that number.</summary>
+    public IReadOnlyList<EventRow> EventsOf(Subject of) => events.Of(of);
+
+    /// <summary>The events of everything of one kind, by number and then in order.</summary>
+    public IEnumerable<EventRow> EventsOf(SubjectKind kind) => events.OfKind(kind);
+
+    /// <summary>All events in order, one by one.</summary>
+    public IEnumerable<EventRow> Events() => events.All().Select(link => link.Row);
+
+    /// <summary>The highest number given out, or 0.</summary>
+    public int LastNumber(SubjectKind kind) => events.LastNumber(kind);
+
+    /// <summary>What the list of jars shows of one jar; null when there is no such jar.</summary>
+    public JarEntry? Jar(int number) => jars.Find(number);
+
+    /// <summary>Jars on the shelves, soonest use-by first.</summary>
+    public IReadOnlyList<JarEntry> Shelf(ShelfQuery query) => jars.Page(query);
+
+    /// <summary>What stands on each shelf altogether, by name.</summary>
+    public IReadOnlyList<ShelfTotal> ShelfTotals() => jars.Totals();
+
+    /// <summary>The open sheet of a label stock, or null.</summary>
+    public SheetInUse? OpenSheet(string stock) => sheets.Open(stock);
+
+    /// <summary>All sheets that are open, the latest first.</summary>
+    public IReadOnlyList<SheetInUse> OpenSheets() => sheets.AllOpen();
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using JarLabel.Core;
+using JarLabel.Store.Files;
+using JarLabel.Store.Shops;
+using Microsoft.Data.Sqlite;
+
+namespace JarLabel.Store.Schema;
+
+/// <summary>Makes a new ledger aside and moves it into place when it is whole, so that a ledger that is there is always a real one:
+/// an empty or headless file is then damage, never a ledger in the making.</summary>
+internal static class LedgerMaker
+{
+    /// <summary>Makes the ledger unless another program is quicker.</summary>
+    internal static Result<string> Make(ShopFolder folder)
+    {
+        var aside = Path.Combine(folder.Staging, $"{Guid.NewGuid():N}.new");
+        try
+        {
+            Directory.CreateDirectory(folder.Staging);
+            Fill(aside);
+            File.Move(aside, folder.Ledger, overwrite: false);
+            FolderSync.Flush(folder.Path);
+            return folder.Ledger;
+        }
+        catch (Exception) when (File.Exists(folder.Ledger))
+        {
+            return folder.Ledger;
+        }
+        catch (Exception fault) when (StoreFaults.Told(fault, folder.Ledger) is { } problem)
+        {
+            return problem;
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return StoreProblems.ShopReadOnly(folder.Path);
+        }
+        finally
+        {
+            File.Delete(aside);
+        }
+    }
+
+    private static void Fill(string aside)
+    {
+        using var database = Database.Open(aside, SqliteOpenMode.ReadWriteCreate);
+        database.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {Migrations.ApplicationId}"));
+        LedgerDoor.BringUpToDate(database, aside);
+        database.Execute("INSERT INTO about VALUES (1, $1)", Guid.NewGuid().ToString("N"));
+    }
+}

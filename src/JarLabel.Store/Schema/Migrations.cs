@@ -1,0 +1,107 @@
+namespace JarLabel.Store.Schema;
+
+/// <summary>The ledger's tables, as the steps that built them. A step that was ever released is never edited: a change is a new step.
+/// A new ledger takes all of them; an older one those it lacks, each in one transaction.</summary>
+internal static class Migrations
+{
+    /// <summary>"JarL": how other programs tell this database from any other.</summary>
+    internal const int ApplicationId = 0x4A61724C;
+
+    /// <summary>The schema that this program writes and reads.</summary>
+    internal static int Newest => Steps.Count;
+
+    internal static IReadOnlyList<string> Steps { get; } = [EventsAndFiles, DerivedIndex];
+
+    /// <summary>Version 1: the facts. <c>chain</c> is explained at <see cref="Checking.EventChain"/>. The insert guard also stops
+    /// INSERT OR REPLACE, which would remove a row without asking the delete guard.</summary>
+    private const string EventsAndFiles = """
+        CREATE TABLE about (
+          id INTEGER PRIMARY KEY CHECK (id = 1),
+          ledger TEXT NOT NULL
+        ) STRICT;
+        CREATE TABLE events (
+          sequence INTEGER PRIMARY KEY,
+          subject TEXT NOT NULL CHECK (subject IN ('jar', 'bag', 'bottle', 'sheet')),
+          number INTEGER NOT NULL CHECK (number > 0),
+          at TEXT NOT NULL,
+          kind TEXT NOT NULL,
+          revision INTEGER NOT NULL CHECK (revision >= 0),
+          body TEXT NOT NULL,
+          chain BLOB NOT NULL CHECK (length(chain) = 32)
+        ) STRICT;
+        CREATE INDEX events_of ON events (subject, number, sequence);
+        CREATE TRIGGER events_in_order BEFORE INSERT ON events
+          WHEN NEW.sequence IS NOT (SELECT coalesce(max(sequence), 0) + 1 FROM events)
+          BEGIN SELECT RAISE(ABORT, 'an event is only ever added at the end'); END;
+        CREATE TRIGGER events_stay BEFORE UPDATE ON events
+          BEGIN SELECT RAISE(ABORT, 'an event is never changed'); END;
+        CREATE TRIGGER events_remain BEFORE DELETE ON events
+          BEGIN SELECT RAISE(ABORT, 'an event is never removed'); END;
+        CREATE TABLE files (
+          id INTEGER PRIMARY KEY,
+          path TEXT NOT NULL,
+          sha256 BLOB NOT NULL CHECK (length(sha256) = 32),
+          bytes INTEGER NOT NULL,
+          after_event INTEGER NOT NULL
+        ) STRICT;
+        CREATE INDEX files_by_path ON files (path, id);
+        CREATE TRIGGER files_in_order BEFORE INSERT ON files
+          WHEN NEW.id IS NOT (SELECT coalesce(max(id), 0) + 1 FROM files)
+          BEGIN SELECT RAISE(ABORT, 'a written file is only ever added at the end'); END;
+        CREATE TRIGGER files_stay BEFORE UPDATE ON files
+          BEGIN SELECT RAISE(ABORT, 'what was written is never changed'); END;
+        CREATE TRIGGER files_remain BEFORE DELETE ON files
+          BEGIN SELECT RAISE(ABORT, 'what was written is never removed'); END;
+        CREATE TABLE pending_files (
+          file INTEGER PRIMARY KEY REFERENCES files (id),
+          part TEXT NOT NULL
+        ) STRICT;
+        """;
+
+    /// <summary>Version 2: what is derived. Shelf totals count whole microlitres, so that adding and taking away never drifts.</summary>
+    private const string DerivedIndex = """
+        CREATE TABLE index_state (
+          id INTEGER PRIMARY KEY CHECK (id = 1),
+          reader INTEGER NOT NULL,
+          events INTEGER NOT NULL,
+          chain BLOB NOT NULL
+        ) STRICT;
+        CREATE TABLE jars (
+          number INTEGER PRIMARY KEY,
+          revision INTEGER NOT NULL,
+          shelf TEXT NOT NULL,
+          grade TEXT NOT NULL,
+          solvent TEXT NOT NULL,
+          cut REAL NOT NULL,
+          milliliters REAL NOT NULL,
+          mixed TEXT NOT NULL,
+          ready TEXT NOT NULL,
+          test_from TEXT NOT NULL,
+          use_by TEXT NOT NULL,
+          tested TEXT,
+          test_passed INTEGER,
+          on_shelf INTEGER NOT NULL
+        ) STRICT;
+        CREATE INDEX jars_by_use ON jars (use_by, number) WHERE on_shelf = 1;
+        CREATE INDEX jars_by_shelf ON jars (shelf, use_by, number) WHERE on_shelf = 1;
+        CREATE TABLE shelf_totals (
+          shelf TEXT PRIMARY KEY,
+          jars INTEGER NOT NULL,
+          microliters INTEGER NOT NULL
+        ) STRICT, WITHOUT ROWID;
+        CREATE TRIGGER jar_put AFTER INSERT ON jars WHEN NEW.on_shelf = 1 BEGIN
+          INSERT INTO shelf_totals VALUES (NEW.shelf, 1, CAST(round(NEW.milliliters * 1000) AS INTEGER))
+            ON CONFLICT (shelf) DO UPDATE SET jars = jars + 1, microliters = microliters + excluded.microliters;
+        END;
+        CREATE TRIGGER jar_taken AFTER DELETE ON jars WHEN OLD.on_shelf = 1 BEGIN
+          UPDATE shelf_totals SET jars = jars - 1, microliters = microliters - CAST(round(OLD.milliliters * 1000) AS INTEGER)
+            WHERE shelf = OLD.shelf;
+        END;
+        CREATE TABLE sheets (
+          number INTEGER PRIMARY KEY,
+          stock TEXT NOT NULL,
+          open INTEGER NOT NULL
+        ) STRICT;
+        CREATE INDEX sheets_open ON sheets (stock, number) WHERE open = 1;
+        """;
+}

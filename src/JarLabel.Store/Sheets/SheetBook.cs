@@ -1,0 +1,126 @@
+using JarLabel.Core;
+
+namespace JarLabel.Store.Sheets;
+
+/// <summary>Which places of which sheet of label stock are used. At most one sheet of a stock is open at a time. What happened to
+/// a sheet is events of the ledger like any other.</summary>
+public sealed class SheetBook
+{
+    private readonly Database database;
+    private readonly EventTable events;
+
+    internal SheetBook(Database database, EventTable events)
+    {
+        this.database = database;
+        this.events = events;
+    }
+
+    /// <summary>The open sheet of a stock, or null.</summary>
+    public SheetInUse? Open(string stock) => database
+        .List("SELECT number FROM sheets WHERE open = 1 AND stock = $1 ORDER BY number DESC LIMIT 1", row => row.GetInt32(0), stock)
+        .Select(Sheet).SingleOrDefault();
+
+    /// <summary>All open sheets, the latest first.</summary>
+    public IReadOnlyList<SheetInUse> AllOpen() =>
+        [.. database.List("SELECT number FROM sheets WHERE open = 1 ORDER BY number DESC", row => row.GetInt32(0)).Select(Sheet)];
+
+    /// <summary>Begins a new sheet of a stock; the open one, if any, is put away.</summary>
+    public SheetInUse Begin(string stock, int places, string at)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(stock);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(places);
+        if (Open(stock) is { } before)
+        {
+            Happen(before.Number, at, SheetEvents.PutAway, SheetEvents.Nothing);
+        }
+
+        var number = events.LastNumber(SubjectKind.Sheet) + 1;
+        Happen(number, at, SheetEvents.Begun, SheetEvents.BegunBody(stock, places));
+        return Sheet(number);
+    }
+
+    /// <summary>Takes places for labels: the next free ones of the open sheet, then of new sheets, as many as it needs.</summary>
+    /// <param name="stock">The id of the sheet layout.</param>
+    /// <param name="places">How many places a sheet of it has.</param>
+    /// <param name="count">How many labels.</param>
+    /// <param name="start">The place on the open sheet to begin at; null for the next free one.</param>
+    /// <param name="at">The moment.</param>
+    public Result<IReadOnlyList<SheetPlace>> Take(string stock, int places, int count, int? start, string at)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(count);
+        var sheet = OpenOrNew(stock, places, at);
+        if (start is { } first && Refusal(sheet, first) is { } problem)
+        {
+            return problem;
+        }
+
+        var taken = new List<SheetPlace>();
+        for (var from = start ?? 1; taken.Count < count; from = 1)
+        {
+            var free = sheet.Free.Where(place => place >= from).Take(count - taken.Count).ToList();
+            taken.AddRange(free.Select(place => new SheetPlace(sheet.Number, place)));
+            Happen(sheet.Number, at, SheetEvents.Taken, SheetEvents.PlacesBody(free));
+            sheet = taken.Count < count ? Begin(stock, places, at) : sheet;
+        }
+
+        return taken;
+    }
+
+    /// <summary>Gives places back that were taken but not used well: the printer jammed, the page was never printed.</summary>
+    public Result<SheetInUse> TakeBack(int sheet, IReadOnlyList<int> places, string at)
+    {
+        ArgumentNullException.ThrowIfNull(places);
+        if (events.Of(Subject.Sheet(sheet)).Count == 0)
+        {
+            return SheetProblems.NoSuchSheet(sheet);
+        }
+
+        var known = Sheet(sheet);
+        if (places.Where(place => !known.Taken.Contains(place)).ToList() is { Count: > 0 } untaken)
+        {
+            return SheetProblems.NotTaken(known, untaken);
+        }
+
+        Happen(sheet, at, SheetEvents.TakenBack, SheetEvents.PlacesBody(places));
+        return Sheet(sheet);
+    }
+
+    /// <summary>Makes the list of sheets again from the events.</summary>
+    internal void Rebuild()
+    {
+        database.Execute("DELETE FROM sheets");
+        for (var number = 1; number <= events.LastNumber(SubjectKind.Sheet); number++)
+        {
+            Index(number);
+        }
+    }
+
+    /// <summary>A sheet that is full, or of a layout that has since got another number of places, is not gone on with.</summary>
+    private SheetInUse OpenOrNew(string stock, int places, string at) =>
+        Open(stock) is { } open && open.Places == places && open.Free.Any() ? open : Begin(stock, places, at);
+
+    private static Problem? Refusal(SheetInUse sheet, int start)
+    {
+        if (start < 1 || start > sheet.Places)
+        {
+            return SheetProblems.NoSuchPlace(sheet, start);
+        }
+
+        return sheet.Taken.Contains(start) ? SheetProblems.AlreadyTaken(sheet, start) : null;
+    }
+
+    private void Happen(int sheet, string at, string kind, string body)
+    {
+        events.Append(Subject.Sheet(sheet), at, kind, 0, body);
+        Index(sheet);
+    }
+
+    private void Index(int number)
+    {
+        var sheet = Sheet(number);
+        database.Execute(
+            "INSERT INTO sheets VALUES ($1, $2, $3) ON CONFLICT (number) DO UPDATE SET stock = $2, open = $3", number, sheet.Stock, sheet.IsOpen);
+    }
+
+    private SheetInUse Sheet(int number) => SheetEvents.Fold(events.Of(Subject.Sheet(number)));
+}

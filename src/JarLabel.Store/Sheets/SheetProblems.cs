@@ -1,0 +1,25 @@
+using System.Globalization;
+using JarLabel.Core;
+
+namespace JarLabel.Store.Sheets;
+
+/// <summary>What can be wrong with a wish for places on a sheet.</summary>
+internal static class SheetProblems
+{
+    internal static Problem NoSuchSheet(int sheet) =>
+        new("JL430", string.Create(CultureInfo.InvariantCulture, $"There is no sheet {sheet}; \"jarlabel sheet state\" lists those in use."));
+
+    internal static Problem NoSuchPlace(SheetInUse sheet, int place) =>
+        new("JL431", string.Create(CultureInfo.InvariantCulture, $"Read place {place}; a sheet of {sheet.Stock} has places 1 to {sheet.Places}."), "--start");
+
+    internal static Problem AlreadyTaken(SheetInUse sheet, int place) =>
+        new("JL432", string.Create(CultureInfo.InvariantCulture,
+            $"Place {place} of the open sheet is used. Free are: {Listed(sheet.Free)}. For a fresh sheet: jarlabel sheet new {sheet.Stock}"), "--start");
+
+    internal static Problem NotTaken(SheetInUse sheet, IEnumerable<int> places) =>
+        new("JL433", string.Create(CultureInfo.InvariantCulture,
+            $"On sheet {sheet.Number} these places are not used, so they cannot be taken back: {Listed(places)}. Used are: {Listed(sheet.Taken)}."));
+
+    private static string Listed(IEnumerable<int> places) =>
+        string.Join(", ", places.Select(place => place.ToString(CultureInfo.InvariantCulture)));
+}

@@ -1,0 +1,72 @@
+using System.Globalization;
+using JarLabel.Core;
+
+namespace JarLabel.Store;
+
+/// <summary>What can be wrong with the shop folder and the ledger in it.</summary>
+internal static class StoreProblems
+{
+    /// <summary>The code of every fault inside <c>shop.json</c>.</summary>
+    internal const string SettingsCode = "JL404";
+
+    private const string Restore =
+        "Copy the folder away as it is, then put your latest backup in its place; \"jarlabel verify\" says what is damaged.";
+
+    internal static Problem ShopIsAFile(string path) =>
+        new("JL401", "The shop must be a folder, and this is a file. Name another, for example --shop \"my-shop\".", path);
+
+    internal static Problem ShopNotReachable(string path, string why) =>
+        new("JL402", $"The shop folder cannot be opened: {why} Check that it exists and is yours, or name another with --shop.", path);
+
+    internal static Problem ShopReadOnly(string path) =>
+        new("JL403", "Nothing can be written in the shop folder, so nothing was recorded. Make it writable, or name another with --shop.", path);
+
+    internal static Problem NoSuchShop(string path) =>
+        new("JL405", "There is no such shop folder. Check the name; \"jarlabel shop init\" makes a new one.", path);
+
+    internal static Problem SettingsNotWritten(string path, string why) =>
+        new("JL406", $"The shop's settings could not be written, so they stay as they were: {why}", path);
+
+    internal static Problem Damaged(string path, string why) =>
+        new("JL410", $"The ledger is damaged ({why}). Nothing was changed. {Restore}", path);
+
+    internal static Problem Newer(string path, long found, int known) =>
+        new("JL411", string.Create(CultureInfo.InvariantCulture,
+            $"The ledger was written by a newer JarLabel (schema {found}; this one knows up to {known}). Update JarLabel; nothing was changed."), path);
+
+    internal static Problem NotOurs(string path) =>
+        new("JL412", "This is a database, but not a JarLabel ledger. Move it away or name another shop folder with --shop.", path);
+
+    internal static Problem Held(string path, TimeSpan waited) =>
+        new("JL413", string.Create(CultureInfo.InvariantCulture,
+            $"Another program has kept the ledger for {waited.TotalSeconds:0} seconds: another jarlabel, a database viewer with unsaved changes, or a program that copies or synchronises the folder. Close it and try again; nothing was recorded."), path);
+
+    internal static Problem DiskFull(string path) =>
+        new("JL414", "The disk is full, so nothing was recorded. Make room and try again.", path);
+
+    internal static Problem DiskFails(string path, string why) =>
+        new("JL415", $"The disk did not do what was asked ({why}), so nothing was recorded. Check the disk, and that the folder is still there.", path);
+
+    internal static Problem FileNotWritten(string path, string why) =>
+        new("JL416", $"The file could not be written, so nothing was recorded: {why}", path);
+
+    internal static Problem FileNotMoved(string place, string part, string why) =>
+        new("JL417", $"What happened is recorded, but the finished file could not yet be put in its place: {why} It waits as \"{part}\"; the next command that records tries again.", place);
+
+    internal static Problem EventDamaged(string path, long sequence) =>
+        new("JL418", string.Create(CultureInfo.InvariantCulture,
+            $"Event {sequence} of the ledger is not what was recorded: it was changed from outside, or the disk lost a bit. {Restore}"), path);
+
+    internal static Problem EventsMissing(string path, long indexed, long found) =>
+        new("JL419", string.Create(CultureInfo.InvariantCulture,
+            $"The ledger's last events are gone: {indexed} were recorded, {found} are there. {Restore}"), path);
+
+    internal static Problem LedgerMissing(string path, string left) =>
+        new("JL420", $"The ledger is missing, but {left} from it is still here. A new one would give out jar numbers that are already on glass. Put a backup in its place, or begin in an empty folder.", path);
+
+    internal static Problem IndexDamaged(string path) =>
+        new("JL421", $"The list of jars is damaged; the events themselves may be whole. {Restore}", path);
+
+    internal static Problem CannotUpdate(string path) =>
+        new("JL422", "The ledger is from an older JarLabel and must be brought up to date first, but nothing can be written here. Copy the shop to a place where it can.", path);
+}
