@@ -21,6 +21,14 @@ public static class References
     public const string Iso18004 = "ISO/IEC 18004";
     public const string NistHandbook44 = "NIST Handbook 44";
     public const string Iso7064 = "ISO/IEC 7064";
+    public const string NiteGhs = "NITE GHS results";
+    public const string EngineeringToolBox = "Engineering ToolBox";
+    public const string Trgs510 = "TRGS 510";
+    public const string HseL138 = "HSE L138";
+    public const string Osha1926 = "29 CFR 1926.152";
+    public const string Usp = "USP";
+    public const string SolventsHandbook = "Industrial Solvents Handbook";
+    public const string NistWebBook = "NIST WebBook";
 
     public static IReadOnlyDictionary<string, Reference> All { get; } = new Dictionary<string, Reference>(StringComparer.Ordinal)
     {
@@ -41,5 +49,13 @@ public static class References
         [Iso18004] = new("QR code bar code symbology specification, Annex I", "ISO/IEC", "2015", "read"),
         [NistHandbook44] = new("Specifications, Tolerances, and Other Technical Requirements for Weighing and Measuring Devices, appendix C", "NIST", "2024", "memory"),
         [Iso7064] = new("Check character systems", "ISO/IEC", "2003", "memory"),
+        [NiteGhs] = new("GHS classification results", "National Institute of Technology and Evaluation, Japan", "online", "read"),
+        [EngineeringToolBox] = new("Flash points of ethanol based water solutions", "The Engineering ToolBox", "online", "read"),
+        [Trgs510] = new("Technical rules for hazardous substances: storage in non-stationary containers", "German Committee on Hazardous Substances", "as published", "read"),
+        [HseL138] = new("Dangerous substances and explosive atmospheres, approved code of practice", "UK Health and Safety Executive", "as published", "read"),
+        [Osha1926] = new("Flammable liquids on construction sites, 29 CFR 1926.152", "US OSHA", "as codified", "read"),
+        [Usp] = new("Monographs Shellac; Pharmaceutical Glaze", "United States Pharmacopeia", "USP28-NF23", "read"),
+        [SolventsHandbook] = new("Industrial Solvents Handbook", "Noyes / Marcel Dekker", "as reprinted", "read"),
+        [NistWebBook] = new("NIST Chemistry WebBook, SRD 69, Antoine parameters", "NIST", "online", "read"),
     };
 }

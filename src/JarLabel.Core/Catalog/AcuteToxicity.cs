@@ -8,13 +8,6 @@ namespace JarLabel.Core.Catalog;
 /// <param name="Source">Where it was printed.</param>
 public sealed record AcuteToxicity(Route Route, decimal Ate, string Source)
 {
-    private static readonly Dictionary<string, Route> Routes = new(StringComparer.Ordinal)
-    {
-        ["oral"] = Route.Oral,
-        ["dermal"] = Route.Dermal,
-        ["vapor"] = Route.Vapor,
-    };
-
     internal static AcuteToxicity Read(FieldReader fields) =>
-        new(fields.Choice("route", Routes), fields.Exact("ate", 0.001m, 1_000_000), fields.Text("source"));
+        new(fields.Choice("route", RouteWords.Choices), fields.Exact("ate", 0.001m, 1_000_000), fields.Text("source"));
 }

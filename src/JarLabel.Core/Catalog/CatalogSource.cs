@@ -10,7 +10,7 @@ internal sealed class CatalogSource<T>
 
     internal CatalogSource(
         string kind, string file, IReadOnlyDictionary<string, ReadOnlyMemory<byte>> theirs, Func<FieldReader, T> readRow) =>
-        read = new(() => CatalogTable<T>.Read(kind, file, Ours(file), Theirs(file, theirs), readRow));
+        read = new(() => CatalogTable<T>.Read(kind, file, EmbeddedFile.Read("catalog/" + file), Theirs(file, theirs), readRow));
 
     internal CatalogTable<T> Table => read.Value.Require();
 
@@ -18,12 +18,4 @@ internal sealed class CatalogSource<T>
 
     private static ReadOnlyMemory<byte>? Theirs(string file, IReadOnlyDictionary<string, ReadOnlyMemory<byte>> theirs) =>
         theirs.TryGetValue(file, out var bytes) ? bytes : default(ReadOnlyMemory<byte>?);
-
-    private static ReadOnlyMemory<byte> Ours(string file)
-    {
-        using var stream = typeof(ShopCatalog).Assembly.GetManifestResourceStream("catalog/" + file)!;
-        var bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return bytes;
-    }
 }

@@ -26,6 +26,10 @@ public sealed class Composition
         return new Composition([.. merged.Select(w => new Ingredient(w.Substance, 100 * w.Weight / whole))]);
     }
 
+    /// <summary>Takes percentages as they were stated, also where rounding made them miss a hundred by a little.</summary>
+    public static Composition FromPercentages(IEnumerable<Ingredient> stated) =>
+        new([.. stated.Where(i => i.Percent != 0).OrderBy(i => i.Substance.Id, StringComparer.Ordinal)]);
+
     /// <summary>This liquid with something dissolved in it or poured to it.</summary>
     /// <param name="added">What is added.</param>
     /// <param name="fractionOfWhole">Its share of the finished weight, 0 to less than 1.</param>

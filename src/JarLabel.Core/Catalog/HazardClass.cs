@@ -5,13 +5,21 @@ namespace JarLabel.Core.Catalog;
 /// <summary>A hazard class with its category and everything a label says for it.</summary>
 /// <param name="Id">Our name: <c>acute-oral-3</c>.</param>
 /// <param name="Code">The standard abbreviation, <c>Acute Tox. 3</c>; the three routes share one.</param>
+/// <param name="Ladder">Classes of one kind stand on one ladder, the more severe first; a mixture is on one rung of each.</param>
 /// <param name="Statement">Hazard statement code.</param>
 /// <param name="Signal">Signal word.</param>
 /// <param name="Pictogram">Pictogram code, or null for none.</param>
 /// <param name="Precautions">Precautionary statement codes: prevention, response, storage, disposal.</param>
 /// <param name="Source">Where the row comes from.</param>
 public sealed record HazardClass(
-    string Id, string Code, string Statement, SignalWord Signal, string? Pictogram, IReadOnlyList<string> Precautions, string Source)
+    string Id,
+    string Code,
+    string Ladder,
+    string Statement,
+    SignalWord Signal,
+    string? Pictogram,
+    IReadOnlyList<string> Precautions,
+    string Source)
     : CatalogRow(Id, Source)
 {
     private static readonly Dictionary<string, SignalWord> Words = new(StringComparer.Ordinal)
@@ -23,6 +31,7 @@ public sealed record HazardClass(
     internal static HazardClass Read(FieldReader fields) => new(
         fields.Text("id"),
         fields.Text("code"),
+        fields.Text("ladder"),
         fields.Text("statement"),
         fields.Choice("signal", Words),
         fields.OptionalText("pictogram"),

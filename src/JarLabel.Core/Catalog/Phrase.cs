@@ -10,12 +10,18 @@ namespace JarLabel.Core.Catalog;
 public sealed record Phrase(string Id, string Clp, string Osha, string Source)
     : CatalogRow(Id, Source)
 {
+    /// <summary>Codes that need not be said beside this one, which says more.</summary>
+    public IReadOnlyList<string> Outranks { get; init; } = [];
+
     /// <summary>The text under a rule set.</summary>
     public string Text(RuleSet rules) => rules == RuleSet.Osha ? Osha : Clp;
 
     internal static Phrase Read(FieldReader fields)
     {
         var text = fields.Text("text");
-        return new(fields.Text("id"), text, fields.OptionalText("osha") ?? text, fields.Text("source"));
+        return new(fields.Text("id"), text, fields.OptionalText("osha") ?? text, fields.Text("source"))
+        {
+            Outranks = fields.OptionalTexts("outranks"),
+        };
     }
 }

@@ -3,7 +3,7 @@ using JarLabel.Core.Reading;
 namespace JarLabel.Core.Catalog;
 
 /// <summary>One chemical substance (or the resin) and what is published about it. A figure that is missing is unknown, except acute
-/// toxicity: a route with no estimate is not toxic by that route, unless <see cref="ToxicityUnknown"/>.</summary>
+/// toxicity: a route with no estimate is not toxic by that route, unless it stands in <see cref="UnknownToxicity"/>.</summary>
 public sealed record Substance(string Id, string Name, string Source)
     : CatalogRow(Id, Source)
 {
@@ -46,8 +46,11 @@ public sealed record Substance(string Id, string Name, string Source)
     /// <summary>Acute toxicity by route; a route left out is not toxic.</summary>
     public IReadOnlyList<AcuteToxicity> AcuteToxicity { get; init; } = [];
 
-    /// <summary>True when nobody knows how toxic it is: it then counts as an unknown share.</summary>
-    public bool ToxicityUnknown { get; init; }
+    /// <summary>The routes by which nobody knows how toxic it is: it then counts as an unknown share.</summary>
+    public IReadOnlyList<Route> UnknownToxicity { get; init; } = [];
+
+    /// <summary>True when nobody knows anything about it.</summary>
+    public bool Undeclared => UnknownToxicity.Count == 3 && Flash is null;
 
     /// <summary>The one substance whose mixtures with <see cref="EthanolId"/> have a published density.</summary>
     public const string WaterId = "water";
@@ -77,6 +80,6 @@ public sealed record Substance(string Id, string Name, string Source)
         ExposureLimits = fields.OptionalList("exposureLimits", ExposureLimit.Read),
         Hazards = fields.OptionalList("hazards", SubstanceHazard.Read),
         AcuteToxicity = fields.OptionalList("acuteToxicity", Catalog.AcuteToxicity.Read),
-        ToxicityUnknown = fields.OptionalFlag("toxicityUnknown"),
+        UnknownToxicity = fields.OptionalList("unknownToxicity", r => r.Choice("route", RouteWords.Choices)),
     };
 }

@@ -1,0 +1,36 @@
+using JarLabel.Core.Catalog;
+
+namespace JarLabel.Core.Hazards;
+
+/// <summary>The statements of an assessment in words.</summary>
+public static class HazardWords
+{
+    /// <summary>Hazard statements, the gravest first, with the organs named: for a label or card.</summary>
+    public static IReadOnlyList<string> StatementTexts(this HazardAssessment assessment, ShopCatalog catalog)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        ArgumentNullException.ThrowIfNull(catalog);
+        return
+        [
+            .. catalog.Phrases.Rows
+                .Where(p => assessment.Statements.Contains(p.Id))
+                .Select(p => p.Text(assessment.Rules) + Organs(assessment, p.Id)),
+        ];
+    }
+
+    /// <summary>Precautionary statements in words.</summary>
+    /// <param name="codes">Which, such as <see cref="HazardAssessment.LabelPrecautions"/>.</param>
+    /// <param name="rules">Whose spelling.</param>
+    /// <param name="catalog">Where the texts are.</param>
+    public static IReadOnlyList<string> PrecautionTexts(IEnumerable<string> codes, RuleSet rules, ShopCatalog catalog)
+    {
+        ArgumentNullException.ThrowIfNull(catalog);
+        return [.. codes.Select(code => catalog.Phrases.Require(code).Text(rules))];
+    }
+
+    private static string Organs(HazardAssessment assessment, string statement)
+    {
+        var organs = assessment.Hazards.Where(h => h.Class.Statement == statement).SelectMany(h => h.Organs).Distinct().ToArray();
+        return organs.Length == 0 ? "" : $" ({string.Join(", ", organs)})";
+    }
+}

@@ -1,0 +1,57 @@
+using JarLabel.Core.Catalog;
+
+namespace JarLabel.Core.Hazards;
+
+/// <summary>From percentages by weight to hazard classes and everything a label says for them.</summary>
+public static class MixtureClassifier
+{
+    /// <summary>Classifies one known composition.</summary>
+    public static HazardAssessment Classify(Composition mixture, RuleSet rules, ShopCatalog catalog, HazardSettings? settings = null) =>
+        Classify([mixture], rules, catalog, settings);
+
+    /// <summary>Classifies a jar that may be any of several compositions: on each ladder it stands on the worst rung of them all.</summary>
+    public static HazardAssessment Classify(
+        IReadOnlyList<Composition> possible, RuleSet rules, ShopCatalog catalog, HazardSettings? settings = null)
+    {
+        ArgumentNullException.ThrowIfNull(possible);
+        ArgumentNullException.ThrowIfNull(catalog);
+        var mixtures = possible.Select(m => new ClassifiedMixture(m, rules, settings ?? HazardSettings.Careful)).ToArray();
+        var hazards = WorstRungs(mixtures.SelectMany(m => m.Findings), catalog.Classes);
+        return new()
+        {
+            Rules = rules,
+            Hazards = hazards,
+            Pictograms = PictogramPrecedence.Keep(hazards, rules),
+            Precautions = Precautions.Of(hazards, catalog.Phrases),
+            OralAte = mixtures.Min(m => m.Oral.Ate),
+            DermalAte = mixtures.Min(m => m.Dermal.Ate),
+            VaporAte = mixtures.Min(m => m.Vapor.Ate),
+            FlashPointCelsius = mixtures.Min(m => m.Flash?.Celsius),
+            FlammableCategory = CategoryOf(hazards),
+            PoisonWording = possible.Any(m => PoisonWords.WantedOn(m, rules)),
+            MethanolPercent = possible.Max(m => m.PercentOf(Substance.MethanolId)),
+            CompositionKnown = possible.Count == 1,
+            Doubts = [.. NotKnown(possible), .. mixtures.SelectMany(m => m.Doubts).Distinct()],
+        };
+    }
+
+    /// <summary>The classes in the catalog's order, which is the standard's; of one ladder only the first, which is the worst.</summary>
+    private static Hazard[] WorstRungs(IEnumerable<Finding> findings, CatalogTable<HazardClass> classes)
+    {
+        var byClass = findings.ToLookup(f => f.ClassId, StringComparer.Ordinal);
+        return
+        [
+            .. classes.Rows
+                .Where(c => byClass.Contains(c.Id))
+                .DistinctBy(c => c.Ladder)
+                .Select(c => new Hazard(c, byClass[c.Id].First().Why, [.. byClass[c.Id].SelectMany(f => f.Organs).Distinct()])),
+        ];
+    }
+
+    private static int? CategoryOf(IEnumerable<Hazard> hazards) =>
+        hazards.FirstOrDefault(h => h.Class.Ladder == "flam") is { } flammable ? flammable.Class.Id[^1] - '0' : null;
+
+    private static IEnumerable<string> NotKnown(IReadOnlyList<Composition> possible) => possible.Count == 1
+        ? []
+        : ["The composition is not known. This is the careful answer: the worst of what is sold under that name."];
+}

@@ -1,0 +1,22 @@
+using JarLabel.Core.Catalog;
+
+namespace JarLabel.Core.Hazards;
+
+/// <summary>The poison wording that US rules want on more than 4 % of methanol by weight, beside the skull and crossbones
+/// (27 CFR 20.117).</summary>
+public static class PoisonWords
+{
+    /// <summary>Percent of methanol by weight above which the wording is wanted.</summary>
+    public const decimal MethanolAbove = 4;
+
+    /// <summary>The words, in the order of a label.</summary>
+    public static IReadOnlyList<string> Words { get; } =
+        ["DANGER! POISON", "VAPOR HARMFUL", "MAY BE FATAL OR CAUSE BLINDNESS IF SWALLOWED", "CANNOT BE MADE NONPOISONOUS"];
+
+    /// <summary>True when they are wanted.</summary>
+    public static bool WantedOn(Composition mixture, RuleSet rules)
+    {
+        ArgumentNullException.ThrowIfNull(mixture);
+        return rules == RuleSet.Osha && mixture.PercentOf(Substance.MethanolId) > MethanolAbove;
+    }
+}

@@ -1,0 +1,63 @@
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
+using static JarLabel.Tests.Hazards.Mixtures;
+
+namespace JarLabel.Tests.Hazards;
+
+public class LabelElementTests
+{
+    [Theory, Cites(References.Clp, "Article 26(1)(b) and (c): the skull drops every exclamation mark")]
+    [InlineData("ethanol=60,methanol=40", "GHS02 GHS06 GHS08")]
+    [InlineData("ethanol=80,methanol=20", "GHS02 GHS07 GHS08")]
+    [InlineData("1-butanol=5,water=95", "GHS02 GHS05")]
+    [InlineData("1-butanol=100", "GHS02 GHS05 GHS07")]
+    public void European_pictograms(string contents, string pictograms) =>
+        Assert.Equal(pictograms, string.Join(' ', Assess(contents, RuleSet.Clp).Pictograms));
+
+    [Theory, Cites(References.Osha1200, "Appendix C.2.1.2 and C.2.1.3: the skull drops the exclamation mark of acute toxicity only")]
+    [InlineData("ethanol=60,methanol=40", "GHS02 GHS06 GHS07 GHS08")]
+    [InlineData("methanol=40,water=60", "GHS02 GHS06 GHS08")]
+    [InlineData("1-butanol=5,water=95", "GHS02 GHS05")]
+    public void American_pictograms(string contents, string pictograms) =>
+        Assert.Equal(pictograms, string.Join(' ', Assess(contents, RuleSet.Osha).Pictograms));
+
+    [Fact, Cites(References.Clp, "Annex I tables 2.6.2, 3.1.3 and 3.8.4; Article 28(1): redundant statements fall away")]
+    public void The_card_of_a_methanol_rich_jar_carries_every_precaution()
+    {
+        string[] expected =
+        [
+            "P210", "P233", "P240", "P241", "P242", "P243", "P280", "P303+P361+P353", "P370+P378", "P403+P235", "P501",
+            "P264", "P270", "P301+P310", "P321", "P330", "P405",
+            "P302+P352", "P361+P364",
+            "P271", "P304+P340", "P311", "P403+P233",
+            "P260", "P308+P311",
+        ];
+        var found = Assess("methanol=60,water=40", RuleSet.Clp).Precautions;
+        Assert.Equal(expected.Except(["P233"]).Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
+    }
+
+    [Theory, Cites(References.Clp, "Article 28(3): not more than six on a label")]
+    [InlineData("ethanol=95,water=5", "P210 P280 P305+P351+P338 P233 P403+P235 P303+P361+P353")]
+    [InlineData("methanol=100", "P210 P301+P310 P260 P280 P308+P311 P405")]
+    public void A_label_carries_the_six_that_matter_most(string contents, string expected) =>
+        Assert.Equal(expected, string.Join(' ', Assess(contents, RuleSet.Osha).LabelPrecautions));
+
+    [Fact, Cites(References.Clp, "Annex III and IV texts")]
+    public void The_texts_follow_the_spelling_of_the_rules()
+    {
+        Assert.Equal("Highly flammable liquid and vapour", Assess("ethanol=95,water=5", RuleSet.Clp).StatementTexts(Ours)[0]);
+        Assert.Equal("Highly flammable liquid and vapor", Assess("ethanol=95,water=5", RuleSet.Osha).StatementTexts(Ours)[0]);
+        Assert.Equal(
+            ["IF SWALLOWED: Immediately call a POISON CENTER/doctor.", "Do not breathe vapors."],
+            HazardWords.PrecautionTexts(["P301+P310", "P260"], RuleSet.Osha, Ours));
+    }
+
+    [Fact]
+    public void Every_phrase_a_class_names_is_there_and_every_organ_class_names_its_organs()
+    {
+        Assert.All(Ours.Classes.Rows, c => Assert.All(c.Precautions.Append(c.Statement), p => Assert.NotNull(Ours.Phrases.Find(p))));
+        Assert.All(
+            Ours.Substances.Rows.SelectMany(s => s.Hazards).Where(h => h.Class is "stot-se-1" or "stot-se-2"),
+            h => Assert.NotEmpty(h.Organs));
+    }
+}
