@@ -25,26 +25,31 @@ public sealed record Jar(
     string? Job,
     string? Note)
 {
-    /// <summary>The jar after all its events, in order. The first must be its beginning.</summary>
-    public static Jar Fold(JarNumber number, IEnumerable<JarEvent> events)
+    /// <summary>The jar after all its events, in order; a problem where they cannot be one jar's life.</summary>
+    public static Result<Jar> Fold(JarNumber number, IEnumerable<JarEvent> events)
     {
         ArgumentNullException.ThrowIfNull(events);
-        return events.Aggregate((Jar?)null, (jar, happened) => jar is null ? Begin(number, happened) : jar.After(happened))
-            ?? throw new ArgumentException("A jar has at least the event that began it.", nameof(events));
+        Result<Jar>? jar = null;
+        foreach (var happened in events)
+        {
+            jar = jar is { } before ? before.Then(j => j.After(happened)) : Begin(number, happened);
+        }
+
+        return jar ?? JarProblems.NoSuchJar(number);
     }
 
     /// <summary>How the jar stands at a moment.</summary>
     public JarState StateAt(DateTime moment) => Dates.StateAt(moment);
 
-    private static Jar Begin(JarNumber number, JarEvent happened) => happened switch
+    private static Result<Jar> Begin(JarNumber number, JarEvent happened) => happened switch
     {
         Mixed m => new Jar(number, 1, m.Contents, m.Container, m.At, m.Dates, m.Shelf, m.By, m.Job, m.Note),
-        _ => throw new ArgumentException($"A jar does not begin with {happened.GetType().Name}.", nameof(happened)),
+        _ => JarProblems.NoBeginning(number, happened),
     };
 
-    private Jar After(JarEvent happened) => happened switch
+    private Result<Jar> After(JarEvent happened) => happened switch
     {
         Labelled => this,
-        _ => throw new ArgumentException($"{happened.GetType().Name} cannot follow.", nameof(happened)),
+        _ => JarProblems.CannotFollow(Number, happened),
     };
 }

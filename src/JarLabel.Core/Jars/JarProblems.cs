@@ -11,4 +11,13 @@ internal static class JarProblems
 
     internal static Problem NotAnEvent(string read, string why, string where) =>
         new("JL401", $"Read {Quoted.Of(read)}, which is no event of a jar that this version knows: {why}", where);
+
+    internal static Problem NoSuchJar(JarNumber number) =>
+        new("JL143", $"There is no jar {number} in this shop's ledger. ", "JAR");
+
+    internal static Problem NoBeginning(JarNumber number, JarEvent happened) =>
+        new("JL402", $"The life of jar {number} begins with {happened.GetType().Name}; a jar begins when it is mixed.");
+
+    internal static Problem CannotFollow(JarNumber number, JarEvent happened) =>
+        new("JL402", $"The life of jar {number} goes on with {happened.GetType().Name}, which cannot follow what was before.");
 }

@@ -8,4 +8,8 @@ namespace JarLabel.Core.Jars;
 /// <param name="Sheet">The sheet's id.</param>
 /// <param name="Position">The place on the sheet, from 1.</param>
 /// <param name="Payload">What its code says.</param>
-public sealed record Labelled(DateTime At, int Revision, string File, string Design, string Sheet, int Position, string Payload) : JarEvent(At);
+public sealed record Labelled(DateTime At, int Revision, string File, string Design, string Sheet, int Position, string Payload) : JarEvent(At)
+{
+    /// <summary>SHA-256 of the file, 64 lower-case hexadecimal digits.</summary>
+    public string? Sha256 { get; init; }
+}

@@ -51,11 +51,13 @@ public static class BenchAmount
         ? Number(Rounded(volume.UsOunces, 0.1), "0.#") + " fl oz"
         : Number(Rounded(volume.UsGallons, 0.01), "0.00") + " gal");
 
-    /// <summary>Both, the metric first.</summary>
-    public static string Both(Volume volume) => $"{Metric(volume)} ({Us(volume)})";
+    /// <summary>Both measures, the preferred one first.</summary>
+    public static string Both(Volume volume, bool metricFirst = true) => Pair(Metric(volume), Us(volume), metricFirst);
 
-    /// <inheritdoc cref="Both(Volume)"/>
-    public static string Both(Mass mass) => $"{Metric(mass)} ({Us(mass)})";
+    /// <inheritdoc cref="Both(Volume, bool)"/>
+    public static string Both(Mass mass, bool metricFirst = true) => Pair(Metric(mass), Us(mass), metricFirst);
+
+    private static string Pair(string metric, string us, bool metricFirst) => metricFirst ? $"{metric} ({us})" : $"{us} ({metric})";
 
     private static string? Plain(Volume volume)
     {

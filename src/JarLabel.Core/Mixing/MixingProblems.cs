@@ -1,4 +1,5 @@
 using System.Globalization;
+using JarLabel.Core.Labels;
 using JarLabel.Core.Quantities;
 using UnitsNet;
 
@@ -34,4 +35,10 @@ internal static class MixingProblems
 
     internal static Problem NothingToBlend(int read) =>
         new("JL137", string.Create(CultureInfo.InvariantCulture, $"Read {read} jar(s); a blend needs two or more, such as --jar \"200 mL@2\" --jar \"100 mL@1\"."), "--jar");
+
+    internal static Problem DoesNotFit(Recipe recipe, Volume container, Volume most, Recipe largest) => new(
+        "JL138",
+        $"The batch makes {BenchAmount.Both(recipe.Makes)}; a container of {BenchAmount.Both(container)} holds {BenchAmount.Both(most)} at most with its 5 % head space (alcohol grows in the warm, and the jar is swirled). "
+        + $"The largest batch of this cut that fits: pour {BenchAmount.Both(largest.Pour)}, then {BenchAmount.Both(largest.Flakes)} of flakes; or give --fill \"{BenchAmount.Metric(container)}\" instead of the amount.",
+        "--container");
 }

@@ -1,0 +1,43 @@
+using JarLabel.Core.Catalog;
+using UnitsNet;
+
+namespace JarLabel.Core.Keeping;
+
+/// <summary>Estimates when a fresh batch is ready and how long it will dry hard.</summary>
+public static class KeepingEstimate
+{
+    /// <summary>No published claim for dissolved shellac is longer, so no estimate is, however cool the shelf.</summary>
+    public const double LongestMonths = 12;
+
+    /// <summary>Ready, test-from and use-by of a batch.</summary>
+    /// <param name="mixed">The moment of mixing.</param>
+    /// <param name="kind">The grade's keeping class.</param>
+    /// <param name="form">Flakes, buttons, seed or ground.</param>
+    /// <param name="bench">Where it dissolves.</param>
+    /// <param name="shelf">Where it is kept.</param>
+    /// <param name="flakeDate">The flakes' own date, where known.</param>
+    /// <param name="settings">The shop's settings.</param>
+    public static KeepingDates Of(
+        DateTime mixed, KeepingClass kind, LacForm form, Temperature bench, Temperature shelf, DateOnly? flakeDate, KeepingSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        ArgumentNullException.ThrowIfNull(form);
+        var day = DateOnly.FromDateTime(mixed);
+        var months = MonthsKept(kind, shelf, settings) * FlakeAge.LifeLeft(flakeDate, day, kind);
+        return new KeepingDates(
+            Ready(mixed, form, bench, settings),
+            TestFrom: Months.After(day, months / 2),
+            UseBy: Months.After(day, months));
+    }
+
+    /// <summary>When the shellac should be dissolved, to the next quarter of an hour.</summary>
+    public static DateTime Ready(DateTime mixed, LacForm form, Temperature bench, KeepingSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        var quarters = Math.Ceiling((double)form.HoursAt20C * Warmth.Stretch(bench, settings) * 4 - 1e-9);
+        return mixed.AddMinutes(15 * quarters);
+    }
+
+    private static double MonthsKept(KeepingClass kind, Temperature shelf, KeepingSettings settings) =>
+        Math.Min(LongestMonths, (double)kind.MonthsAt20C * Warmth.Stretch(shelf, settings));
+}

@@ -1,0 +1,32 @@
+using System.Globalization;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Jars;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>What is in a jar, in words and percent by weight.</summary>
+internal static class ContentsWords
+{
+    /// <summary><c>Shellac 18 %, ethanol 75 %, water 7 % by weight</c>; where the solvent is unknown, so it says.</summary>
+    internal static string Of(Contents contents, ShopCatalog catalog)
+    {
+        var poured = contents.Solvents.Select(s => (Solvent: catalog.Solvents.Require(s.Solvent), s.Weight)).ToArray();
+        var shellac = $"Shellac {Percent((decimal)(contents.Flakes / (contents.Flakes + contents.PouredWeight) * 100))}";
+        if (poured.Any(s => !s.Solvent.CompositionKnown))
+        {
+            return $"{shellac}; {string.Join(" and ", poured.Select(s => s.Solvent.Name))}";
+        }
+
+        var whole = JarComposition.Possible(poured, contents.Flakes, catalog).Single();
+        var rest = whole.Ingredients
+            .Where(i => i.Substance.Id != Substance.ResinId)
+            .OrderByDescending(i => i.Percent)
+            .Select(i => $"{i.Substance.Name} {Percent(i.Percent)}");
+        return $"{shellac}, {string.Join(", ", rest)} by weight";
+    }
+
+    /// <summary>Whole percent; below 10 one decimal, so that 4.6 % of methanol does not read as 5 %.</summary>
+    private static string Percent(decimal percent) =>
+        percent.ToString(percent < 10 ? "0.#" : "0", CultureInfo.InvariantCulture) + " %";
+}

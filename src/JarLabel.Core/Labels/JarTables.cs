@@ -1,0 +1,46 @@
+using JarLabel.Core.Jars;
+using JarLabel.Core.Quantities;
+using UnitsNet;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>The tables of a jar's label and card.</summary>
+internal static class JarTables
+{
+    /// <summary>The cuts that jobs ask for: wash coat, sealer, padding, bodying, build. Common practice.</summary>
+    private static readonly double[] CommonCuts = [0.5, 1, 1.5, 2, 3];
+
+    /// <summary>Word and date, the most important first.</summary>
+    internal static IReadOnlyList<IReadOnlyList<string>> Dates(Jar jar) =>
+    [
+        ["mixed", DateWords.Of(DateOnly.FromDateTime(jar.MixedAt))],
+        ["use by ≈", DateWords.Of(jar.Dates.UseBy)],
+        ["test from ≈", DateWords.Of(jar.Dates.TestFrom)],
+        ["ready ≈", DateWords.Of(jar.Dates.Ready)],
+    ];
+
+    /// <summary>What is in it: name, metric, US, weight.</summary>
+    internal static IReadOnlyList<IReadOnlyList<string>> Batch(Jar jar) => jar.Contents.Recipe is not { } recipe
+        ? []
+        :
+        [
+            ["alcohol, first", BenchAmount.Metric(recipe.Pour), BenchAmount.Us(recipe.Pour), BenchAmount.Metric(recipe.PourWeight)],
+            ["flakes, then", "", BenchAmount.Us(recipe.Flakes), BenchAmount.Metric(recipe.Flakes)],
+            ["makes", BenchAmount.Metric(recipe.Makes), BenchAmount.Us(recipe.Makes), BenchAmount.Metric(recipe.MakesWeight)],
+        ];
+
+    /// <summary>What to add to come to the common weaker cuts: cut, per 100 mL, for all that is left.</summary>
+    internal static IReadOnlyList<IReadOnlyList<string>> Thinning(Jar jar) => jar.Contents.Cut is not { } from
+        ? []
+        : [.. CommonCuts.Where(c => c < from.PoundsPerUsGallon * 0.97).Select(c => Thin(from, PoundCut.FromPoundsPerUsGallon(c), jar.Contents.Liquid))];
+
+    /// <summary>Day and what happened.</summary>
+    internal static IReadOnlyList<IReadOnlyList<string>> History(IEnumerable<JarEvent> events) =>
+        [.. events.Select(e => (Day: DateWords.Of(DateOnly.FromDateTime(e.At)), What: HistoryWords.Of(e))).Where(e => e.What is not null).Select(e => (IReadOnlyList<string>)[e.Day, e.What!])];
+
+    private static IReadOnlyList<string> Thin(PoundCut from, PoundCut to, Volume liquid)
+    {
+        var all = Mixing.Thinning.Solve(from, to, liquid).Require();
+        return [CutWords.Of(to), BenchAmount.Metric(Volume.FromMilliliters(100 * all.PartsPerPart)), BenchAmount.Both(all.Add)];
+    }
+}

@@ -1,0 +1,58 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Jars;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>What the code on a label says: with a base address the upper-case address of the jar's page, which is the shortest code;
+/// without one a few lines that any phone shows with no network. Either ends in the jar's number, check digit and revision.</summary>
+/// <param name="Jar">The jar.</param>
+/// <param name="Revision">The revision the label speaks of.</param>
+public sealed partial record LabelCode(JarNumber Jar, int Revision)
+{
+    /// <summary>The payload for a label.</summary>
+    public static string Write(LabelFacts facts)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        var name = string.Create(CultureInfo.InvariantCulture, $"{facts.Jar.Number}.{facts.Jar.Revision}");
+        return facts.BaseUrl is { } address ? $"{address.TrimEnd('/')}/J/{name}".ToUpperInvariant() : Lines(facts, name);
+    }
+
+    /// <summary>The jar and revision in a scanned or typed payload, in capitals or not; null when it is no code of ours.</summary>
+    public static LabelCode? Read(string payload)
+    {
+        ArgumentNullException.ThrowIfNull(payload);
+        var match = Ending().Match(payload.Trim());
+        return match.Success
+            && JarNumber.Read(match.Groups["jar"].Value, "").TryGet(out var jar, out _)
+            && int.TryParse(match.Groups["revision"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var revision)
+            ? new LabelCode(jar, revision)
+            : null;
+    }
+
+    private static string Lines(LabelFacts facts, string name)
+    {
+        var jar = facts.Jar;
+        var cut = jar.Contents.Cut?.PoundsPerUsGallon.ToString("0.##", CultureInfo.InvariantCulture);
+        var grade = string.Join('+', jar.Contents.Resins.Select(r => r.Grade));
+        return string.Join(
+            '\n',
+            $"SHELLAC {cut} LB {grade}".ToUpperInvariant(),
+            string.Create(CultureInfo.InvariantCulture, $"MIXED {jar.MixedAt:yyyy-MM-dd} USE BY {jar.Dates.UseBy:yyyy-MM-dd}"),
+            HazardLine(facts.Hazards),
+            $"JAR {name}");
+    }
+
+    private static string HazardLine(HazardAssessment hazards) => string.Join(
+        ' ',
+        ((string?[])
+        [
+            hazards.SignalText?.ToUpperInvariant(),
+            hazards.FlammableCategory is null ? null : "FLAMMABLE",
+            hazards.Pictograms.Contains("GHS06") || hazards.PoisonWording ? "POISON" : null,
+        ]).OfType<string>());
+
+    [GeneratedRegex(@"(?:/J/|\bJAR )(?<jar>\d{1,9}-\d)\.(?<revision>\d{1,6})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Ending();
+}

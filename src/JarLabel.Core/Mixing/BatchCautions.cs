@@ -1,0 +1,39 @@
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
+
+namespace JarLabel.Core.Mixing;
+
+/// <summary>What goes through but should be known before the lid is on.</summary>
+public static class BatchCautions
+{
+    /// <summary>The strongest cut that still brushes and strains well. Common practice; the standard's bodies end at 8 lb.</summary>
+    private const double Syrup = 5;
+
+    /// <summary>Cautions about the liquid itself.</summary>
+    public static IReadOnlyList<Problem> OfLiquid(Recipe recipe, Solvent solvent)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        ArgumentNullException.ThrowIfNull(solvent);
+        return
+        [
+            .. If(!solvent.CompositionKnown, MixingCautions.UnknownSolvent(solvent)),
+            .. If(solvent.TooWet, MixingCautions.TooWet(solvent)),
+            .. If(recipe.Cut.PoundsPerUsGallon > Syrup, MixingCautions.Syrup(recipe.Cut)),
+        ];
+    }
+
+    /// <summary>Cautions about the jar it stands in and the flakes it is made of.</summary>
+    public static IReadOnlyList<Problem> OfJar(Container container, Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly mixed)
+    {
+        ArgumentNullException.ThrowIfNull(container);
+        ArgumentNullException.ThrowIfNull(grade);
+        return
+        [
+            .. If(container.Material == ContainerMaterial.Metal, MixingCautions.BareMetal()),
+            .. If(FlakeAge.PastDryLife(flakeDate, mixed, kind), MixingCautions.OldFlakes(grade)),
+        ];
+    }
+
+    private static Problem[] If(bool so, Problem caution) => so ? [caution] : [];
+}

@@ -1,0 +1,36 @@
+using System.Globalization;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Quantities;
+
+namespace JarLabel.Core.Mixing;
+
+/// <summary>The words of the cautions about a batch.</summary>
+internal static class MixingCautions
+{
+    internal static Problem UnknownSolvent(Solvent solvent) => new(
+        "JL171",
+        $"Nobody has said what is in {solvent.Name}, so the label answers for the worst that is sold (rich in methanol). Section 3 of the can's safety data sheet gives the percentages; put them into the shop's catalog/solvents.json and name that solvent instead.",
+        "--solvent");
+
+    internal static Problem TooWet(Solvent solvent) => new(
+        "JL172",
+        string.Create(CultureInfo.InvariantCulture, $"{Sentence(solvent.Name)} holds {solvent.WaterPercentByVolume:0} % water by volume: shellac dissolves badly in it, dries slowly and blushes. At most {Solvent.TooWetAbove:0} % is good; ethanol of 95 % or isopropanol of 99 % serves."),
+        "--solvent");
+
+    internal static Problem Syrup(PoundCut cut) => new(
+        "JL173",
+        string.Create(CultureInfo.InvariantCulture, $"A {cut.PoundsPerUsGallon:0.##} lb cut is a syrup: it dissolves slowly, strains badly and is for thinning later. Up to 5 lb works at most benches."),
+        "--cut");
+
+    internal static Problem BareMetal() => new(
+        "JL174",
+        "Shellac darkens in bare iron or tin, and its acid eats pinholes; keep it in glass or lined metal.",
+        "--material");
+
+    internal static Problem OldFlakes(Grade grade) => new(
+        "JL175",
+        $"These {grade.Name} flakes are past their dry life; the use-by is shortened. Dissolve a pinch first: what stays as a gel in the jar will not dry hard.",
+        "--flake-date");
+
+    private static string Sentence(string name) => char.ToUpperInvariant(name[0]) + name[1..];
+}

@@ -1,0 +1,35 @@
+using System.Globalization;
+using System.Text;
+
+namespace JarLabel.Core.Text;
+
+/// <summary>Reads a name, a job or a note that somebody typed: one line, nothing invisible in it.</summary>
+public static class PlainText
+{
+    /// <summary>The text with its white space folded; a problem when it is empty, too long, or holds characters that cannot be seen.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <param name="longest">Most characters as a reader counts them.</param>
+    /// <param name="where">The option it was typed for.</param>
+    public static Result<string> Read(string text, int longest, string where)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var line = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        if (line.Length == 0)
+        {
+            return TextProblems.Empty(where);
+        }
+
+        if (line.EnumerateRunes().Where(IsInvisible).Cast<Rune?>().FirstOrDefault() is { } hidden)
+        {
+            return TextProblems.Invisible(text, hidden, where);
+        }
+
+        var length = new StringInfo(line).LengthInTextElements;
+        return length <= longest ? line.Normalize(NormalizationForm.FormC) : TextProblems.TooLong(line, length, longest, where);
+    }
+
+    /// <summary>Control characters, marks that turn the direction of what follows, and halves of characters.</summary>
+    private static bool IsInvisible(Rune rune) => Rune.IsControl(rune)
+        || rune == Rune.ReplacementChar
+        || rune.Value is 0x200E or 0x200F or (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0xFEFF;
+}
