@@ -1,1 +1,19 @@
-return 0;
+using System.Text;
+using JarLabel.Cli;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+var terminal = Terminal.Console();
+try
+{
+    var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System)).Parse(args);
+    return parsed.Errors.Count == 0
+        ? parsed.Invoke(new() { EnableDefaultExceptionHandler = false })
+        : terminal.Refuse([.. parsed.Errors.Select(e => TypingProblems.Syntax(e.Message))], parsed.GetValue(SharedOptions.Json));
+}
+catch (Exception fault) when (fault is not OutOfMemoryException)
+{
+    terminal.Errors.WriteLine($"This is a fault in jarlabel, not in what you typed. Nothing was recorded. Please report it with the line you typed:{Environment.NewLine}{fault}");
+    return Terminal.OurFault;
+}

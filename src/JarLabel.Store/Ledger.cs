@@ -106,6 +106,21 @@ public sealed class Ledger : IDisposable
         }
     }
 
+    /// <summary>Works a step out to the end, files and checks included, and then drops it: nothing is recorded and nothing written.</summary>
+    public Result<T> Rehearse<T>(Func<LedgerStep, Result<T>> work)
+        where T : notnull
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        try
+        {
+            return InOneTransaction(() => Work(work), keep: false);
+        }
+        finally
+        {
+            staging.DropStaged();
+        }
+    }
+
     /// <summary>Makes the list of jars again from the events.</summary>
     public Result<long> Rebuild() => InOneTransaction(RebuildIndex);
 
@@ -121,7 +136,7 @@ public sealed class Ledger : IDisposable
         return result.Ok && jars.Update(step.TouchedJars) is { Count: > 0 } problems ? Result<T>.Failed(problems) : result;
     }
 
-    private Result<T> InOneTransaction<T>(Func<Result<T>> work)
+    private Result<T> InOneTransaction<T>(Func<Result<T>> work, bool keep = true)
         where T : notnull
     {
         try
@@ -132,7 +147,7 @@ public sealed class Ledger : IDisposable
             }
 
             var result = work();
-            if (result.Ok)
+            if (result.Ok && keep)
             {
                 database.Commit();
             }

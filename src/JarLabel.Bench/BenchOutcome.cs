@@ -1,0 +1,13 @@
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Hazards;
+
+namespace JarLabel.Bench;
+
+/// <summary>How a jar stands after something was done at the bench.</summary>
+/// <param name="History">The jar and its life.</param>
+/// <param name="Hazards">What its contents are.</param>
+/// <param name="Label">The label that was written, if one was.</param>
+/// <param name="Cautions">What went through but should be known.</param>
+public sealed record BenchOutcome(JarHistory History, HazardAssessment Hazards, WrittenLabel? Label, IReadOnlyList<Problem> Cautions);

@@ -1,0 +1,11 @@
+using JarLabel.Core.Catalog;
+
+namespace JarLabel.Bench;
+
+/// <summary>How somebody comes to the bench.</summary>
+/// <param name="Shop">The shop folder as typed; null for the usual one.</param>
+/// <param name="Now">The moment that counts as now, local time.</param>
+/// <param name="Rules">The labelling rules asked for; null for the shop's.</param>
+/// <param name="Metric">Metric amounts first; null for the shop's choice.</param>
+/// <param name="DryRun">Compute and show, record and write nothing.</param>
+public sealed record BenchRequest(string? Shop, DateTime Now, RuleSet? Rules = null, bool? Metric = null, bool DryRun = false);

@@ -1,0 +1,29 @@
+using JarLabel.Bench.Recording;
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+
+namespace JarLabel.Bench.Labels;
+
+/// <summary>A jar's hazards and printed words in this shop.</summary>
+public static class JarWords
+{
+    /// <summary>What the jar's contents are under the rules that apply.</summary>
+    public static HazardAssessment Hazards(Workbench bench, Jar jar)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(jar);
+        var poured = jar.Contents.Solvents.Select(s => (bench.Catalog.Solvents.Find(s.Solvent)!, s.Weight));
+        return MixtureClassifier.Classify(JarComposition.Possible(poured, jar.Contents.Flakes, bench.Catalog), bench.Rules, bench.Catalog);
+    }
+
+    /// <summary>Everything that may be printed of the jar.</summary>
+    public static LabelText Of(Workbench bench, JarHistory history, HazardAssessment hazards)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(history);
+        var settings = bench.Settings;
+        return JarLabelText.For(new LabelFacts(
+            history.Jar, [.. history.Events.Select(e => e.Event)], hazards, bench.Catalog, settings.Name, settings.Contact, settings.BaseUrl?.ToString()));
+    }
+}

@@ -1,0 +1,7 @@
+namespace JarLabel.Bench.Labels;
+
+/// <summary>Which label is wanted; what is null is the shop's or the program's choice.</summary>
+/// <param name="Design">The design's id.</param>
+/// <param name="Sheet">The stock's id.</param>
+/// <param name="Start">The place on the sheet, from 1; null for the next free one.</param>
+public sealed record LabelChoice(string? Design = null, string? Sheet = null, int? Start = null);

@@ -1,0 +1,49 @@
+using System.Globalization;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Layout.Marks;
+using JarLabel.Render;
+
+namespace JarLabel.Bench.Labels;
+
+/// <summary>The bytes of a printed file and the name it gets when nobody gave one.</summary>
+public static class LabelFiles
+{
+    private const int ScreenDpi = 300;
+
+    /// <summary>The usual name: jar, revision and design. A reprint takes the place of the same label's older print.</summary>
+    public static string NameFor(Jar jar, string design)
+    {
+        ArgumentNullException.ThrowIfNull(jar);
+        return string.Create(CultureInfo.InvariantCulture, $"jar-{jar.Number}-r{jar.Revision}-{design}.pdf");
+    }
+
+    /// <summary>The page as PDF, PNG or SVG by the file's ending.</summary>
+    /// <param name="file">The file's name.</param>
+    /// <param name="pages">What is drawn; a picture holds one page.</param>
+    /// <param name="title">The title inside a PDF.</param>
+    /// <param name="moment">The moment the words speak of.</param>
+    public static Result<byte[]> Bytes(string file, IReadOnlyList<Page> pages, string title, DateTime moment)
+    {
+        ArgumentNullException.ThrowIfNull(pages);
+        using var target = new MemoryStream();
+        switch (Path.GetExtension(file).ToUpperInvariant())
+        {
+            case ".PDF":
+                PdfRenderer.Write(target, pages, new PdfFacts(title, new DateTimeOffset(moment, TimeSpan.Zero)));
+                break;
+            case ".PNG" when pages.Count == 1:
+                PngRenderer.Write(target, pages[0], ScreenDpi);
+                break;
+            case ".SVG" when pages.Count == 1:
+                SvgRenderer.Write(target, pages[0]);
+                break;
+            case ".PNG" or ".SVG":
+                return BenchProblems.PictureOfManyPages(file, pages.Count);
+            default:
+                return BenchProblems.UnknownFileKind(file);
+        }
+
+        return target.ToArray();
+    }
+}

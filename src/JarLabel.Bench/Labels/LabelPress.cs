@@ -1,0 +1,55 @@
+using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Labels;
+using JarLabel.Layout;
+using JarLabel.Layout.Marks;
+using JarLabel.Render;
+
+namespace JarLabel.Bench.Labels;
+
+/// <summary>From words to checked pages: chooses stock and design, places, runs the preflight. Writes nothing.</summary>
+public sealed class LabelPress
+{
+    private readonly Workbench bench;
+    private readonly LayoutLibrary library;
+    private readonly SkiaRuler ruler = new();
+    private readonly Preflight preflight;
+
+    private LabelPress(Workbench bench, LayoutLibrary library)
+    {
+        this.bench = bench;
+        this.library = library;
+        preflight = new Preflight(ruler, QrCheck.Read);
+    }
+
+    /// <summary>A press with our layouts and the shop's own over them.</summary>
+    public static Result<LabelPress> Open(Workbench bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return ShopFiles.Layouts(bench.Folder).Then<LabelPress>(files => new LabelPress(bench, new LayoutLibrary(files)));
+    }
+
+    /// <summary>The stock and design that are meant.</summary>
+    public Result<LabelStock> Choose(LabelChoice choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return library.Sheet(choice.Sheet ?? bench.Settings.Sheet ?? UsualSheet).Then(sheet =>
+            library.Design(choice.Design ?? bench.Settings.Design ?? sheet.Design).Then<LabelStock>(design => new LabelStock(sheet, design)));
+    }
+
+    /// <summary>The page with one label at a place, and what had no room on it.</summary>
+    public Result<PressedLabel> Press(LabelText text, LabelStock stock, int place)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        var sheet = stock.Sheet;
+        return Composer.Place(text, stock.Design, sheet.AreaAt(place), ruler).Then(label =>
+        {
+            var problems = preflight.Check(label, sheet.PaperWidth, sheet.PaperHeight);
+            return problems.Count == 0
+                ? new PressedLabel(new Page(sheet.PaperWidth, sheet.PaperHeight, label.Marks), label.Moved)
+                : Result<PressedLabel>.Failed(problems);
+        });
+    }
+
+    private string UsualSheet => bench.Rules == RuleSet.Clp ? "a4-2x4-99.1x67.7" : "letter-2x5-101.6x50.8";
+}

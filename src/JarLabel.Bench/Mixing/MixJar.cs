@@ -1,0 +1,76 @@
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
+using JarLabel.Core.Mixing;
+using JarLabel.Store;
+using UnitsNet;
+
+namespace JarLabel.Bench.Mixing;
+
+/// <summary>Mixes a batch into a jar: solves it, dates it, records it and writes its label, all or nothing.</summary>
+public static class MixJar
+{
+    /// <summary>The new jar, or every reason why not; then nothing was recorded and nothing written.</summary>
+    public static Result<BenchOutcome> Do(Workbench bench, MixRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(request);
+        return Begin(bench, request).Then(begun => LabelWriter.Open(bench).Then(labels =>
+            LedgerDesk.Record(bench, step => Record(bench, request, begun, labels, step))));
+    }
+
+    private static Result<Mixed> Begin(Workbench bench, MixRequest request)
+    {
+        var temperature = request.Bench ?? Warmth.Reference;
+        return RecipeSolver.Solve(request.Order, request.Solvent.DensityAt(temperature))
+            .Then(recipe => Fits(recipe, request.Container))
+            .Then(recipe => bench.Settings.Shelf(request.Shelf).Then<Mixed>(shelf => new Mixed(
+                bench.Now,
+                Contents.Of(recipe, request.Grade.Id, request.Solvent.Id, request.FlakeDate),
+                request.Container,
+                Dates(bench, request, temperature, shelf.Temperature),
+                shelf.Name,
+                temperature,
+                request.By,
+                request.Job,
+                request.Note)));
+    }
+
+    private static Result<Recipe> Fits(Recipe recipe, Container container) =>
+        container.Holds is { } holds ? ContainerFit.Check(recipe, holds) : recipe;
+
+    private static KeepingDates Dates(Workbench bench, MixRequest request, Temperature temperature, Temperature shelf) => KeepingEstimate.Of(
+        bench.Now,
+        KindOf(bench, request.Grade),
+        request.Form ?? bench.Catalog.Forms.Find(request.Grade.Form)!,
+        temperature,
+        shelf,
+        request.FlakeDate,
+        bench.Keeping);
+
+    private static Result<BenchOutcome> Record(Workbench bench, MixRequest request, Mixed begun, LabelWriter labels, LedgerStep step)
+    {
+        var recorder = Recorder.ForNewJar(step);
+        return recorder.Append(begun).Then(history =>
+        {
+            var hazards = JarWords.Hazards(bench, history.Jar);
+            var cautions = Cautions(bench, request, history.Jar, hazards);
+            return request.Label is { } choice
+                ? labels.Write(recorder, history, hazards, choice).Then<BenchOutcome>(label => new BenchOutcome(history, hazards, label, cautions))
+                : new BenchOutcome(history, hazards, null, cautions);
+        });
+    }
+
+    private static Problem[] Cautions(Workbench bench, MixRequest request, Jar jar, HazardAssessment hazards) =>
+    [
+        .. BatchCautions.OfLiquid(jar.Contents.Recipe!, request.Solvent),
+        .. BatchCautions.OfJar(jar.Container, request.Grade, KindOf(bench, request.Grade), request.FlakeDate, DateOnly.FromDateTime(jar.MixedAt)),
+        .. StorageCautions.Of(jar.Container, hazards, bench.Catalog),
+    ];
+
+    private static KeepingClass KindOf(Workbench bench, Grade grade) => bench.Catalog.Keeping.Find(grade.Keeping)!;
+}

@@ -1,0 +1,29 @@
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Store;
+
+namespace JarLabel.Bench.Recording;
+
+/// <summary>A jar with all that happened to it.</summary>
+/// <param name="Jar">What it is now.</param>
+/// <param name="Events">What happened, in order, each with the revision after it.</param>
+public sealed record JarHistory(Jar Jar, IReadOnlyList<(JarEvent Event, int Revision)> Events)
+{
+    /// <summary>Folds the rows of one jar; a problem when there is no such jar.</summary>
+    public static Result<JarHistory> Of(JarNumber number, IReadOnlyList<EventRow> rows)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        var events = new List<(JarEvent, int)>(rows.Count);
+        foreach (var row in rows)
+        {
+            if (!JarReader.Read(row).TryGet(out var happened, out var problems))
+            {
+                return Result<JarHistory>.Failed(problems);
+            }
+
+            events.Add((happened, row.Revision));
+        }
+
+        return Jar.Fold(number, events.Select(e => e.Item1)).Then<JarHistory>(jar => new JarHistory(jar, events));
+    }
+}

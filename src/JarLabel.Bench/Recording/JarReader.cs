@@ -1,0 +1,46 @@
+using System.Globalization;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Store;
+using JarLabel.Store.Index;
+
+namespace JarLabel.Bench.Recording;
+
+/// <summary>Tells the ledger how to read an event and what a jar's events add up to.</summary>
+public sealed class JarReader : IJarReader
+{
+    /// <summary>The one reader; it keeps nothing.</summary>
+    public static JarReader Instance { get; } = new();
+
+    /// <inheritdoc/>
+    public int Version => 1;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Problem> Faults(EventRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Of.Kind == SubjectKind.Jar ? Read(row).Problems : [];
+    }
+
+    /// <inheritdoc/>
+    public Result<JarEntry> Fold(IReadOnlyList<EventRow> events) => JarHistory.Of(JarNumber.From(events[0].Of.Number), events).Then(history => Entry(history.Jar));
+
+    /// <summary>The event in a row.</summary>
+    internal static Result<JarEvent> Read(EventRow row) => JarEventJson.Read(row.Body, string.Create(CultureInfo.InvariantCulture, $"event {row.Sequence}"));
+
+    private static Result<JarEntry> Entry(Jar jar) => new JarEntry(
+        jar.Number.Value,
+        jar.Revision,
+        jar.Shelf,
+        jar.Contents.Resins[0].Grade,
+        jar.Contents.Solvents[0].Solvent,
+        jar.Contents.Cut?.PoundsPerUsGallon ?? 0,
+        jar.Contents.Liquid.Milliliters,
+        DateOnly.FromDateTime(jar.MixedAt),
+        jar.Dates.Ready,
+        jar.Dates.TestFrom,
+        jar.Dates.UseBy,
+        Tested: null,
+        TestPassed: null,
+        OnShelf: true);
+}

@@ -1,0 +1,61 @@
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Store;
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Bench.Recording;
+
+/// <summary>Opens the shop's ledger for one thing to do and closes it again.</summary>
+public static class LedgerDesk
+{
+    /// <summary>Records one step, whole or not at all. On a dry run the step is worked out to the end and then dropped.</summary>
+    internal static Result<T> Record<T>(Workbench bench, Func<LedgerStep, Result<T>> work)
+        where T : notnull => bench.DryRun
+            ? Rehearse(bench, work)
+            : With(bench.Folder, LedgerMode.Write, ledger => ledger.Record(work));
+
+    private static Result<T> Rehearse<T>(Workbench bench, Func<LedgerStep, Result<T>> work)
+        where T : notnull
+    {
+        if (File.Exists(bench.Folder.Ledger))
+        {
+            return With(bench.Folder, LedgerMode.Write, ledger => ledger.Rehearse(work));
+        }
+
+        var elsewhere = Directory.CreateTempSubdirectory("jarlabel-");
+        try
+        {
+            return ShopFolder.At(elsewhere.FullName).Then(folder => With(folder, LedgerMode.Write, ledger => ledger.Rehearse(work)));
+        }
+        finally
+        {
+            elsewhere.Delete(recursive: true);
+        }
+    }
+
+    /// <summary>Looks something up.</summary>
+    public static Result<T> Read<T>(Workbench bench, Func<LedgerView, Result<T>> look)
+        where T : notnull
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return With(bench.Folder, LedgerMode.Read, ledger => ledger.Read(look));
+    }
+
+    /// <summary>One jar with all that happened to it.</summary>
+    public static Result<JarHistory> Jar(Workbench bench, JarNumber number) => 
+        Read(bench, view => JarHistory.Of(number, view.EventsOf(Subject.Jar(number.Value))));
+
+    private static Result<T> With<T>(ShopFolder folder, LedgerMode mode, Func<Ledger, Result<T>> use)
+        where T : notnull
+    {
+        if (!Ledger.Open(folder, mode, JarReader.Instance).TryGet(out var ledger, out var problems))
+        {
+            return Result<T>.Failed(problems);
+        }
+
+        using (ledger)
+        {
+            return use(ledger);
+        }
+    }
+}

@@ -1,0 +1,33 @@
+using System.Globalization;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Store;
+
+namespace JarLabel.Bench.Recording;
+
+/// <summary>Adds one jar's events to the ledger in one step and keeps its history up to date with them.</summary>
+internal sealed class Recorder(LedgerStep step, JarNumber jar)
+{
+    private readonly List<EventRow> rows = [.. step.EventsOf(Subject.Jar(jar.Value))];
+
+    /// <summary>Takes the next jar number.</summary>
+    internal static Recorder ForNewJar(LedgerStep step) => new(step, JarNumber.From(step.NextNumber(SubjectKind.Jar)));
+
+    /// <summary>The jar's number.</summary>
+    internal JarNumber Jar => jar;
+
+    /// <summary>The ledger as this step sees it.</summary>
+    internal LedgerStep Step => step;
+
+    /// <summary>The jar as it is so far.</summary>
+    internal Result<JarHistory> History => JarHistory.Of(jar, rows);
+
+    /// <summary>Adds an event and gives the jar as it is then.</summary>
+    internal Result<JarHistory> Append(JarEvent happened)
+    {
+        var revision = (rows.Count == 0 ? 0 : rows[^1].Revision) + (happened.ChangesContents ? 1 : 0);
+        var at = happened.At.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture);
+        rows.Add(step.Append(Subject.Jar(jar.Value), at, happened.GetType().Name, revision, JarEventJson.Write(happened)));
+        return History;
+    }
+}

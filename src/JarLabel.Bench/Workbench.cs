@@ -1,0 +1,57 @@
+using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Keeping;
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Bench;
+
+/// <summary>A shop with its settings, catalog and layouts at hand, at one moment. Everything that a person does starts here, whether it is
+/// typed or tapped.</summary>
+public sealed class Workbench
+{
+    private Workbench(ShopFolder folder, ShopSettings settings, ShopCatalog catalog, BenchRequest request)
+    {
+        Folder = folder;
+        Settings = settings;
+        Catalog = catalog;
+        Now = request.Now;
+        DryRun = request.DryRun;
+        Rules = request.Rules ?? settings.Rules;
+        Metric = request.Metric ?? settings.Metric;
+        Keeping = new KeepingSettings(settings.AgingPerTenKelvin);
+    }
+
+    /// <summary>The shop's folder.</summary>
+    public ShopFolder Folder { get; }
+
+    /// <summary>The shop's settings.</summary>
+    public ShopSettings Settings { get; }
+
+    /// <summary>Solvents, grades and what is known of them, the shop's own included.</summary>
+    public ShopCatalog Catalog { get; }
+
+    /// <summary>The moment that counts as now.</summary>
+    public DateTime Now { get; }
+
+    /// <summary>The labelling rules that apply.</summary>
+    public RuleSet Rules { get; }
+
+    /// <summary>True when metric amounts come first.</summary>
+    public bool Metric { get; }
+
+    /// <summary>True when nothing may be recorded or written.</summary>
+    public bool DryRun { get; }
+
+    /// <summary>How time and warmth act.</summary>
+    public KeepingSettings Keeping { get; }
+
+    /// <summary>Finds the shop and reads its settings and catalog; nothing is made and nothing is changed.</summary>
+    public static Result<Workbench> Open(BenchRequest request, Func<string, string?> environment)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return ShopFolder.Find(request.Shop, environment).Then(folder =>
+            ShopSettingsFile.Read(folder).Then(settings =>
+                ShopFiles.In(folder.Catalog).Then(ShopCatalog.Load).Then<Workbench>(catalog =>
+                    new Workbench(folder, settings, catalog, request))));
+    }
+}

@@ -1,0 +1,15 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using JarLabel.Core;
+
+namespace JarLabel.Cli.Answers;
+
+/// <summary>What a command has to say: once for a person, once for a program.</summary>
+/// <param name="Screen">For a person.</param>
+/// <param name="Json">For a program: one JSON object.</param>
+/// <param name="Warnings">What went through but should be known.</param>
+internal sealed record Answer(Screen Screen, Func<string> Json, IReadOnlyList<Problem> Warnings)
+{
+    internal static Answer Of<T>(Screen screen, T json, JsonTypeInfo<T> type, IReadOnlyList<Problem>? warnings = null) =>
+        new(screen, () => JsonSerializer.Serialize(json, type), warnings ?? []);
+}

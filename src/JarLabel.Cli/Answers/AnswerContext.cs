@@ -1,0 +1,16 @@
+using System.Text.Json.Serialization;
+
+namespace JarLabel.Cli.Answers;
+
+/// <summary>The compiled shapes of everything that <c>--json</c> prints.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(ProblemsJson))]
+[JsonSerializable(typeof(JarAnswerJson))]
+[JsonSerializable(typeof(ShelfAnswerJson))]
+[JsonSerializable(typeof(RecipeAnswerJson))]
+[JsonSerializable(typeof(ThinAnswerJson))]
+[JsonSerializable(typeof(ThickenAnswerJson))]
+[JsonSerializable(typeof(BlendAnswerJson))]
+[JsonSerializable(typeof(SolidsAnswerJson))]
+[JsonSerializable(typeof(DensityAnswerJson))]
+internal sealed partial class AnswerContext : JsonSerializerContext;

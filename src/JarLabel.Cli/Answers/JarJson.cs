@@ -1,0 +1,40 @@
+using System.Globalization;
+using JarLabel.Core.Jars;
+
+namespace JarLabel.Cli.Answers;
+
+/// <summary>A jar for a program.</summary>
+internal sealed record JarJson(
+    int Number,
+    string Id,
+    int Revision,
+    string Grade,
+    string Solvent,
+    string Shelf,
+    double CutPoundsPerGallon,
+    double VolumeMilliliters,
+    double? ContainerMilliliters,
+    string Mixed,
+    string Ready,
+    string TestFrom,
+    string UseBy,
+    string State)
+{
+    internal static JarJson Of(Jar jar, DateTime now) => new(
+        jar.Number.Value,
+        jar.Number.ToString(),
+        jar.Revision,
+        string.Join('+', jar.Contents.Resins.Select(r => r.Grade)),
+        string.Join('+', jar.Contents.Solvents.Select(s => s.Solvent)),
+        jar.Shelf,
+        jar.Contents.Cut?.PoundsPerUsGallon ?? 0,
+        jar.Contents.Liquid.Milliliters,
+        jar.Container.Holds?.Milliliters,
+        Day(DateOnly.FromDateTime(jar.MixedAt)),
+        jar.Dates.Ready.ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture),
+        Day(jar.Dates.TestFrom),
+        Day(jar.Dates.UseBy),
+        StateWords.Of(jar.StateAt(now)));
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,23 @@
+namespace JarLabel.Cli.Answers;
+
+/// <summary>The few kinds of line there are.</summary>
+internal enum LineStyle
+{
+    /// <summary>A sentence.</summary>
+    Plain,
+
+    /// <summary>The first line.</summary>
+    Title,
+
+    /// <summary>A row of a list or a table.</summary>
+    Row,
+
+    /// <summary>The head of a table.</summary>
+    Header,
+
+    /// <summary>A caution.</summary>
+    Caution,
+
+    /// <summary>The next useful command.</summary>
+    Next,
+}

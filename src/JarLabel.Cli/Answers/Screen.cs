@@ -1,0 +1,58 @@
+namespace JarLabel.Cli.Answers;
+
+/// <summary>What a command shows a person: a title, rows of two columns, tables with aligned figures, and the next useful command.
+/// Lines are kept as parts and styled only when they are written.</summary>
+internal sealed class Screen
+{
+    private readonly List<ScreenLine> lines = [];
+
+    /// <summary>The lines in order.</summary>
+    internal IReadOnlyList<ScreenLine> Lines => lines;
+
+    internal Screen Title(string text) => Add(LineStyle.Title, text);
+
+    internal Screen Text(string text) => Add(LineStyle.Plain, text);
+
+    internal Screen Gap() => Add(LineStyle.Plain, "");
+
+    /// <summary>A caution: said once, in one style everywhere.</summary>
+    internal Screen Caution(string text) => Add(LineStyle.Caution, text);
+
+    /// <summary>The next useful command, always last.</summary>
+    internal Screen Next(string command) => Gap().Add(LineStyle.Next, command);
+
+    /// <summary>Rows of two columns, the second ones aligned. Rows whose value is null are left out.</summary>
+    internal Screen Rows(params IEnumerable<(string Name, string? Value)> rows)
+    {
+        var shown = rows.Where(r => r.Value is not null).ToArray();
+        var width = shown.Select(r => r.Name.Length).DefaultIfEmpty().Max();
+        foreach (var (name, value) in shown)
+        {
+            Add(LineStyle.Row, $"  {name.PadRight(width)}   {value}");
+        }
+
+        return this;
+    }
+
+    /// <summary>A table; columns whose header starts with a blank are aligned to the right.</summary>
+    internal Screen Table(IReadOnlyList<string> header, IReadOnlyList<IReadOnlyList<string>> rows)
+    {
+        var widths = header.Select((h, i) => rows.Select(r => r[i].Length).Append(h.Trim().Length).Max()).ToArray();
+        Add(LineStyle.Header, Line(header.Select(h => h.Trim())));
+        foreach (var row in rows)
+        {
+            Add(LineStyle.Row, Line(row));
+        }
+
+        return this;
+
+        string Line(IEnumerable<string> cells) => ("  " + string.Join("   ", cells.Select(Cell))).TrimEnd();
+        string Cell(string text, int i) => header[i].StartsWith(' ') ? text.PadLeft(widths[i]) : text.PadRight(widths[i]);
+    }
+
+    private Screen Add(LineStyle style, string text)
+    {
+        lines.Add(new ScreenLine(style, text));
+        return this;
+    }
+}

@@ -1,0 +1,16 @@
+using JarLabel.Core.Jars;
+
+namespace JarLabel.Cli.Answers;
+
+/// <summary>A jar's state as one word.</summary>
+internal static class StateWords
+{
+    internal static string Of(JarState state) => state switch
+    {
+        JarState.Dissolving => "dissolving",
+        JarState.Good => "good",
+        JarState.Test => "test",
+        JarState.Past => "past",
+        _ => "discarded",
+    };
+}

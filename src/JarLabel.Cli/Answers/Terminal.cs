@@ -1,0 +1,100 @@
+using System.Text.Json;
+using JarLabel.Core;
+
+namespace JarLabel.Cli.Answers;
+
+/// <summary>The only place that writes to the console: results to one stream, errors to the other.</summary>
+/// <param name="Result">Standard output.</param>
+/// <param name="Errors">Standard error.</param>
+/// <param name="Styled">True on a terminal that may show weight, colour and typography.</param>
+internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Styled)
+{
+    /// <summary>Exit code when all went well.</summary>
+    internal const int Done = 0;
+
+    /// <summary>Exit code when the input has to be mended.</summary>
+    internal const int MendInput = 2;
+
+    /// <summary>Exit code when the fault is ours.</summary>
+    internal const int OurFault = 3;
+
+    /// <summary>The console of this process. Plain text for a pipe or with NO_COLOR set.</summary>
+    internal static Terminal Console() => new(
+        System.Console.Out,
+        System.Console.Error,
+        !System.Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")));
+
+    /// <summary>Writes an answer, as text or as one JSON object.</summary>
+    internal int Say(Result<Answer> answer, bool json)
+    {
+        if (!answer.TryGet(out var said, out var problems))
+        {
+            return Refuse(problems, json);
+        }
+
+        foreach (var warning in json ? said.Warnings : [])
+        {
+            Errors.WriteLine($"caution {warning.Code}: {PlainAscii.Of(warning.Message)}");
+        }
+
+        if (json)
+        {
+            Result.WriteLine(said.Json());
+        }
+        else
+        {
+            Write(said);
+        }
+
+        return Done;
+    }
+
+    /// <summary>Writes problems.</summary>
+    internal int Refuse(IReadOnlyList<Problem> problems, bool json)
+    {
+        if (json)
+        {
+            Result.WriteLine(JsonSerializer.Serialize(new ProblemsJson(problems), AnswerContext.Default.ProblemsJson));
+        }
+
+        foreach (var problem in problems)
+        {
+            Errors.WriteLine($"error {problem.Code}: {(problem.Where is { } where ? where + ": " : "")}{problem.Message}");
+        }
+
+        return MendInput;
+    }
+
+    private void Write(Answer said)
+    {
+        var cautions = new Screen();
+        foreach (var warning in said.Warnings)
+        {
+            cautions.Caution(warning.Message);
+        }
+
+        var last = said.Screen.Lines.ToList().FindLastIndex(l => l.Style == LineStyle.Next);
+        var cut = last < 1 ? said.Screen.Lines.Count : last - 1;
+        IEnumerable<ScreenLine> gap = said.Warnings.Count > 0 ? new Screen().Gap().Lines : [];
+        foreach (var line in said.Screen.Lines.Take(cut).Concat(gap).Concat(cautions.Lines).Concat(said.Screen.Lines.Skip(cut)))
+        {
+            Result.WriteLine(Styled ? Paint(line) : PlainAscii.Of(Prefixed(line)));
+        }
+    }
+
+    private static string Paint(ScreenLine line) => line.Style switch
+    {
+        LineStyle.Title => $"\e[1m{line.Text}\e[0m",
+        LineStyle.Header => $"\e[2m{line.Text}\e[0m",
+        LineStyle.Caution => $"\e[33m{Prefixed(line)}\e[0m",
+        LineStyle.Next => $"\e[2m{Prefixed(line)}\e[0m",
+        _ => line.Text,
+    };
+
+    private static string Prefixed(ScreenLine line) => line.Style switch
+    {
+        LineStyle.Caution => "  caution: " + line.Text,
+        LineStyle.Next => "Next: " + line.Text,
+        _ => line.Text,
+    };
+}

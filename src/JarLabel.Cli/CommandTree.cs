@@ -1,0 +1,31 @@
+using System.CommandLine;
+using JarLabel.Cli.Calc;
+using JarLabel.Cli.Commands;
+
+namespace JarLabel.Cli;
+
+/// <summary>Every command there is.</summary>
+internal static class CommandTree
+{
+    internal static RootCommand Create(Runner runner)
+    {
+        var root = new RootCommand("Mix shellac from flakes and alcohol, keep the ledger of every jar, print its label.")
+        {
+            MixCommand.Create(runner),
+            JarCommand.Create(runner),
+            ShelfCommand.Create(runner),
+            LabelCommand.Create(runner),
+            new Command("calc", "Sums without a jar.")
+            {
+                CalcMixCommand.Create(runner),
+                CalcThinCommand.Create(runner),
+                CalcThickenCommand.Create(runner),
+                CalcBlendCommand.Create(runner),
+                CalcSolidsCommand.Create(runner),
+                CalcDensityCommand.Create(runner),
+            },
+        };
+        SharedOptions.AddTo(root);
+        return root;
+    }
+}

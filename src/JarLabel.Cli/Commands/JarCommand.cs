@@ -1,0 +1,25 @@
+using System.CommandLine;
+using JarLabel.Bench;
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Recording;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+
+namespace JarLabel.Cli.Commands;
+
+/// <summary><c>jar</c>: one jar, its recipe, state and history.</summary>
+internal static class JarCommand
+{
+    private static readonly Argument<string> Jar = new("JAR") { Description = "The jar: 142 or 142-5." };
+
+    internal static Command Create(Runner runner) => runner.Runs(new Command("jar", "One jar: recipe, state, history.") { Jar }, Run);
+
+    private static Result<Answer> Run(Typed typed, Session session)
+    {
+        var number = typed.Needed(Jar, JarNumber.Read);
+        return typed.Then(() => LedgerDesk.Jar(session.Workbench, number).Then<Answer>(history =>
+            JarAnswer.Shown(session, new BenchOutcome(history, JarWords.Hazards(session.Workbench, history.Jar), null, []))));
+    }
+}

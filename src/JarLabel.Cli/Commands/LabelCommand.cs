@@ -1,0 +1,31 @@
+using System.CommandLine;
+using JarLabel.Bench.Labels;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+
+namespace JarLabel.Cli.Commands;
+
+/// <summary><c>label</c>: prints a jar's label again, as the jar is now.</summary>
+internal static class LabelCommand
+{
+    private static readonly Argument<string> Jar = new("JAR") { Description = "The jar: 142 or 142-5." };
+    private static readonly Option<string> Out = new("--out") { Description = "The file to write: .pdf, .png or .svg; else a PDF in the shop's labels folder.", HelpName = "file" };
+    private static readonly LabelOptions Label = new();
+
+    internal static Command Create(Runner runner)
+    {
+        var command = new Command("label", "Print a jar's label again, as the jar is now.") { Jar, Out };
+        Label.AddTo(command);
+        return runner.Runs(command, Run);
+    }
+
+    private static Result<Answer> Run(Typed typed, Session session)
+    {
+        var number = typed.Needed(Jar, JarNumber.Read);
+        var choice = Label.Read(typed);
+        var file = typed.Text(Out) is { } named ? Path.GetFullPath(named) : null;
+        return typed.Then(() => LabelJar.Do(session.Workbench, number, choice, file).Then<Answer>(outcome => JarAnswer.Labelled(session, outcome)));
+    }
+}

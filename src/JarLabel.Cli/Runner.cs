@@ -1,0 +1,21 @@
+using System.CommandLine;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+
+namespace JarLabel.Cli;
+
+/// <summary>Ties a command's sentence in to its answer out.</summary>
+internal sealed class Runner(Terminal terminal, TimeProvider clock)
+{
+    /// <summary>Makes the command run: what was typed is read, the shop is opened, the answer is said.</summary>
+    internal Command Runs(Command command, Func<Typed, Session, Result<Answer>> run)
+    {
+        command.SetAction(parsed =>
+        {
+            var typed = new Typed(parsed);
+            return terminal.Say(SharedOptions.Open(typed, clock).Then(session => run(typed, session)), typed.Switch(SharedOptions.Json));
+        });
+        return command;
+    }
+}

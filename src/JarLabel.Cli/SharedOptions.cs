@@ -1,0 +1,37 @@
+using System.CommandLine;
+using JarLabel.Bench;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+
+namespace JarLabel.Cli;
+
+/// <summary>The options that every command knows.</summary>
+internal static class SharedOptions
+{
+    internal static readonly Option<bool> Json = new("--json") { Description = "One JSON object instead of text.", Recursive = true };
+
+    private static readonly Option<string> Shop = new("--shop") { Description = "The shop folder (else JARLABEL_SHOP, else the user's data folder).", HelpName = "folder", Recursive = true };
+    private static readonly Option<string> Rules = new("--rules") { Description = "Labelling rules: osha or clp (else the shop's own).", HelpName = "rules", Recursive = true };
+    private static readonly Option<string> Units = new("--units") { Description = "Amounts on screen: us or metric first.", HelpName = "units", Recursive = true };
+    private static readonly Option<string> At = new("--at") { Description = "The moment to use instead of now: 2026-03-09 or 2026-03-09T14:30.", HelpName = "date", Recursive = true };
+    private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Compute and show; record and write nothing.", Recursive = true };
+
+    internal static void AddTo(Command root)
+    {
+        foreach (var option in (Option[])[Shop, Json, Rules, Units, At, DryRun])
+        {
+            root.Add(option);
+        }
+    }
+
+    internal static Result<Session> Open(Typed typed, TimeProvider clock)
+    {
+        var now = typed.Value(At, Words.Moment) ?? Whole(clock.GetLocalNow().DateTime);
+        var rules = typed.Value(Rules, Words.Rules);
+        var metric = typed.Value(Units, Words.Metric);
+        return typed.Then(() => Workbench.Open(new BenchRequest(typed.Text(Shop), now, rules, metric, typed.Switch(DryRun)), Environment.GetEnvironmentVariable)
+            .Then<Session>(bench => new Session(bench)));
+    }
+
+    private static DateTime Whole(DateTime moment) => new(moment.Year, moment.Month, moment.Day, moment.Hour, moment.Minute, moment.Second);
+}

@@ -1,0 +1,66 @@
+using System.CommandLine;
+using JarLabel.Core;
+
+namespace JarLabel.Cli.Typing;
+
+/// <summary>What was typed, read option by option. A fault is noted and the reading goes on, so that all faults are told at once.</summary>
+internal sealed class Typed(ParseResult parsed)
+{
+    private readonly List<Problem> problems = [];
+
+    /// <summary>Everything that was wrong so far.</summary>
+    internal IReadOnlyList<Problem> Problems => problems;
+
+    /// <summary>The option's text, or null when it was not given.</summary>
+    internal string? Text(Option<string> option) => parsed.GetValue(option);
+
+    /// <summary>True when a switch was given.</summary>
+    internal bool Switch(Option<bool> option) => parsed.GetValue(option);
+
+    /// <summary>The argument's texts.</summary>
+    internal IReadOnlyList<string> Texts(Argument<string[]> argument) => parsed.GetValue(argument) ?? [];
+
+    /// <summary>The option's texts, one for each time it was given.</summary>
+    internal IReadOnlyList<string> Texts(Option<string[]> option) => parsed.GetValue(option) ?? [];
+
+    /// <summary>The option's value, or null when it was not given or could not be read.</summary>
+    internal T? Value<T>(Option<string> option, Func<string, string, Result<T>> read)
+        where T : struct => Text(option) is { } text && Take(read(text, option.Name), out var value) ? value : null;
+
+    /// <summary>The option's value, or null when it was not given or could not be read.</summary>
+    internal T? Fact<T>(Option<string> option, Func<string, string, Result<T>> read)
+        where T : class => Text(option) is { } text && Take(read(text, option.Name), out var value) ? value : null;
+
+    /// <summary>The option's value, which must be given.</summary>
+    internal T Needed<T>(Option<string> option, string example, Func<string, string, Result<T>> read)
+        where T : notnull
+    {
+        if (Text(option) is not { } text)
+        {
+            problems.Add(TypingProblems.Missing(option.Name, example));
+            return default!;
+        }
+
+        return Take(read(text, option.Name), out var value) ? value! : default!;
+    }
+
+    /// <summary>The argument's value.</summary>
+    internal T Needed<T>(Argument<string> argument, Func<string, string, Result<T>> read)
+        where T : notnull => Take(read(parsed.GetValue(argument) ?? "", argument.Name), out var value) ? value! : default!;
+
+    /// <summary>Takes a result's value, or notes its problems.</summary>
+    internal bool Take<T>(Result<T> result, out T? value)
+        where T : notnull
+    {
+        var ok = result.TryGet(out value, out var faults);
+        problems.AddRange(faults);
+        return ok;
+    }
+
+    /// <summary>Notes a fault.</summary>
+    internal void Refuse(Problem problem) => problems.Add(problem);
+
+    /// <summary>Goes on when everything could be read; otherwise all the problems.</summary>
+    internal Result<T> Then<T>(Func<Result<T>> next)
+        where T : notnull => problems.Count == 0 ? next() : Result<T>.Failed(problems);
+}

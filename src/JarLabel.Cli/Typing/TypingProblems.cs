@@ -1,0 +1,33 @@
+using JarLabel.Core;
+
+namespace JarLabel.Cli.Typing;
+
+/// <summary>What can be wrong with a command line before any of its values is looked at.</summary>
+internal static class TypingProblems
+{
+    internal static Problem Missing(string option, string example) =>
+        new("JL106", $"The option {option} is missing; for example {option} {example}.", option);
+
+    internal static Problem Syntax(string message) => new("JL107", message);
+
+    internal static Problem NotAChoice(string read, string option, IEnumerable<string> choices) =>
+        new("JL108", $"Read {Quoted.Of(read)}; allowed are: {string.Join(", ", choices)}.", option);
+
+    internal static Problem NotAMoment(string read, string option) =>
+        new("JL109", $"Read {Quoted.Of(read)} as a date; write year-month-day, with a time if it matters, such as 2026-03-09 or 2026-03-09T14:30.", option);
+
+    internal static Problem NotAWholeNumber(string read, int least, int most, string option) =>
+        new("JL110", $"Read {Quoted.Of(read)}; a whole number from {least} to {most} is wanted, such as {least}.", option);
+
+    internal static Problem NotANumber(string read, double least, double most, string option) =>
+        new("JL110", $"Read {Quoted.Of(read)}; a number from {least} to {most} is wanted, such as {most}.", option);
+
+    internal static Problem NotAPart(string read, string option) =>
+        new("JL113", $"Read {Quoted.Of(read)}; a part is written volume@cut, such as \"200 mL@2\".", option);
+
+    internal static Problem OneOfTwo(string one, string other) =>
+        new("JL114", $"Give either {one} or {other}, and not both.", one);
+
+    internal static Problem FlakesFromTheFuture(string read, string option) =>
+        new("JL115", $"Read {Quoted.Of(read)} as the flakes' date, which lies after the mixing; give the day they were made or bought, such as 2025-10-01.", option);
+}

@@ -1,0 +1,57 @@
+using System.Globalization;
+using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Text;
+
+namespace JarLabel.Cli.Typing;
+
+/// <summary>Readers for the small words of a command line: dates, choices, names, numbers.</summary>
+internal static class Words
+{
+    private static readonly Dictionary<string, RuleSet> RuleSets = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["osha"] = RuleSet.Osha,
+        ["clp"] = RuleSet.Clp,
+    };
+
+    private static readonly Dictionary<string, bool> Units = new(StringComparer.OrdinalIgnoreCase) { ["us"] = false, ["metric"] = true };
+
+    private static readonly string[] MomentForms = ["yyyy-MM-dd", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"];
+
+    internal static Result<ContainerMaterial> Material(string text, string where) => Choice(text, where, ContainerMaterials.ByWord);
+
+    /// <summary>True for metric first.</summary>
+    internal static Result<bool> Metric(string text, string where) => Choice(text, where, Units);
+
+    internal static Result<RuleSet> Rules(string text, string where) => Choice(text, where, RuleSets);
+
+    /// <summary>A date, with or without a time; a date alone is taken as noon, when a bench is at work.</summary>
+    internal static Result<DateTime> Moment(string text, string where)
+    {
+        if (!DateTime.TryParseExact(text.Trim(), MomentForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment) || moment.Year < 1900)
+        {
+            return TypingProblems.NotAMoment(text, where);
+        }
+
+        return text.Contains('T', StringComparison.Ordinal) ? moment : moment.AddHours(12);
+    }
+
+    internal static Result<DateOnly> Day(string text, string where) => Moment(text, where).Then<DateOnly>(m => DateOnly.FromDateTime(m));
+
+    internal static Func<string, string, Result<string>> TextUpTo(int longest) => (text, where) => PlainText.Read(text, longest, where);
+
+    internal static Func<string, string, Result<int>> WholeNumber(int least, int most) => (text, where) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most
+            ? value
+            : TypingProblems.NotAWholeNumber(text, least, most, where);
+
+    internal static Func<string, string, Result<double>> Number(double least, double most) => (text, where) =>
+        double.TryParse(text.Trim().TrimEnd('%').Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+        && value >= least && value <= most
+            ? value
+            : TypingProblems.NotANumber(text, least, most, where);
+
+    private static Result<T> Choice<T>(string text, string where, IReadOnlyDictionary<string, T> choices)
+        where T : notnull => choices.TryGetValue(text.Trim(), out var value) ? value : TypingProblems.NotAChoice(text, where, choices.Keys);
+}
