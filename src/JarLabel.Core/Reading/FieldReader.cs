@@ -75,6 +75,29 @@ public sealed class FieldReader
         return (int)value;
     }
 
+    /// <summary>A list of numbers, each within its limits.</summary>
+    public IReadOnlyList<double> Numbers(string name, double least, double most)
+    {
+        if (Take(name, JsonValueKind.Array, "a list [ ... ]") is not { } found)
+        {
+            return [];
+        }
+
+        var numbers = new List<double>();
+        foreach (var (index, item) in found.EnumerateArray().Index())
+        {
+            if (item.ValueKind == JsonValueKind.Number && item.TryGetDouble(out var value) && value >= least && value <= most)
+            {
+                numbers.Add(value);
+                continue;
+            }
+
+            problems.Add(ReadingProblems.OutOfRange(code, $"{Where}/{name}/{index}", item, (decimal)least, (decimal)most));
+        }
+
+        return numbers;
+    }
+
     /// <summary><c>true</c> or <c>false</c>.</summary>
     public bool Flag(string name)
     {

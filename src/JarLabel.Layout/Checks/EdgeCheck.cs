@@ -1,0 +1,47 @@
+using JarLabel.Core;
+using JarLabel.Layout.Marks;
+using JarLabel.Layout.Sheets;
+
+namespace JarLabel.Layout.Checks;
+
+/// <summary>Finds marks beyond the safe part of the label, labels beyond the sheet, and lines too thin to print.</summary>
+internal static class EdgeCheck
+{
+    /// <summary>Thinnest line that prints surely, mm.</summary>
+    private const double Thinnest = 0.25;
+
+    // Half a printer dot at 300 dpi: codes are moved onto whole dots.
+    private const double HalfDot = 0.05;
+
+    internal static IEnumerable<Problem> Problems(PlacedLabel label, double paperWidth, double paperHeight, ITextRuler ruler)
+    {
+        var area = label.Area;
+        if (area.X < -HalfDot || area.Y < -HalfDot || area.X + area.Width > paperWidth + HalfDot || area.Y + area.Height > paperHeight + HalfDot)
+            yield return LayoutProblems.LabelOutsideSheet(label.Design.Id);
+        foreach (var mark in label.Marks)
+        {
+            var where = $"{label.Design.Id}/{mark.Box}";
+            var extent = mark is QrMark code ? Extent.OfQuietZone(code) : Extent.Of(mark, ruler);
+            var beyond = Beyond(extent, area, label.Design.Inset);
+            if (beyond > HalfDot)
+                yield return LayoutProblems.OutsideInset(where, beyond);
+            if (mark is BarMark bar && Math.Min(bar.Width, bar.Height) < Thinnest)
+                yield return LayoutProblems.Hairline(where, Math.Min(bar.Width, bar.Height));
+        }
+    }
+
+    private static double Beyond(Extent extent, LabelArea area, double inset) => area.Shape == LabelShape.Round
+        ? BeyondCircle(extent, area, inset)
+        : Math.Max(
+            Math.Max(area.X + inset - extent.Left, extent.Right - (area.X + area.Width - inset)),
+            Math.Max(area.Y + inset - extent.Top, extent.Bottom - (area.Y + area.Height - inset)));
+
+    private static double BeyondCircle(Extent extent, LabelArea area, double inset)
+    {
+        var x = area.X + (area.Width / 2);
+        var y = area.Y + (area.Height / 2);
+        var farX = Math.Max(Math.Abs(extent.Left - x), Math.Abs(extent.Right - x));
+        var farY = Math.Max(Math.Abs(extent.Top - y), Math.Abs(extent.Bottom - y));
+        return Math.Sqrt((farX * farX) + (farY * farY)) - ((area.Width / 2) - inset);
+    }
+}

@@ -1,0 +1,67 @@
+using JarLabel.Core;
+using JarLabel.Core.Labels;
+using JarLabel.Layout.Codes;
+using JarLabel.Layout.Designs;
+using JarLabel.Layout.Fitting;
+using JarLabel.Layout.Marks;
+using JarLabel.Layout.Sheets;
+using JarLabel.Layout.Symbols;
+
+namespace JarLabel.Layout;
+
+/// <summary>Puts a label's words into a design on a piece of stock.</summary>
+public static class Composer
+{
+    /// <summary>The marks of one label, or why it does not fit and which box is to blame.</summary>
+    /// <param name="text">What it says.</param>
+    /// <param name="design">How it looks.</param>
+    /// <param name="area">Where it lies, from <see cref="Sheet.AreaAt"/>.</param>
+    /// <param name="ruler">Measures text as the renderer draws it.</param>
+    public static Result<PlacedLabel> Place(LabelText text, Design design, LabelArea area, ITextRuler ruler)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(design);
+        if (!design.Suits(area))
+            return LayoutProblems.DesignDoesNotSuit(design, area);
+        if (Unprintable(text, design) is { } problem)
+            return problem;
+        return Fitted(text, design, area, ruler);
+    }
+
+    private static Problem? Unprintable(LabelText text, Design design)
+    {
+        if (text.Code is { } code && QrEncoder.IsTooLong(code))
+            return LayoutProblems.PayloadTooLong(design.Id, code.Length);
+        var unknown = text.Pictograms.FirstOrDefault(symbol => Symbol.Find(symbol) is null);
+        return unknown is null ? null : LayoutProblems.UnknownSymbol(design.Id, unknown, Symbol.All.Keys);
+    }
+
+    private static Result<PlacedLabel> Fitted(LabelText text, Design design, LabelArea area, ITextRuler ruler)
+    {
+        var inside = new Area(area.X, area.Y, area.Width, area.Height).Shrunk(design.Inset);
+        var fit = new Fit(text, ruler);
+        var root = new PartBuilder(fit, design, area.Dpi).Build();
+        if (new Fitter(fit, root, inside.Width, inside.Height).Run() is { } fault)
+            return Told(design, fault);
+        var marks = new List<Mark>();
+        if (root.Shown)
+            root.Draw(inside, Ink.Black, marks);
+        return new PlacedLabel(design, area, marks, [.. MovedFrom(root)]);
+    }
+
+    private static Problem Told(Design design, Fault fault)
+    {
+        var where = $"{design.Id}/{fault.Part.Frame.Name}";
+        return fault.Wide
+            ? LayoutProblems.TooWide(where, fault.Text, fault.Needs, fault.Has)
+            : LayoutProblems.TooHigh(where, fault.Needs, fault.Has);
+    }
+
+    private static IEnumerable<Moved> MovedFrom(Part part)
+    {
+        var own = part.Moved.ToList();
+        if (own.Count > 0)
+            return [new Moved(part.Frame.Name, own)];
+        return part.Parts.SelectMany(MovedFrom);
+    }
+}

@@ -1,0 +1,117 @@
+using JarLabel.Core.Reading;
+
+namespace JarLabel.Layout.Designs;
+
+/// <summary>Reads a design's tree of boxes. Each kind takes its own members and no others.</summary>
+/// <param name="voices">The design's voices.</param>
+internal sealed class BoxReader(IReadOnlyList<string> voices)
+{
+    private static readonly Dictionary<string, Func<BoxReader, FieldReader, Box>> Kinds = new(StringComparer.Ordinal)
+    {
+        ["rows"] = (reader, fields) => reader.Stack(fields, downwards: true),
+        ["columns"] = (reader, fields) => reader.Stack(fields, downwards: false),
+        ["text"] = (reader, fields) => reader.Text(fields),
+        ["list"] = (reader, fields) => reader.List(fields),
+        ["table"] = (reader, fields) => reader.Table(fields),
+        ["qr"] = (_, fields) => new QrBox(Frame(fields, "qr"), fields.Number("module", 0.3, 5), fields.Number("leastModule", 0.3, 5)),
+        ["tone"] = (_, fields) => new ToneBox(Frame(fields, "tone"), fields.Number("side", 1, 50), Words.Flag(fields, "downwards")),
+        ["symbols"] = (_, fields) => Symbols(fields),
+        ["rule"] = (_, fields) => new RuleBox(Frame(fields, "rule"), fields.Number("thickness", 0.25, 10)),
+        ["space"] = (_, fields) => new SpaceBox(Frame(fields, "space")),
+    };
+
+    internal Box Read(FieldReader fields) => fields.Choice("kind", Kinds)(this, fields);
+
+    private static BoxFrame Frame(FieldReader fields, string name) => new(
+        fields.OptionalText("name") ?? name,
+        fields.OptionalNumber("width", 0, 2000),
+        fields.OptionalNumber("height", 0, 2000),
+        fields.OptionalNumber("grow", 0, 100) ?? 0,
+        fields.Has("drop") ? fields.Count("drop", 1, 99) : null,
+        Words.Optional(fields, "across", Words.Across) ?? Align.Start,
+        Words.Optional(fields, "down", Words.Down) ?? Align.Start,
+        Words.Flag(fields, "whenMoved"));
+
+    private StackBox Stack(FieldReader fields, bool downwards) => new(
+        Frame(fields, downwards ? "rows" : "columns"),
+        downwards,
+        fields.OptionalNumber("gap", 0, 100) ?? 0,
+        fields.OptionalNumber("pad", 0, 100) ?? 0,
+        Words.Optional(fields, "fill", Words.Inks),
+        Words.Optional(fields, "ink", Words.Inks),
+        fields.List("boxes", Read));
+
+    private TextBox Text(FieldReader fields)
+    {
+        var word = Key(fields, "word", Vocabulary.Words);
+        return new TextBox(
+            Frame(fields, word),
+            word,
+            Voice(fields),
+            Words.Optional(fields, "face", Words.Faces),
+            Words.Optional(fields, "lines", 1, 50, 1),
+            Words.Flag(fields, "trim"));
+    }
+
+    private ListBox List(FieldReader fields)
+    {
+        var list = Key(fields, "list", Vocabulary.Lists);
+        return new ListBox(
+            Frame(fields, list),
+            list,
+            Voice(fields),
+            Words.Optional(fields, "face", Words.Faces),
+            Words.Flag(fields, "running"),
+            Words.Optional(fields, "least", 0, 99, 0),
+            Words.Optional(fields, "most", 1, 99, 99));
+    }
+
+    private TableBox Table(FieldReader fields)
+    {
+        var table = Key(fields, "table", Vocabulary.Tables);
+        return new TableBox(
+            Frame(fields, table),
+            table,
+            Voice(fields),
+            fields.List("columns", Column),
+            fields.OptionalNumber("gap", 0, 100) ?? 1.5,
+            fields.OptionalNumber("rowGap", 0, 100) ?? 0,
+            fields.OptionalNumber("rule", 0.25, 5) ?? 0,
+            Words.Flag(fields, "heading"),
+            Words.Optional(fields, "least", 0, 99, 0),
+            Words.Optional(fields, "most", 1, 99, 99));
+    }
+
+    private static TableColumn Column(FieldReader fields) => new(
+        Words.Optional(fields, "face", Words.Faces),
+        Words.Optional(fields, "across", Words.Across) ?? Align.Start,
+        Words.Flag(fields, "grow"));
+
+    private static SymbolsBox Symbols(FieldReader fields)
+    {
+        var sizes = fields.Numbers("sizes", 3, 500);
+        Words.RequireFalling(fields, "sizes", sizes);
+        return new SymbolsBox(
+            Frame(fields, "symbols"),
+            fields.Has("codes") ? fields.Texts("codes") : [],
+            sizes,
+            fields.OptionalNumber("gap", 0, 100) ?? 0.8,
+            Words.Optional(fields, "perRow", 1, 20, 20));
+    }
+
+    private string Voice(FieldReader fields)
+    {
+        var voice = fields.Text("voice");
+        if (voice.Length > 0 && !voices.Contains(voice))
+            fields.Refuse("voice", LayoutProblems.UnknownVoice(voice, voices));
+        return voice;
+    }
+
+    private static string Key(FieldReader fields, string name, IReadOnlyList<string> known)
+    {
+        var key = fields.Text(name);
+        if (key.Length > 0 && !known.Contains(key))
+            fields.Refuse(name, LayoutProblems.UnknownKey(key, known));
+        return key;
+    }
+}

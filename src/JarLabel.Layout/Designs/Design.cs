@@ -1,0 +1,20 @@
+using JarLabel.Layout.Sheets;
+
+namespace JarLabel.Layout.Designs;
+
+/// <summary>How a label looks: its voices and its tree of boxes.</summary>
+/// <param name="Id">Its name, the same as its file's.</param>
+/// <param name="Title">What it is, for a person.</param>
+/// <param name="Shape">The outline it is drawn for.</param>
+/// <param name="Width">Width of the smallest label it is for, mm.</param>
+/// <param name="Height">Height of the smallest label it is for, mm.</param>
+/// <param name="Inset">White kept at the label's edge, mm.</param>
+/// <param name="Voices">Its sizes of type; the first grows first.</param>
+/// <param name="Box">The outermost box.</param>
+/// <param name="Source">Where its measures come from.</param>
+public sealed record Design(
+    string Id, string Title, LabelShape Shape, double Width, double Height, double Inset, IReadOnlyList<Voice> Voices, Box Box, string Source)
+{
+    /// <summary>True when a label of this outline and size is large enough for it.</summary>
+    public bool Suits(LabelArea area) => area.Shape == Shape && area.Width >= Width - 0.05 && area.Height >= Height - 0.05;
+}

@@ -1,0 +1,24 @@
+namespace JarLabel.Layout.Designs;
+
+/// <summary>Rows of cells in order of importance.</summary>
+/// <param name="Frame">What every box has.</param>
+/// <param name="Table">Its key in the label's tables.</param>
+/// <param name="Voice">The voice it speaks in.</param>
+/// <param name="Columns">Its columns; cells beyond them are not shown.</param>
+/// <param name="Gap">White between columns, mm.</param>
+/// <param name="RowGap">White between rows beyond the line distance, mm.</param>
+/// <param name="Rule">Thickness of a line between rows, mm; 0 for none.</param>
+/// <param name="Heading">True when the first row names the columns: bold, and never left out.</param>
+/// <param name="Least">How many rows must stay when <see cref="BoxFrame.Drop"/> is set.</param>
+/// <param name="Most">How many rows are shown at most.</param>
+public sealed record TableBox(
+    BoxFrame Frame,
+    string Table,
+    string Voice,
+    IReadOnlyList<TableColumn> Columns,
+    double Gap,
+    double RowGap,
+    double Rule,
+    bool Heading,
+    int Least,
+    int Most) : Box(Frame);

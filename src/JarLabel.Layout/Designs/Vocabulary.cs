@@ -1,0 +1,18 @@
+namespace JarLabel.Layout.Designs;
+
+/// <summary>The keys a design may name; a misspelt one would silently never be printed.</summary>
+public static class Vocabulary
+{
+    /// <summary>Keys of single wordings.</summary>
+    public static IReadOnlyList<string> Words { get; } =
+    [
+        "cut", "cutUnit", "cutMetric", "grade", "jar", "revision", "jarLine", "solvent", "contents", "batch", "amounts", "signal", "poison",
+        "owner", "job", "note", "by", "mixedDate", "useByDate", "testDate", "readyDate", "closing", "title", "subtitle", "moreOnCard", "advice",
+    ];
+
+    /// <summary>Keys of lists of sentences.</summary>
+    public static IReadOnlyList<string> Lists { get; } = ["hazards", "precautions", "firstAid", "handling", "rules", "figures"];
+
+    /// <summary>Keys of tables.</summary>
+    public static IReadOnlyList<string> Tables { get; } = ["dates", "batch", "thinning", "history", "timeline", "stock", "air"];
+}

@@ -1,0 +1,53 @@
+using JarLabel.Layout.Designs;
+using JarLabel.Layout.Marks;
+
+namespace JarLabel.Layout.Fitting;
+
+/// <summary>Sentences in order of importance, as one running paragraph or a new line each; the last are left out first.</summary>
+internal sealed class ListPart(Fit fit, ListBox box, Voice voice, Ladder ladder) : Part(fit, box.Frame)
+{
+    private readonly IReadOnlyList<string> sentences = fit.Text.Lists.GetValueOrDefault(box.List) ?? [];
+    private readonly Typography type = new(fit.Ruler, ladder, box.Face ?? voice.Face);
+    private IReadOnlyList<Paragraph> paragraphs = [];
+    private int set = -1;
+
+    internal override int Count => Math.Min(box.Most, sentences.Count);
+
+    internal override int Least => box.Least;
+
+    internal override IEnumerable<string> Moved => sentences.Skip(Count - LeftOut);
+
+    internal override IEnumerable<string> Texts => sentences;
+
+    internal override void Draw(Area area, Ink ink, List<Mark> marks)
+    {
+        var lines = Lines(area.Width);
+        var piece = area.Piece(area.Width, type.HeightOf(lines.Count), Align.Start, Frame.Down);
+        type.Set(Frame.Name, lines, piece, Frame.Across, ink, marks);
+    }
+
+    protected override double NaturalWidth() => Paragraphs().Max(paragraph => paragraph.WidthAt(type.Points));
+
+    protected override double NaturalHeight(double width)
+    {
+        foreach (var paragraph in Paragraphs())
+            Fit.NeedWidth(this, paragraph.Text, paragraph.WidestWordAt(type.Points), width);
+        return type.HeightOf(Lines(width).Count);
+    }
+
+    private List<string> Lines(double width) => [.. Paragraphs().SelectMany(paragraph => paragraph.LinesAt(type.Points, width))];
+
+    private IReadOnlyList<Paragraph> Paragraphs()
+    {
+        var count = Count - LeftOut;
+        if (set == count)
+            return paragraphs;
+        set = count;
+        var shown = sentences.Take(count).Select(Ended);
+        IEnumerable<string> texts = box.Running ? [string.Join(' ', shown)] : shown;
+        return paragraphs = [.. texts.Select(text => new Paragraph(text, type.Face, Fit.Ruler))];
+    }
+
+    // Hazard statements are printed without a full stop in the rules; in a row of sentences they need one.
+    private string Ended(string sentence) => !box.Running || sentence.EndsWith('.') ? sentence : sentence + ".";
+}

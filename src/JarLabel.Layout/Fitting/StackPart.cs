@@ -1,0 +1,68 @@
+using JarLabel.Layout.Designs;
+using JarLabel.Layout.Marks;
+
+namespace JarLabel.Layout.Fitting;
+
+/// <summary>Parts one after the other; those without anything to say take no room and no gap.</summary>
+internal abstract class StackPart : Part
+{
+    private readonly StackBox box;
+
+    protected StackPart(Fit fit, StackBox box, IReadOnlyList<Part> parts)
+        : base(fit, box.Frame)
+    {
+        this.box = box;
+        Parts = parts;
+        foreach (var part in parts)
+            part.Parent = this;
+    }
+
+    internal bool Downwards => box.Downwards;
+
+    internal override IReadOnlyList<Part> Parts { get; }
+
+    internal override int Count => Parts.Any(part => part.Speaks && part.Shown) ? 1 : 0;
+
+    internal override IEnumerable<string> Moved => LeftOut > 0 ? Texts : [];
+
+    internal override IEnumerable<string> Texts => Parts.SelectMany(part => part.Texts);
+
+    protected double Pad => box.Pad;
+
+    protected double Gap => box.Gap;
+
+    internal override void Draw(Area area, Ink ink, List<Mark> marks)
+    {
+        if (box.Fill is { } fill)
+            Panel.Draw(Frame.Name, area, fill, marks);
+        DrawInside(area.Shrunk(Pad), box.Ink ?? ink, marks);
+    }
+
+    protected abstract void DrawInside(Area area, Ink ink, List<Mark> marks);
+
+    /// <summary>The parts that are there.</summary>
+    protected List<Part> Present()
+    {
+        var present = new List<Part>(Parts.Count);
+        foreach (var part in Parts)
+        {
+            if (part.Shown)
+                present.Add(part);
+        }
+
+        return present;
+    }
+
+    /// <summary>Shares spare room out by the parts' <see cref="BoxFrame.Grow"/>; returns what nobody took.</summary>
+    protected static double Share(double spare, List<Part> parts, double[] lengths)
+    {
+        var shares = 0.0;
+        foreach (var part in parts)
+            shares += part.Frame.Grow;
+        if (shares == 0 || spare <= 0)
+            return Math.Max(0, spare);
+        for (var index = 0; index < lengths.Length; index++)
+            lengths[index] += spare * parts[index].Frame.Grow / shares;
+        return 0;
+    }
+}

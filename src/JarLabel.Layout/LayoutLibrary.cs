@@ -1,0 +1,60 @@
+using JarLabel.Core;
+using JarLabel.Layout.Designs;
+using JarLabel.Layout.Sheets;
+
+namespace JarLabel.Layout;
+
+/// <summary>All sheets and designs: ours, with a shop's own laid over them. Only what is asked for is read.</summary>
+public sealed class LayoutLibrary
+{
+    private readonly SortedDictionary<string, LayoutFile> sheets = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, LayoutFile> designs = new(StringComparer.Ordinal);
+
+    /// <summary>Lays a shop's files over ours; one with the id of ours takes its place.</summary>
+    public LayoutLibrary(params IEnumerable<LayoutFile> shopFiles)
+    {
+        ArgumentNullException.ThrowIfNull(shopFiles);
+        foreach (var file in OwnFiles().Concat(shopFiles))
+            (file.IsSheet ? sheets : designs)[file.Id] = file;
+    }
+
+    /// <summary>The ids of all sheets, in order.</summary>
+    public IReadOnlyCollection<string> SheetIds => sheets.Keys;
+
+    /// <summary>The ids of all designs, in order.</summary>
+    public IReadOnlyCollection<string> DesignIds => designs.Keys;
+
+    /// <summary>One sheet.</summary>
+    public Result<Sheet> Sheet(string id) => sheets.TryGetValue(id, out var file)
+        ? SheetReader.Read(file.Path, file.Read())
+        : LayoutProblems.UnknownSheet(id, SheetIds);
+
+    /// <summary>One design.</summary>
+    public Result<Design> Design(string id) => designs.TryGetValue(id, out var file)
+        ? DesignReader.Read(file.Path, file.Read())
+        : LayoutProblems.UnknownDesign(id, DesignIds);
+
+    /// <summary>Reads every file; all problems at once, also sheets whose own design does not suit them.</summary>
+    public IReadOnlyList<Problem> Check() =>
+    [
+        .. designs.Keys.SelectMany(id => Design(id).Problems),
+        .. sheets.Keys.SelectMany(id => Sheet(id).Then(Suited).Problems),
+    ];
+
+    internal static ReadOnlyMemory<byte> OwnBytes(string name)
+    {
+        using var stream = typeof(LayoutLibrary).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"The program was built without {name}.");
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    private static IEnumerable<LayoutFile> OwnFiles() =>
+        typeof(LayoutLibrary).Assembly.GetManifestResourceNames()
+            .Where(name => name.Contains('/', StringComparison.Ordinal))
+            .Select(name => new LayoutFile(name, () => OwnBytes(name).ToArray()));
+
+    private Result<Sheet> Suited(Sheet sheet) => Design(sheet.Design).Then<Sheet>(design =>
+        design.Suits(sheet.AreaAt(1)) ? sheet : LayoutProblems.DesignDoesNotSuit(design, sheet.AreaAt(1)));
+}

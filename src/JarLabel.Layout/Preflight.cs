@@ -1,0 +1,28 @@
+using JarLabel.Core;
+using JarLabel.Layout.Checks;
+using JarLabel.Layout.Marks;
+
+namespace JarLabel.Layout;
+
+/// <summary>Looks at the marks of a label as a printer would, independently of how they were placed, before anything is written.</summary>
+/// <param name="ruler">Measures text.</param>
+/// <param name="readBack">Reads a code with a second library and says what it holds, null for unreadable; leave out to skip that check.</param>
+public sealed class Preflight(ITextRuler ruler, Func<QrModules, string?>? readBack = null)
+{
+    /// <summary>Every problem found; empty means the label may be printed.</summary>
+    /// <param name="label">The label.</param>
+    /// <param name="paperWidth">Width of its page, mm.</param>
+    /// <param name="paperHeight">Height of its page, mm.</param>
+    public IReadOnlyList<Problem> Check(PlacedLabel label, double paperWidth, double paperHeight)
+    {
+        ArgumentNullException.ThrowIfNull(label);
+        var texts = label.Marks.OfType<TextMark>().Select(mark => new SetText(mark, Extent.Of(mark, ruler))).ToList();
+        return
+        [
+            .. EdgeCheck.Problems(label, paperWidth, paperHeight, ruler),
+            .. GlyphCheck.Problems(label.Design.Id, texts, ruler),
+            .. OverlapCheck.Problems(label.Design.Id, texts),
+            .. CodeCheck.Problems(label, ruler, readBack),
+        ];
+    }
+}
