@@ -18,7 +18,6 @@ public static class References
     public const string Osha1000 = "29 CFR 1910.1000";
     public const string Osha106 = "29 CFR 1910.106";
     public const string UnGhsPaper = "ST/SG/AC.10/C.4/2008/23";
-    public const string Iso18004 = "ISO/IEC 18004";
     public const string NistHandbook44 = "NIST Handbook 44";
     public const string SupplierSheet2001 = "Supplier mixing sheet, 2001";
     public const string MixingChart2013 = "Shellac Mixing Chart";
@@ -31,6 +30,13 @@ public static class References
     public const string Usp = "USP";
     public const string SolventsHandbook = "Industrial Solvents Handbook";
     public const string NistWebBook = "NIST WebBook";
+    public const string SupplierSheet = "Supplier sheet";
+    public const string Atsdr = "ATSDR";
+    public const string AcgihVentilation = "ACGIH Industrial Ventilation";
+    public const string CdcTable = "CDC Table B.1";
+    public const string MixtureExposure = "Occupational mixture example";
+    public const string IupacWeights = "IUPAC atomic weights";
+    public const string LeChatelier = "Le Chatelier";
 
     public static IReadOnlyDictionary<string, Reference> All { get; } = new Dictionary<string, Reference>(StringComparer.Ordinal)
     {
@@ -48,7 +54,6 @@ public static class References
         [Osha1000] = new("Air contaminants, 29 CFR 1910.1000", "US OSHA", "as codified", "read"),
         [Osha106] = new("Flammable liquids, 29 CFR 1910.106", "US OSHA", "as codified", "read"),
         [UnGhsPaper] = new("Worked examples of the additivity formula, ST/SG/AC.10/C.4/2008/23, annex 2", "UN Sub-Committee of Experts on the GHS", "2008", "read"),
-        [Iso18004] = new("QR code bar code symbology specification, Annex I", "ISO/IEC", "2015", "read"),
         [NistHandbook44] = new("Specifications, Tolerances, and Other Technical Requirements for Weighing and Measuring Devices, appendix C", "NIST", "2024", "memory"),
         [SupplierSheet2001] = new("Mixing sheet for dry shellac", "a woodworking supplier", "2001", "read"),
         [MixingChart2013] = new("Shellac Mixing Chart", "a flake supplier", "rev. 11/13", "read"),
@@ -61,5 +66,12 @@ public static class References
         [Usp] = new("Monographs Shellac; Pharmaceutical Glaze", "United States Pharmacopeia", "USP28-NF23", "read"),
         [SolventsHandbook] = new("Industrial Solvents Handbook", "Noyes / Marcel Dekker", "as reprinted", "read"),
         [NistWebBook] = new("NIST Chemistry WebBook, SRD 69, Antoine parameters", "NIST", "online", "read"),
+        [SupplierSheet] = new("Safety data sheets and product pages of solvent makers", "various", "as stored", "read"),
+        [Atsdr] = new("Toxicological profile for acetone", "US Agency for Toxic Substances and Disease Registry", "draft for public comment", "read"),
+        [AcgihVentilation] = new("Industrial Ventilation, a manual of recommended practice: dilution ventilation", "American Conference of Governmental Industrial Hygienists", "formula read; examples from memory", "memory"),
+        [CdcTable] = new("Guidelines for Environmental Infection Control, appendix B table B.1; MMWR 1994 table S3-1", "US Centers for Disease Control and Prevention", "2003; 1994", "read"),
+        [MixtureExposure] = new("Blog article on mixtures of methanol and ethyl acetate", "Affygility Solutions", "2011", "read"),
+        [IupacWeights] = new("Standard atomic weights (C 12.011, H 1.008, N 14.007, O 15.999)", "IUPAC", "abridged", "memory"),
+        [LeChatelier] = new("Le Chatelier's mixing rule for the lower flammable limit, as textbooks print it", "various", "as stored", "read"),
     };
 }

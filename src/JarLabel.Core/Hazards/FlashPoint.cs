@@ -65,17 +65,14 @@ internal sealed record FlashPoint(double Celsius, bool Estimated, string Basis)
     private static double Richness(IReadOnlyList<Ingredient> burning, double celsius)
     {
         var moles = burning.Sum(Moles);
-        return burning.Sum(i => Moles(i) / moles * Math.Exp(Steepness(i.Substance) * (Inverse(Flash(i)) - Inverse(celsius))));
+        return burning.Sum(i => Moles(i) / moles * Math.Exp(Steepness(i.Substance) * (VaporSlope.Inverse(Flash(i)) - VaporSlope.Inverse(celsius))));
     }
 
     private static double Moles(Ingredient i) => (double)(i.Percent / (i.Substance.MolarMass?.Value ?? 50));
 
-    /// <summary>The slope of ln p over 1/T, K, from the vapour pressure at 20 °C and the boiling point; about 5000 for an alcohol.</summary>
     private static double Steepness(Substance substance) => substance is { VaporPressure: { } at20, Boils: { } boils }
-        ? Math.Log(101.325 / (double)at20.Value) / (Inverse(20) - Inverse((double)boils.Value))
+        ? VaporSlope.Kelvins(at20, boils)
         : 5000;
-
-    private static double Inverse(double celsius) => 1 / (celsius + 273.15);
 
     private static double Flash(Ingredient ingredient) => (double)ingredient.Substance.Flash!.Value;
 }

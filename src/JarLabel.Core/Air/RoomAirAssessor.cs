@@ -1,0 +1,96 @@
+using JarLabel.Core.Catalog;
+using UnitsNet;
+
+namespace JarLabel.Core.Air;
+
+/// <summary>Answers what evaporating an alcohol does to a room.</summary>
+public static class RoomAirAssessor
+{
+    /// <summary>How much of the lower explosive limit fire rules work with.</summary>
+    public const double WorkingFractionOfLel = 0.25;
+
+    /// <summary>Where no time is given, the fresh air is reckoned as if it took this long.</summary>
+    private static readonly Duration DefaultOver = Duration.FromHours(1);
+
+    /// <summary>The answer for a solvent; where its composition is unknown, for the worst it may be.</summary>
+    public static Result<AirAssessment> Assess(Solvent solvent, AirQuestion question, RuleSet rules)
+    {
+        ArgumentNullException.ThrowIfNull(solvent);
+        var answers = solvent.Compositions.Select(c => Assess(c, question, rules)).OfType<AirAssessment>().ToArray();
+        return answers.MaxBy(a => a.FractionOfLimit) is { } worst
+            ? worst with { Doubts = [.. worst.Doubts, .. solvent.CompositionKnown ? [] : new[] { "The composition is not known: this is the worst it may be." }] }
+            : AirProblems.NothingVolatile(solvent.Id);
+    }
+
+    /// <summary>The answer for a composition; null when nothing in it is known to evaporate.</summary>
+    public static AirAssessment? Assess(Composition liquid, AirQuestion question, RuleSet rules)
+    {
+        ArgumentNullException.ThrowIfNull(liquid);
+        ArgumentNullException.ThrowIfNull(question);
+        var parts = Parts(liquid, question, rules);
+        return parts.Length == 0 ? null : Answer(question, parts, Doubts(liquid, parts));
+    }
+
+    private static VaporPart[] Parts(Composition liquid, AirQuestion question, RuleSet rules)
+    {
+        var mass = liquid.DensityAt(question.Temperature) * question.Evaporated;
+        return
+        [
+            .. liquid.Ingredients
+                .Where(i => IsVolatile(i.Substance))
+                .Select(i => (i.Substance, Vapor: Vapor.Of(mass * ((double)i.Percent / 100), i.Substance, question.Temperature)))
+                .Select(v => new VaporPart(v.Substance, v.Vapor, Peak(v.Substance, v.Vapor, question), GoverningLimit.Of(v.Substance, rules)))
+                .OrderByDescending(p => p.Vapor),
+        ];
+    }
+
+    private static bool IsVolatile(Substance substance) =>
+        substance is { MolarMass: not null, VaporPressure: not null } && substance.Id != Substance.WaterId;
+
+    private static double Peak(Substance substance, Volume vapor, AirQuestion question) =>
+        Math.Min(UnlimitedPeak(vapor, question), Vapor.SaturatedPpm(substance, question.Temperature) ?? 1e6);
+
+    private static double UnlimitedPeak(Volume vapor, AirQuestion question) => 1e6 * (question.Over is { } over
+        ? RoomAir.FractionAfter(vapor / over, question.Room, question.EffectiveChangesPerHour, over)
+        : vapor / question.Room);
+
+    private static AirAssessment Answer(AirQuestion question, VaporPart[] parts, IReadOnlyList<string> doubts)
+    {
+        var over = question.Over ?? DefaultOver;
+        var limited = parts.Where(p => p.Limit is not null).ToArray();
+        var overLimits = MixedVapors.SumOverLimits(limited.Select(p => (p.PeakPpm, (double)p.Limit!.Ppm)));
+        return new()
+        {
+            Question = question,
+            Parts = parts,
+            FractionOfLel = parts.Sum(p => p.PeakPpm / LelPpm(p)),
+            FractionOfLimit = overLimits,
+            LimitPpm = LimitOfMixture(parts, limited),
+            AirForLimit = limited.Length == 0 ? null : Sum(limited, p => RoomAir.AirFor(p.Vapor / over, (double)p.Limit!.Ppm, question.MixingFactor)),
+            AirForQuarterLel = Sum(parts, p => RoomAir.AirFor(p.Vapor / over, WorkingFractionOfLel * LelPpm(p), question.MixingFactor)),
+            ClearAfter = RoomAir.TimeUntilLeft(question.EffectiveChangesPerHour, 1 / Math.Max(1, overLimits)),
+            Saturated = parts.Any(p => p.PeakPpm < UnlimitedPeak(p.Vapor, question)),
+            Doubts = doubts,
+        };
+    }
+
+    /// <summary>The ppm of all vapours together at which the sum over the limits is 1.</summary>
+    private static double? LimitOfMixture(VaporPart[] parts, VaporPart[] limited)
+    {
+        var all = parts.Sum(p => p.Vapor.CubicMeters);
+        return limited.Length == 0 ? null : all / limited.Sum(p => p.Vapor.CubicMeters / (double)p.Limit!.Ppm);
+    }
+
+    /// <summary>A vapour whose limit is unknown is taken to burn from 1 %, which is lower than that of any common solvent.</summary>
+    private static double LelPpm(VaporPart part) => 1e4 * (double)(part.Substance.Lel?.Value ?? 1);
+
+    private static VolumeFlow Sum(IEnumerable<VaporPart> parts, Func<VaporPart, VolumeFlow> flow) =>
+        VolumeFlow.FromCubicMetersPerHour(parts.Sum(p => flow(p).CubicMetersPerHour));
+
+    private static IReadOnlyList<string> Doubts(Composition liquid, VaporPart[] parts) =>
+    [
+        .. parts.Where(p => p.Limit is null).Select(p => $"No exposure limit is known for {p.Substance.Name}; it is left out of that sum."),
+        .. parts.Where(p => p.Limit is { Unverified: true }).Select(p => $"The limit for {p.Substance.Name}, {p.Limit!.Name}, was not looked up in its source."),
+        .. liquid.Ingredients.Where(i => i.Substance.Undeclared).Select(i => $"{i.Percent:0.#} % of the liquid is undeclared and left out."),
+    ];
+}

@@ -1,0 +1,143 @@
+using CsCheck;
+using JarLabel.Core.Air;
+using JarLabel.Core.Catalog;
+using UnitsNet;
+
+namespace JarLabel.Tests.Air;
+
+public class RoomAirAssessorTests
+{
+    private static readonly ShopCatalog Ours = ShopCatalog.Ours;
+
+    /// <summary>By hand: a litre of ethanol is 0.412 m³ of vapour; in 50 m³ 0.825 %, a quarter of 3.3 %.</summary>
+    [Theory, Cites(References.NioshPocketGuide, "ethyl alcohol: LEL 3.3 %, REL 1000 ppm")]
+    [InlineData(1.00, 8246, 0.2499, false)]
+    [InlineData(0.121, 998, 0.0302, true)]
+    public void Ethanol_in_fifty_cubic_metres_of_still_air(double liters, double ppm, double fractionOfLel, bool clear)
+    {
+        var answer = Pure("ethanol", Question(liters, room: 50));
+        Assert.Equal(ppm, answer.PeakPpm, 5.0);
+        Assert.Equal(fractionOfLel, answer.FractionOfLel, 0.0005);
+        Assert.Equal(ppm / 1000, answer.FractionOfLimit, 0.005);
+        Assert.Equal(1000, answer.LimitPpm);
+        Assert.Equal(clear ? Duration.Zero : null, answer.ClearAfter);
+    }
+
+    /// <summary>By hand: 0.4123 m³/h over 1000 ppm is 412 m³/h; over a quarter of 3.3 %, 50 m³/h.</summary>
+    [Fact, Cites(References.AcgihVentilation, "Q = K G / C")]
+    public void A_litre_an_hour_needs_far_more_air_for_breathing_than_against_fire()
+    {
+        var answer = Pure("ethanol", Question(1, room: 50, hours: 1));
+        Assert.Equal(412.3, answer.AirForLimit!.Value.CubicMetersPerHour, 0.5);
+        Assert.Equal(49.98, answer.AirForQuarterLel.CubicMetersPerHour, 0.1);
+        Assert.True(answer.HealthGoverns);
+    }
+
+    [Fact, Cites(References.AcgihVentilation, "the mixing factor multiplies the air")]
+    public void Bad_mixing_multiplies_the_air() =>
+        Assert.Equal(5 * 412.3, Pure("ethanol", Question(1, room: 50, hours: 1, mixing: 5)).AirForLimit!.Value.CubicMetersPerHour, 2.5);
+
+    /// <summary>By hand: G/(nV) (1 - e^-n) with G 0.4123 m³/h, n 6, V 50 m³ is 1371 ppm; to 1000 ppm another ln(1.371)/6 h, 3.2 min.</summary>
+    [Fact, Cites(References.AcgihVentilation, "build-up and purge")]
+    public void Fresh_air_keeps_the_peak_down_and_clears_the_room()
+    {
+        var answer = Pure("ethanol", Question(1, room: 50, hours: 1, changes: 6));
+        Assert.Equal(1371, answer.PeakPpm, 2.0);
+        Assert.Equal(3.15, answer.ClearAfter!.Value.Minutes, 0.03);
+    }
+
+    /// <summary>By hand for half methanol, half ethanol by weight: 78.95 moles in 3 kg ... the vapours stand as 1/32.04 to 1/46.07, so the
+    /// limit is 1 / (0.5898/200 + 0.4102/1000) = 297.7 ppm.</summary>
+    [Fact, Cites(References.Osha1000, "(d)(2): like effects add up")]
+    public void Mixed_vapours_have_a_limit_between_their_own()
+    {
+        var half = Composition.FromWeights([(Named("methanol"), 1), (Named("ethanol"), 1)]);
+        Assert.Equal(297.7, RoomAirAssessor.Assess(half, Question(1, room: 50), RuleSet.Osha)!.LimitPpm!.Value, 0.3);
+    }
+
+    [Theory, Cites(References.NioshPocketGuide, "RELs; ceiling 50 ppm for 1-butanol")]
+    [Cites(References.NioshIdlh, "methyl alcohol: REL 200 ppm")]
+    [Cites(References.PrudentPractices, "methyl ethyl ketone: PEL 200 ppm")]
+    [InlineData("ethanol", 1000)]
+    [InlineData("propan-2-ol", 400)]
+    [InlineData("methanol", 200)]
+    [InlineData("butanone", 200)]
+    [InlineData("acetone", 250)]
+    [InlineData("1-butanol", 50)]
+    public void American_limits(string id, int ppm) => Assert.Equal(ppm, GoverningLimit.Of(Named(id), RuleSet.Osha)!.Ppm);
+
+    [Fact]
+    public void An_unverified_limit_is_said_to_be_one()
+    {
+        var answer = RoomAirAssessor.Assess(Ours.Solvents.Named("ethanol-95").Require(), Question(1, 50), RuleSet.Clp).Require();
+        Assert.True(answer.LimitUnverified);
+        Assert.Contains(answer.Doubts, d => d.Contains("was not looked up", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void An_unknown_alcohol_is_reckoned_as_its_worst()
+    {
+        var answer = RoomAirAssessor.Assess(Ours.Solvents.Named("denatured-unknown").Require(), Question(1, 50), RuleSet.Osha).Require();
+        Assert.Equal("methanol", answer.Parts[0].Substance.Id);
+        Assert.Contains("The composition is not known: this is the worst it may be.", answer.Doubts);
+    }
+
+    [Fact, Cites(References.NistWebBook, "ethanol 5.87 kPa at 20 °C: air holds at most 5.79 %")]
+    public void Air_holds_no_more_than_saturated_vapour()
+    {
+        var answer = Pure("ethanol", Question(20, room: 10));
+        Assert.True(answer.Saturated);
+        Assert.Equal(57_930, answer.PeakPpm, 200.0);
+    }
+
+    [Fact]
+    public void All_that_is_wrong_with_a_question_is_told_at_once() => Assert.Equal(
+        ["JL161", "JL162", "JL163", "JL164", "JL165"],
+        AirQuestion.Of(Volume.Zero, Volume.Zero, Duration.Zero, -1, 11).Problems.Select(p => p.Code));
+
+    [Fact]
+    public void A_liquid_that_gives_no_vapour_is_refused()
+    {
+        var water = new Solvent("tap", "tap", "tap", [], [Composition.FromWeights([(Named("water"), 1)])], null, "practice");
+        Assert.Equal("JL167", Assert.Single(RoomAirAssessor.Assess(water, Question(1, 50), RuleSet.Osha).Problems).Code);
+    }
+
+    [Fact]
+    public void The_curve_rises_to_the_peak_and_falls_to_the_limit_when_the_room_is_clear()
+    {
+        var answer = Pure("ethanol", Question(1, room: 50, hours: 1, changes: 6));
+        var curve = AirCurve.Of(answer, Duration.FromHours(2), 120);
+        Assert.Equal(121, curve.Count);
+        Assert.Equal(0, curve[0].Ppm);
+        Assert.Equal(answer.PeakPpm, curve[60].Ppm, 1e-6);
+        Assert.Equal(answer.PeakPpm, curve.Max(p => p.Ppm), 1e-6);
+        Assert.Equal(1000, AirCurve.PpmAt(answer, Duration.FromHours(1) + answer.ClearAfter!.Value), 0.01);
+        Assert.True(curve[120].Ppm < 5);
+    }
+
+    [Fact]
+    public void More_air_never_makes_it_worse_and_more_liquid_never_better() =>
+        Gen.Select(Gen.Double[0.01, 5], Gen.Double[5, 500], Gen.Double[0.1, 8], Gen.Double[0, 30]).Sample((liters, room, hours, changes) =>
+        {
+            var plain = Pure("ethanol", Question(liters, room, hours, changes));
+            return Pure("ethanol", Question(liters, room, hours, changes + 1)).PeakPpm <= plain.PeakPpm * (1 + 1e-9)
+                && Pure("ethanol", Question(liters * 1.1, room, hours, changes)).PeakPpm >= plain.PeakPpm * (1 - 1e-9)
+                && Pure("ethanol", Question(liters, room, hours, changes, mixing: 2)).PeakPpm >= plain.PeakPpm * (1 - 1e-9);
+        });
+
+    [Fact, CommonPractice]
+    public void A_window_lets_in_about_a_third_of_the_wind()
+    {
+        var air = Draught.ThroughWindow(Area.FromSquareMeters(0.5), Speed.FromMetersPerSecond(2));
+        Assert.InRange(air.CubicMetersPerHour, 900, 1260);
+        Assert.Equal(air.CubicMetersPerHour / 50, Draught.ChangesPerHour(air, Volume.FromCubicMeters(50)), 1e-9);
+    }
+
+    private static Substance Named(string id) => Ours.Substances.Named(id).Require();
+
+    private static AirQuestion Question(double liters, double room, double? hours = null, double changes = 0, double mixing = 1) => AirQuestion.Of(
+        Volume.FromLiters(liters), Volume.FromCubicMeters(room), hours is { } h ? Duration.FromHours(h) : null, changes, mixing).Require();
+
+    private static AirAssessment Pure(string id, AirQuestion question) =>
+        RoomAirAssessor.Assess(Composition.FromWeights([(Named(id), 1)]), question, RuleSet.Osha)!;
+}
