@@ -14,6 +14,9 @@ internal sealed class Database : IDisposable
 
     private Database(SqliteConnection connection) => this.connection = connection;
 
+    /// <summary>True when the file could only be opened to read.</summary>
+    internal bool CannotWrite => raw.sqlite3_db_readonly(connection.Handle, "main") == 1;
+
     /// <summary>Opens a database file, or <c>:memory:</c>, or a <c>file:</c> address.</summary>
     internal static Database Open(string source, SqliteOpenMode mode)
     {

@@ -1,4 +1,6 @@
 using JarLabel.Core;
+using JarLabel.Store.Checking;
+using JarLabel.Store.Exchange;
 using JarLabel.Store.Files;
 using JarLabel.Store.Index;
 using JarLabel.Store.Schema;
@@ -13,16 +15,19 @@ namespace JarLabel.Store;
 public sealed class Ledger : IDisposable
 {
     private readonly Database database;
+    private readonly IJarReader reader;
     private readonly EventTable events;
     private readonly JarIndex jars;
     private readonly SheetBook sheets;
     private readonly Staging staging;
+    private bool commitTried;
 
     private Ledger(ShopFolder folder, LedgerMode mode, Database database, IJarReader reader)
     {
         Folder = folder;
         Mode = mode;
         this.database = database;
+        this.reader = reader;
         events = new EventTable(database, folder.Ledger);
         jars = new JarIndex(database, events, reader, folder.Ledger);
         sheets = new SheetBook(database, events);
@@ -59,24 +64,24 @@ public sealed class Ledger : IDisposable
         return ledger;
     }
 
+    /// <summary>Looks something up that is always there to be found.</summary>
+    public Result<T> Look<T>(Func<LedgerView, T> look)
+        where T : notnull
+    {
+        ArgumentNullException.ThrowIfNull(look);
+        return Read<T>(view => look(view));
+    }
+
     /// <summary>Looks things up, all as of one moment.</summary>
     public Result<T> Read<T>(Func<LedgerView, Result<T>> look)
         where T : notnull
     {
         ArgumentNullException.ThrowIfNull(look);
-        try
+        return Told(() =>
         {
             database.Execute("BEGIN");
             return look(new LedgerView(events, jars, sheets));
-        }
-        catch (Exception fault) when (StoreFaults.Told(fault, Folder.Ledger) is { } problem)
-        {
-            return problem;
-        }
-        finally
-        {
-            database.RollBack();
-        }
+        });
     }
 
     /// <summary>Records one step. No other program can record meanwhile, so what the step reads is what is so when it is recorded.
@@ -85,11 +90,7 @@ public sealed class Ledger : IDisposable
         where T : notnull
     {
         ArgumentNullException.ThrowIfNull(work);
-        if (Mode != LedgerMode.Write)
-        {
-            throw new InvalidOperationException("The ledger was opened to read.");
-        }
-
+        DemandWriting();
         try
         {
             var result = InOneTransaction(() => Work(work));
@@ -102,7 +103,7 @@ public sealed class Ledger : IDisposable
         }
         finally
         {
-            staging.DropStaged();
+            LetGo();
         }
     }
 
@@ -117,9 +118,33 @@ public sealed class Ledger : IDisposable
         }
         finally
         {
-            staging.DropStaged();
+            LetGo();
         }
     }
+
+    /// <summary>Writes a whole copy of the ledger, as of one moment, while others may go on recording.</summary>
+    public Result<BackupReport> Backup(string file) => Told(() => new Backup(database, events, Folder.Ledger).Write(file));
+
+    /// <summary>Writes all events as JSON Lines.</summary>
+    public Result<ExportReport> Export(string file) => Read(_ => new Exporter(events, Folder.Ledger).Write(file));
+
+    /// <summary>Takes the events of an export: all that are new, or none and every problem with its line.</summary>
+    public Result<ImportReport> Import(string file)
+    {
+        DemandWriting();
+        try
+        {
+            using var stream = File.OpenRead(file);
+            return InOneTransaction(() => Import(stream, file));
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return ExchangeProblems.NotReadable(file, fault.Message);
+        }
+    }
+
+    /// <summary>Checks everything: structure, guards, seals, numbers, list of jars, written files. Changes nothing.</summary>
+    public Result<VerifyReport> Verify() => Read<VerifyReport>(_ => new Verifier(database, events, jars, reader, Folder).Run());
 
     /// <summary>Makes the list of jars again from the events.</summary>
     public Result<long> Rebuild() => InOneTransaction(RebuildIndex);
@@ -130,29 +155,39 @@ public sealed class Ledger : IDisposable
     private Result<T> Work<T>(Func<LedgerStep, Result<T>> work)
         where T : notnull
     {
-        staging.SettleLeftovers();
+        staging.SettlePending();
+        staging.MarkAbandoned();
         var step = new LedgerStep(events, jars, sheets, staging);
         var result = work(step);
         return result.Ok && jars.Update(step.TouchedJars) is { Count: > 0 } problems ? Result<T>.Failed(problems) : result;
     }
 
     private Result<T> InOneTransaction<T>(Func<Result<T>> work, bool keep = true)
+        where T : notnull => Told(() =>
+    {
+        if (!database.TryBeginWriting(Patience.ToWrite))
+        {
+            return StoreProblems.Held(Folder.Ledger, Patience.ToWrite);
+        }
+
+        commitTried = false;
+        var result = work();
+        if (result.Ok && keep)
+        {
+            commitTried = true;
+            database.Commit();
+        }
+
+        return result;
+    });
+
+    /// <summary>Does something with the database; what the world did wrong comes out as a problem, and no transaction stays open.</summary>
+    private Result<T> Told<T>(Func<Result<T>> work)
         where T : notnull
     {
         try
         {
-            if (!database.TryBeginWriting(Patience.ToWrite))
-            {
-                return StoreProblems.Held(Folder.Ledger, Patience.ToWrite);
-            }
-
-            var result = work();
-            if (result.Ok && keep)
-            {
-                database.Commit();
-            }
-
-            return result;
+            return work();
         }
         catch (Exception fault) when (StoreFaults.Told(fault, Folder.Ledger) is { } problem)
         {
@@ -188,9 +223,42 @@ public sealed class Ledger : IDisposable
         }
     }
 
+    private Result<ImportReport> Import(Stream stream, string file)
+    {
+        var importer = new Importer(database, events, reader, file);
+        var result = importer.Take(stream);
+        if (!result.Ok)
+        {
+            return result;
+        }
+
+        sheets.Rebuild();
+        return jars.Update(importer.Jars) is { Count: > 0 } problems ? Result<ImportReport>.Failed(problems) : result;
+    }
+
+    private void LetGo()
+    {
+        if (commitTried)
+        {
+            staging.LeaveStaged();
+        }
+        else
+        {
+            staging.DropStaged();
+        }
+    }
+
+    private void DemandWriting()
+    {
+        if (Mode != LedgerMode.Write)
+        {
+            throw new InvalidOperationException("The ledger was opened to read.");
+        }
+    }
+
     private Result<long> Settle()
     {
-        staging.SettleLeftovers();
+        staging.SettlePending();
         return events.Count;
     }
 

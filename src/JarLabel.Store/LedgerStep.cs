@@ -67,7 +67,7 @@ public sealed class LedgerStep : LedgerView
         ArgumentOutOfRangeException.ThrowIfEqual(of.Kind, SubjectKind.Sheet);
         ArgumentOutOfRangeException.ThrowIfNegative(revision);
         ArgumentException.ThrowIfNullOrWhiteSpace(kind);
-        if (!DateTime.TryParseExact(at, Moments, CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
+        if (!IsMoment(at))
         {
             throw new ArgumentException($"Not a local ISO moment: {at}", nameof(at));
         }
@@ -77,6 +77,9 @@ public sealed class LedgerStep : LedgerView
             throw new ArgumentException("Not one JSON object on one line.", nameof(body));
         }
     }
+
+    /// <summary>The rule for <see cref="EventRow.At"/>.</summary>
+    internal static bool IsMoment(string at) => DateTime.TryParseExact(at, Moments, CultureInfo.InvariantCulture, DateTimeStyles.None, out _);
 
     /// <summary>The rule for <see cref="EventRow.Body"/>.</summary>
     internal static bool IsObjectOnOneLine(string body)

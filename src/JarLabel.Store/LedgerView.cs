@@ -25,7 +25,8 @@ public class LedgerView
     public string LedgerId => events.LedgerId;
 
     /// <summary>The events of one jar, bag, bottle or sheet, in order; empty when there is none of that number.</summary>
-    public IReadOnlyList<EventRow> EventsOf(Subject of) => events.Of(of);
+    public IReadOnlyList<EventRow> EventsOf(Subject of) =>
+        of.Kind == SubjectKind.Jar ? jars.EventsOf(of.Number) : events.Of(of);
 
     /// <summary>The events of everything of one kind, by number and then in order.</summary>
     public IEnumerable<EventRow> EventsOf(SubjectKind kind) => events.OfKind(kind);

@@ -20,7 +20,7 @@ internal static class StoreFaults
 
     /// <summary>True when a stored value cannot be what was stored: another type, out of range, not a date.</summary>
     internal static bool FromDamage(Exception fault) =>
-        fault is InvalidCastException or InvalidOperationException or FormatException or OverflowException or KeyNotFoundException;
+        fault is InvalidCastException or InvalidOperationException or FormatException or OverflowException or KeyNotFoundException or ArgumentException;
 
     private static Problem? OfDatabase(SqliteException fault, string ledger) => fault.SqliteErrorCode switch
     {

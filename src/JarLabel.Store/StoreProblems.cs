@@ -13,7 +13,7 @@ internal static class StoreProblems
         "Copy the folder away as it is, then put your latest backup in its place; \"jarlabel verify\" says what is damaged.";
 
     internal static Problem ShopIsAFile(string path) =>
-        new("JL401", "The shop must be a folder, and this is a file. Name another, for example --shop \"my-shop\".", path);
+        new("JL407", "The shop must be a folder, and this is a file. Name another, for example --shop \"my-shop\".", path);
 
     internal static Problem ShopNotReachable(string path, string why) =>
         new("JL402", $"The shop folder cannot be opened: {why} Check that it exists and is yours, or name another with --shop.", path);
@@ -66,6 +66,9 @@ internal static class StoreProblems
 
     internal static Problem IndexDamaged(string path) =>
         new("JL421", $"The list of jars is damaged; the events themselves may be whole. {Restore}", path);
+
+    internal static Problem EventsOfJarMissing(string path, int jar) =>
+        new("JL425", string.Create(CultureInfo.InvariantCulture, $"Events of jar {jar} cannot be found, though they were recorded. {Restore}"), path);
 
     internal static Problem CannotUpdate(string path) =>
         new("JL422", "The ledger is from an older JarLabel and must be brought up to date first, but nothing can be written here. Copy the shop to a place where it can.", path);

@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Text.Json;
 using JarLabel.Core;
+using JarLabel.Core.Quantities;
 using JarLabel.Store;
 using JarLabel.Store.Index;
+using UnitsNet;
 
 namespace JarLabel.Hand;
 
@@ -31,7 +33,7 @@ public sealed class PlainJars(int version = 1) : IJarReader
         var mixed = DateOnly.Parse(events[0].At[..10], CultureInfo.InvariantCulture);
         var shelf = events.Select(e => Text(e, "shelf")).Last(name => name is not null)!;
         return new JarEntry(
-            events[0].Of.Number, events[^1].Revision, shelf, "garnet", "ethanol-95", 1.5, events.Sum(e => Number(e, "ml")), mixed,
+            events[0].Of.Number, events[^1].Revision, shelf, "garnet", "ethanol-95", PoundCut.FromPoundsPerUsGallon(1.5), Volume.FromMilliliters(events.Sum(e => Number(e, "ml"))), mixed,
             mixed.ToDateTime(new TimeOnly(18, 0)), mixed.AddMonths(4), mixed.AddDays((int)Number(events[0], "keeps")), null, null,
             events.All(e => e.Kind != "Discarded"));
     }

@@ -28,7 +28,7 @@ internal static class ShelfCommand
         var day = DateOnly.FromDateTime(bench.Now);
         var query = new ShelfQuery(typed.Text(Shelf), typed.Switch(Due) ? day : null, Take: MostShown);
         return bench.Settings.Shelf(query.Shelf).Then(_ => LedgerDesk.Read<IReadOnlyList<JarEntry>>(bench, view => new(view.Shelf(query)))).Then<Answer>(jars =>
-            Answer.Of(Show(jars, session), new ShelfAnswerJson([.. jars.Select(j => ShelfJarJson.Of(j, bench.Now))], jars.Sum(j => j.VolumeMilliliters)), AnswerContext.Default.ShelfAnswerJson));
+            Answer.Of(Show(jars, session), new ShelfAnswerJson([.. jars.Select(j => ShelfJarJson.Of(j, bench.Now))], jars.Sum(j => j.Liquid.Milliliters)), AnswerContext.Default.ShelfAnswerJson));
     }
 
     private static Screen Show(IReadOnlyList<JarEntry> jars, Session session)
@@ -44,10 +44,10 @@ internal static class ShelfCommand
     private static string[] Row(JarEntry jar, Session session) =>
     [
         JarNumber.From(jar.Number).ToString(),
-        VulgarFraction.Of(jar.CutPoundsPerGallon) + " lb",
+        VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0) + " lb",
         jar.Grade,
         jar.Shelf,
-        BenchAmount.Both(Volume.FromMilliliters(jar.VolumeMilliliters), session.Workbench.Metric),
+        BenchAmount.Both(jar.Liquid, session.Workbench.Metric),
         StateWords.Of(new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy).StateAt(session.Workbench.Now)),
         DateWords.Of(jar.UseBy),
     ];

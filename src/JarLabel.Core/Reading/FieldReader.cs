@@ -142,6 +142,9 @@ public sealed class FieldReader
         return value;
     }
 
+    /// <summary>One object inside this one, unread: its text exactly as written.</summary>
+    public string Verbatim(string name) => Take(name, JsonValueKind.Object, "an object { ... }") is { } found ? found.GetRawText() : "{}";
+
     /// <summary>One object inside this one, or null when the member is left out.</summary>
     public T? OptionalMember<T>(string name, Func<FieldReader, T> read)
         where T : class => Has(name) ? Member(name, read) : null;

@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+
 namespace JarLabel.Store.Files;
 
 /// <summary>Files that are whole or not there, even after a power cut: written beside their place, flushed, then moved.</summary>
@@ -43,6 +45,20 @@ internal static class DurableFile
         finally
         {
             File.Delete(part);
+        }
+    }
+
+    /// <summary>The SHA-256 of a file; empty when it cannot be read.</summary>
+    internal static byte[] Hash(string path)
+    {
+        try
+        {
+            using var stream = File.OpenRead(path);
+            return SHA256.HashData(stream);
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return [];
         }
     }
 

@@ -8,11 +8,12 @@ namespace JarLabel.Store.Files;
 
 /// <summary>Files that belong to a recorded step. Each is written as a part beside its place and entered in <c>pending_files</c> within
 /// the step's transaction; once that is kept, the parts are moved. After a kill the next writer finishes the moves that were entered,
-/// and removes the parts that were not: a note in the staging folder leads to each. All of it happens under the write lock.</summary>
+/// and removes the parts that were not: a note in the staging folder leads to each.</summary>
 internal sealed class Staging(ShopFolder folder, Database database)
 {
     private readonly List<PendingFile> staged = [];
     private readonly List<string> notes = [];
+    private readonly List<string> abandoned = [];
 
     /// <summary>What could not be put in its place by the last <see cref="MoveStaged"/>.</summary>
     internal List<Problem> Unmoved { get; } = [];
@@ -39,6 +40,17 @@ internal sealed class Staging(ShopFolder folder, Database database)
         TryForget(moved);
         DropNotes();
         staged.Clear();
+        abandoned.ForEach(DeleteQuietly);
+        abandoned.Clear();
+    }
+
+    /// <summary>Lets go of what was staged without touching it, when nobody can say whether the transaction reached the disk. A later
+    /// writer sees it, and finishes or removes it.</summary>
+    internal void LeaveStaged()
+    {
+        notes.Clear();
+        staged.Clear();
+        abandoned.Clear();
     }
 
     /// <summary>Removes what was staged and not moved, after the transaction was dropped.</summary>
@@ -50,23 +62,36 @@ internal sealed class Staging(ShopFolder folder, Database database)
         }
 
         DropNotes();
-        staged.Clear();
+        LeaveStaged();
     }
 
     /// <summary>True when an earlier writer left moves unfinished.</summary>
     internal bool AnyPending() => database.Number("SELECT EXISTS (SELECT 1 FROM pending_files)") == 1;
 
-    /// <summary>Finishes or removes what earlier writers left; inside a write transaction only.</summary>
-    internal void SettleLeftovers()
+    /// <summary>Finishes what earlier writers recorded and did not move; inside a write transaction only.</summary>
+    internal void SettlePending()
     {
         if (AnyPending())
         {
             Pending().ForEach(Settle);
         }
+    }
 
-        if (Directory.Exists(folder.Staging))
+    /// <summary>Marks what earlier writers left and did not record; inside a write transaction only. It is removed by
+    /// <see cref="MoveStaged"/> when the transaction is kept, and not before: of a writer killed in the midst of its commit the log may
+    /// hold a whole step that nobody has seen yet, and opening the ledger after a crash brings that step back, file and all. Only a
+    /// commit after it, which takes its place in the log, makes sure that it never happened.</summary>
+    internal void MarkAbandoned()
+    {
+        if (!Directory.Exists(folder.Staging))
         {
-            Sweep();
+            return;
+        }
+
+        var waiting = Pending().Select(file => file.Part).ToHashSet(StringComparer.Ordinal);
+        foreach (var found in Directory.EnumerateFiles(folder.Staging))
+        {
+            Mark(found, waiting);
         }
     }
 
@@ -176,35 +201,20 @@ internal sealed class Staging(ShopFolder folder, Database database)
 
     private void Forget(PendingFile file) => database.Execute("DELETE FROM pending_files WHERE file = $1", file.Id);
 
-    private void Sweep()
+    private void Mark(string found, HashSet<string> waiting)
     {
-        var waiting = Pending().Select(p => p.Part).ToHashSet(StringComparer.Ordinal);
-        foreach (var found in Directory.EnumerateFiles(folder.Staging))
-        {
-            if (found.EndsWith(".note", StringComparison.Ordinal) && !DropPart(found, waiting))
-            {
-                continue;
-            }
-
-            DeleteQuietly(found);
-        }
-    }
-
-    /// <summary>Removes the part a note leads to; false when that part is still waiting to be moved.</summary>
-    private bool DropPart(string note, HashSet<string> waiting)
-    {
-        var part = folder.Full(ReadQuietly(note));
+        var part = found.EndsWith(".note", StringComparison.Ordinal) ? folder.Full(ReadQuietly(found)) : "";
         if (waiting.Contains(part))
         {
-            return false;
+            return;
         }
 
         if (part.EndsWith(".part", StringComparison.Ordinal))
         {
-            DeleteQuietly(part);
+            abandoned.Add(part);
         }
 
-        return true;
+        abandoned.Add(found);
     }
 
     private void DropNotes()

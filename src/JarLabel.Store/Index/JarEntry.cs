@@ -1,3 +1,6 @@
+using JarLabel.Core.Quantities;
+using UnitsNet;
+
 namespace JarLabel.Store.Index;
 
 /// <summary>What the list of jars shows of a jar, as its events add up. Only an index: it can be rebuilt from the events.</summary>
@@ -6,8 +9,8 @@ namespace JarLabel.Store.Index;
 /// <param name="Shelf">The shelf it stands on.</param>
 /// <param name="Grade">The grade's id.</param>
 /// <param name="Solvent">The solvent's id.</param>
-/// <param name="CutPoundsPerGallon">The cut now, in pounds of flakes per US gallon of solvent poured.</param>
-/// <param name="VolumeMilliliters">What is in the jar now, in millilitres.</param>
+/// <param name="Cut">The cut now; null when the jar is empty.</param>
+/// <param name="Liquid">What is in the jar now, stored in millilitres.</param>
 /// <param name="Mixed">The day it was first mixed.</param>
 /// <param name="Ready">From when the flakes are dissolved.</param>
 /// <param name="TestFrom">From this day on it is to be tested before use.</param>
@@ -21,12 +24,18 @@ public sealed record JarEntry(
     string Shelf,
     string Grade,
     string Solvent,
-    double CutPoundsPerGallon,
-    double VolumeMilliliters,
+    PoundCut? Cut,
+    Volume Liquid,
     DateOnly Mixed,
     DateTime Ready,
     DateOnly TestFrom,
     DateOnly UseBy,
     DateOnly? Tested,
     bool? TestPassed,
-    bool OnShelf);
+    bool OnShelf)
+{
+    /// <summary>True when both say the same, whatever unit their liquid was worked out in.</summary>
+    internal bool Shows(JarEntry other) => Plain(this) == Plain(other);
+
+    private static JarEntry Plain(JarEntry jar) => jar with { Liquid = Volume.FromMilliliters(jar.Liquid.Milliliters) };
+}

@@ -1,6 +1,9 @@
 using System.Globalization;
 using JarLabel.Core;
+using JarLabel.Core.Quantities;
+using JarLabel.Store.Checking;
 using Microsoft.Data.Sqlite;
+using UnitsNet;
 
 namespace JarLabel.Store.Index;
 
@@ -14,6 +17,19 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
         "SELECT number, revision, shelf, grade, solvent, cut, milliliters, mixed, ready, test_from, use_by, tested, test_passed, on_shelf FROM jars ";
 
     internal JarEntry? Find(int number) => database.List(Columns + "WHERE number = $1", Entry, number).SingleOrDefault();
+
+    /// <summary>A jar's events. The list knows how many there are, so that one the database no longer finds is missed.</summary>
+    internal IReadOnlyList<EventRow> EventsOf(int jar)
+    {
+        var rows = events.Of(Subject.Jar(jar));
+        return rows.Count >= database.Number("SELECT events FROM jars WHERE number = $1", jar)
+            ? rows
+            : throw new LedgerFault(StoreProblems.EventsOfJarMissing(ledger, jar));
+    }
+
+    /// <summary>The events of a jar that has some.</summary>
+    internal IReadOnlyList<EventRow> SomeEventsOf(int jar) =>
+        EventsOf(jar) is { Count: > 0 } rows ? rows : throw new LedgerFault(StoreProblems.EventsOfJarMissing(ledger, jar));
 
     internal IEnumerable<JarEntry> All() => database.Stream(Columns + "ORDER BY number", Entry);
 
@@ -30,19 +46,20 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
 
     internal IReadOnlyList<ShelfTotal> Totals() => database.List(
         "SELECT shelf, jars, microliters FROM shelf_totals WHERE jars > 0 ORDER BY shelf",
-        row => new ShelfTotal(row.GetString(0), row.GetInt32(1), row.GetInt64(2) / 1000.0));
+        row => new ShelfTotal(row.GetString(0), row.GetInt32(1), Volume.FromMilliliters(row.GetInt64(2) / 1000.0)));
 
     /// <summary>Folds the jars' events again and keeps what comes out, with the ledger's length and seal it holds for.</summary>
     internal IReadOnlyList<Problem> Update(IEnumerable<int> jars)
     {
         foreach (var jar in jars)
         {
-            if (!reader.Fold(events.Of(Subject.Jar(jar))).TryGet(out var entry, out var problems))
+            var rows = SomeEventsOf(jar);
+            if (!reader.Fold(rows).TryGet(out var entry, out var problems))
             {
                 return problems;
             }
 
-            Put(entry);
+            Put(entry, rows.Count);
         }
 
         Stamp();
@@ -61,30 +78,34 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
     internal bool IsStale() => database.Number(
         "SELECT EXISTS (SELECT 1 FROM index_state WHERE reader = $1)", reader.Version) == 0;
 
-    /// <summary>Throws when the ledger is not as long, or does not end, as when it was last recorded in.</summary>
+    /// <summary>Throws when the ledger is not as long, or does not end, as when it was last recorded in. One statement, so that what
+    /// another program records meanwhile is in both sides or in neither.</summary>
     internal void DemandWholeEnd()
     {
-        foreach (var (indexed, seal) in database.List("SELECT events, chain FROM index_state", row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1))))
+        const string both = "SELECT s.events, s.chain, coalesce(e.sequence, 0), e.chain FROM index_state s LEFT JOIN (SELECT sequence, chain FROM events ORDER BY sequence DESC LIMIT 1) e";
+        foreach (var (indexed, found, same) in database.List(both, row => (row.GetInt64(0), row.GetInt64(2), SameSeal(row))))
         {
-            var found = events.Count;
             if (found != indexed)
             {
                 throw new LedgerFault(StoreProblems.EventsMissing(ledger, indexed, found));
             }
 
-            if (!events.Head.AsSpan().SequenceEqual(seal))
+            if (!same)
             {
                 throw new LedgerFault(StoreProblems.EventDamaged(ledger, found));
             }
         }
     }
 
-    private void Put(JarEntry jar)
+    private static bool SameSeal(SqliteDataReader row) =>
+        row.GetFieldValue<byte[]>(1).AsSpan().SequenceEqual(row.IsDBNull(3) ? EventChain.Start : row.GetFieldValue<byte[]>(3));
+
+    private void Put(JarEntry jar, int happened)
     {
         database.Execute("DELETE FROM jars WHERE number = $1", jar.Number);
         database.Execute(
-            "INSERT INTO jars VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14)",
-            jar.Number, jar.Revision, jar.Shelf, jar.Grade, jar.Solvent, jar.CutPoundsPerGallon, jar.VolumeMilliliters, Text(jar.Mixed),
+            "INSERT INTO jars VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15)",
+            jar.Number, jar.Revision, happened, jar.Shelf, jar.Grade, jar.Solvent, jar.Cut?.PoundsPerUsGallon, jar.Liquid.Milliliters, Text(jar.Mixed),
             jar.Ready.ToString(Minute, CultureInfo.InvariantCulture), Text(jar.TestFrom), Text(jar.UseBy),
             jar.Tested is { } tested ? Text(tested) : null, jar.TestPassed, jar.OnShelf);
     }
@@ -98,7 +119,8 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
         try
         {
             return new JarEntry(
-                row.GetInt32(0), row.GetInt32(1), row.GetString(2), row.GetString(3), row.GetString(4), row.GetDouble(5), row.GetDouble(6),
+                row.GetInt32(0), row.GetInt32(1), row.GetString(2), row.GetString(3), row.GetString(4),
+                row.IsDBNull(5) ? null : PoundCut.FromPoundsPerUsGallon(row.GetDouble(5)), Volume.FromMilliliters(row.GetDouble(6)),
                 ToDay(row.GetString(7)), DateTime.ParseExact(row.GetString(8), Minute, CultureInfo.InvariantCulture),
                 ToDay(row.GetString(9)), ToDay(row.GetString(10)),
                 row.IsDBNull(11) ? null : ToDay(row.GetString(11)), row.IsDBNull(12) ? null : row.GetBoolean(12), row.GetBoolean(13));

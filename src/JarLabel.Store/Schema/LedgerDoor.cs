@@ -9,6 +9,8 @@ namespace JarLabel.Store.Schema;
 /// <summary>Opens the ledger's database: makes a new one, refuses what is not one, brings an older one up to date.</summary>
 internal static class LedgerDoor
 {
+    private const int PageBytes = 4096;
+
     /// <summary>The open database, of the newest schema.</summary>
     internal static Result<Database> Open(ShopFolder folder, LedgerMode mode)
     {
@@ -30,9 +32,7 @@ internal static class LedgerDoor
             }
         }
 
-        return new FileInfo(folder.Ledger).Length == 0
-            ? StoreProblems.Damaged(folder.Ledger, "the file is empty")
-            : OpenFile(folder, mode);
+        return IsCutOff(folder.Ledger) ? StoreProblems.Damaged(folder.Ledger, "the file is cut off") : OpenFile(folder, mode);
     }
 
     /// <summary>Takes the steps the database lacks, each in one transaction.</summary>
@@ -70,24 +70,27 @@ internal static class LedgerDoor
             : null;
     }
 
+    /// <summary>Without a log beside it the file is always whole pages. The database itself would take less than one for an empty
+    /// database, and a page that lacks its end for one that ends in zeros.</summary>
+    private static bool IsCutOff(string ledger)
+    {
+        var logged = File.Exists(ledger + "-wal");
+        var length = new FileInfo(ledger).Length;
+        return length < PageBytes || (!logged && length % PageBytes != 0);
+    }
+
     private static Result<Database> OpenFile(ShopFolder folder, LedgerMode mode)
     {
         Database? database = null;
         try
         {
             database = mode == LedgerMode.Read ? OpenToRead(folder.Ledger) : Database.Open(folder.Ledger, SqliteOpenMode.ReadWrite);
-            if (Refusal(database, folder.Ledger) is { } problem)
+            if (mode == LedgerMode.Write && database.CannotWrite)
             {
-                database.Dispose();
-                return problem;
+                throw new LedgerFault(StoreProblems.ShopReadOnly(folder.Path));
             }
 
-            if (mode == LedgerMode.Write)
-            {
-                MakeSafe(database);
-            }
-
-            BringUpToDate(database, folder.Ledger);
+            MakeReady(database, folder.Ledger, mode);
             return database;
         }
         catch (Exception fault) when (StoreFaults.Told(fault, folder.Ledger) is { } problem)
@@ -95,6 +98,21 @@ internal static class LedgerDoor
             database?.Dispose();
             return problem;
         }
+    }
+
+    private static void MakeReady(Database database, string ledger, LedgerMode mode)
+    {
+        if (Refusal(database, ledger) is { } problem)
+        {
+            throw new LedgerFault(problem);
+        }
+
+        if (mode == LedgerMode.Write)
+        {
+            MakeSafe(database);
+        }
+
+        BringUpToDate(database, ledger);
     }
 
     /// <summary>A database on a medium that cannot be written has no log beside it and nobody who writes it; it is read as it stands.</summary>

@@ -43,6 +43,7 @@ internal static class LedgerMaker
     private static void Fill(string aside)
     {
         using var database = Database.Open(aside, SqliteOpenMode.ReadWriteCreate);
+        database.Run("PRAGMA page_size = 4096");
         database.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {Migrations.ApplicationId}"));
         LedgerDoor.BringUpToDate(database, aside);
         database.Execute("INSERT INTO about VALUES (1, $1)", Guid.NewGuid().ToString("N"));

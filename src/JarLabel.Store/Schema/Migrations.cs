@@ -10,10 +10,21 @@ internal static class Migrations
     /// <summary>The schema that this program writes and reads.</summary>
     internal static int Newest => Steps.Count;
 
-    internal static IReadOnlyList<string> Steps { get; } = [EventsAndFiles, DerivedIndex];
+    internal static IReadOnlyList<string> Steps => [EventsAndFiles + string.Join(";\n", Guards.Values), DerivedIndex];
 
-    /// <summary>Version 1: the facts. <c>chain</c> is explained at <see cref="Checking.EventChain"/>. The insert guard also stops
-    /// INSERT OR REPLACE, which would remove a row without asking the delete guard.</summary>
+    /// <summary>What keeps events and written files as they are, from outside too. The insert guards also stop INSERT OR REPLACE, which
+    /// would remove a row without asking the delete guard.</summary>
+    internal static IReadOnlyDictionary<string, string> Guards { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["events_in_order"] = "CREATE TRIGGER events_in_order BEFORE INSERT ON events WHEN NEW.sequence IS NOT (SELECT coalesce(max(sequence), 0) + 1 FROM events) BEGIN SELECT RAISE(ABORT, 'an event is only ever added at the end'); END",
+        ["events_stay"] = "CREATE TRIGGER events_stay BEFORE UPDATE ON events BEGIN SELECT RAISE(ABORT, 'an event is never changed'); END",
+        ["events_remain"] = "CREATE TRIGGER events_remain BEFORE DELETE ON events BEGIN SELECT RAISE(ABORT, 'an event is never removed'); END",
+        ["files_in_order"] = "CREATE TRIGGER files_in_order BEFORE INSERT ON files WHEN NEW.id IS NOT (SELECT coalesce(max(id), 0) + 1 FROM files) BEGIN SELECT RAISE(ABORT, 'a written file is only ever added at the end'); END",
+        ["files_stay"] = "CREATE TRIGGER files_stay BEFORE UPDATE ON files BEGIN SELECT RAISE(ABORT, 'what was written is never changed'); END",
+        ["files_remain"] = "CREATE TRIGGER files_remain BEFORE DELETE ON files BEGIN SELECT RAISE(ABORT, 'what was written is never removed'); END",
+    };
+
+    /// <summary>Version 1: the facts. <c>chain</c> is explained at <see cref="Checking.EventChain"/>.</summary>
     private const string EventsAndFiles = """
         CREATE TABLE about (
           id INTEGER PRIMARY KEY CHECK (id = 1),
@@ -30,13 +41,6 @@ internal static class Migrations
           chain BLOB NOT NULL CHECK (length(chain) = 32)
         ) STRICT;
         CREATE INDEX events_of ON events (subject, number, sequence);
-        CREATE TRIGGER events_in_order BEFORE INSERT ON events
-          WHEN NEW.sequence IS NOT (SELECT coalesce(max(sequence), 0) + 1 FROM events)
-          BEGIN SELECT RAISE(ABORT, 'an event is only ever added at the end'); END;
-        CREATE TRIGGER events_stay BEFORE UPDATE ON events
-          BEGIN SELECT RAISE(ABORT, 'an event is never changed'); END;
-        CREATE TRIGGER events_remain BEFORE DELETE ON events
-          BEGIN SELECT RAISE(ABORT, 'an event is never removed'); END;
         CREATE TABLE files (
           id INTEGER PRIMARY KEY,
           path TEXT NOT NULL,
@@ -45,17 +49,11 @@ internal static class Migrations
           after_event INTEGER NOT NULL
         ) STRICT;
         CREATE INDEX files_by_path ON files (path, id);
-        CREATE TRIGGER files_in_order BEFORE INSERT ON files
-          WHEN NEW.id IS NOT (SELECT coalesce(max(id), 0) + 1 FROM files)
-          BEGIN SELECT RAISE(ABORT, 'a written file is only ever added at the end'); END;
-        CREATE TRIGGER files_stay BEFORE UPDATE ON files
-          BEGIN SELECT RAISE(ABORT, 'what was written is never changed'); END;
-        CREATE TRIGGER files_remain BEFORE DELETE ON files
-          BEGIN SELECT RAISE(ABORT, 'what was written is never removed'); END;
         CREATE TABLE pending_files (
           file INTEGER PRIMARY KEY REFERENCES files (id),
           part TEXT NOT NULL
         ) STRICT;
+
         """;
 
     /// <summary>Version 2: what is derived. Shelf totals count whole microlitres, so that adding and taking away never drifts.</summary>
@@ -69,10 +67,11 @@ internal static class Migrations
         CREATE TABLE jars (
           number INTEGER PRIMARY KEY,
           revision INTEGER NOT NULL,
+          events INTEGER NOT NULL,
           shelf TEXT NOT NULL,
           grade TEXT NOT NULL,
           solvent TEXT NOT NULL,
-          cut REAL NOT NULL,
+          cut REAL,
           milliliters REAL NOT NULL,
           mixed TEXT NOT NULL,
           ready TEXT NOT NULL,

@@ -122,5 +122,15 @@ public sealed class SheetBook
             "INSERT INTO sheets VALUES ($1, $2, $3) ON CONFLICT (number) DO UPDATE SET stock = $2, open = $3", number, sheet.Stock, sheet.IsOpen);
     }
 
-    private SheetInUse Sheet(int number) => SheetEvents.Fold(events.Of(Subject.Sheet(number)));
+    private SheetInUse Sheet(int number)
+    {
+        try
+        {
+            return SheetEvents.Fold(events.Of(Subject.Sheet(number)));
+        }
+        catch (Exception fault) when (StoreFaults.FromDamage(fault))
+        {
+            throw new LedgerFault(SheetProblems.NotASheet(number));
+        }
+    }
 }

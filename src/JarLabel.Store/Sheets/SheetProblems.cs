@@ -20,6 +20,9 @@ internal static class SheetProblems
         new("JL433", string.Create(CultureInfo.InvariantCulture,
             $"On sheet {sheet.Number} these places are not used, so they cannot be taken back: {Listed(places)}. Used are: {Listed(sheet.Taken)}."));
 
+    internal static Problem NotASheet(int sheet) =>
+        new("JL434", string.Create(CultureInfo.InvariantCulture, $"The events of sheet {sheet} do not make a sheet of labels."));
+
     private static string Listed(IEnumerable<int> places) =>
         string.Join(", ", places.Select(place => place.ToString(CultureInfo.InvariantCulture)));
 }

@@ -1,0 +1,32 @@
+using System.Globalization;
+using JarLabel.Core;
+
+namespace JarLabel.Store.Checking;
+
+/// <summary>What a check of the whole shop can find.</summary>
+internal static class VerifyProblems
+{
+    internal static Problem Database(string ledger, string line) =>
+        new("JL460", $"The database says of itself: {line}", ledger);
+
+    internal static Problem GuardGone(string ledger, string guard) =>
+        new("JL461", $"The guard \"{guard}\", which keeps events from being changed or removed, is missing or was altered.", ledger);
+
+    internal static Problem NumberUnused(int jar) =>
+        new("JL462", string.Create(CultureInfo.InvariantCulture, $"Jar {jar} has no events, though later jars have: its events are gone."));
+
+    internal static Problem IndexDiffers(int jar) =>
+        new("JL463", string.Create(CultureInfo.InvariantCulture, $"The list of jars does not show jar {jar} as its events tell it."));
+
+    internal static Problem IndexHasMore(int jar) =>
+        new("JL464", string.Create(CultureInfo.InvariantCulture, $"The list of jars shows jar {jar}, which has no events."));
+
+    internal static Problem TotalsDiffer(string shelf) =>
+        new("JL465", $"The total of the shelf \"{shelf}\" is not the sum of its jars.");
+
+    internal static Problem FileChanged(string path) =>
+        new("JL466", "The file is not the one that was written: it was changed or damaged since. Print it again with \"jarlabel label\".", path);
+
+    internal static Problem FileGone(string path) =>
+        new("JL467", "The file was written and is no longer there.", path);
+}

@@ -1,0 +1,44 @@
+using System.Globalization;
+using JarLabel.Core;
+
+namespace JarLabel.Store.Exchange;
+
+/// <summary>What can be wrong with a backup's place, and with a file of exported events.</summary>
+internal static class ExchangeProblems
+{
+    /// <summary>The code of a line that is not in the export's form.</summary>
+    internal const string FormCode = "JL443";
+
+    internal static Problem NotWritten(string path, string why) =>
+        new("JL440", $"The file could not be written: {why}", path);
+
+    internal static Problem NotAPlace(string path) =>
+        new("JL441", "Wanted is a file name in a folder that exists, and not the ledger itself, such as ledger-backup.db.", path);
+
+    internal static Problem SomethingElse(string path) =>
+        new("JL442", "There is already a file of this name, and it is not a backup of this shop. Name another.", path);
+
+    internal static Problem NotReadable(string path, string why) =>
+        new("JL444", $"The file cannot be read: {why}", path);
+
+    internal static Problem NotAnExport(string where) =>
+        new("JL445", "This is not a JarLabel export: the first line must say which ledger it is from.", where);
+
+    internal static Problem Foreign(string where) =>
+        new("JL446", "This export is from another shop's ledger. Import it into an empty shop folder, named with --shop; two ledgers cannot be merged, since both gave out the same jar numbers.", where);
+
+    internal static Problem OutOfOrder(string where, long wanted, long found) =>
+        new("JL447", string.Create(CultureInfo.InvariantCulture, $"Read event {found}; here belongs event {wanted}. Lines are missing, doubled or exchanged."), where);
+
+    internal static Problem Tampered(string where) =>
+        new("JL448", "The line does not fit its seal: it was changed after it was exported.", where);
+
+    internal static Problem Parted(string where) =>
+        new("JL449", "From here on the file and this ledger tell different stories: both were recorded in after a copy was made. Keep one of the two.", where);
+
+    internal static Problem CutShort(string file, long wanted, long found) =>
+        new("JL450", string.Create(CultureInfo.InvariantCulture, $"The export says it has {wanted} events, and {found} are there: its end is missing."), file);
+
+    internal static Problem BadMoment(string where, string read) =>
+        new("JL451", $"Read \"{read}\" as a moment; wanted is local time such as 2026-03-09T14:30:00.", where);
+}

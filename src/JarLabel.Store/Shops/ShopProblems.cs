@@ -1,0 +1,18 @@
+using JarLabel.Core;
+
+namespace JarLabel.Store.Shops;
+
+/// <summary>What can be wrong with a shop's settings.</summary>
+internal static class ShopProblems
+{
+    internal const string AddressRule = "wanted is http:// or https:// with a host and perhaps a port, and no path, such as http://192.168.1.20:5080";
+
+    internal static Problem NotAnAddress(string read, string where) => new("JL408", $"Read \"{read}\"; {AddressRule}.", where);
+
+    internal static Problem NoSuchShelf(string name, IEnumerable<string> known, string where) =>
+        new("JL409", $"There is no shelf \"{name}\"; this shop has: {string.Join(", ", known)}. A new one: jarlabel shop set shelf \"{name}=18 C\"", where);
+
+    internal static string DoubledShelf(string name) => $"The shelf \"{name}\" is there twice.";
+
+    internal const string NoShelf = "A shop has at least one shelf.";
+}

@@ -1,0 +1,150 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Reading;
+using JarLabel.Store.Files;
+using UnitsNet;
+
+namespace JarLabel.Store.Shops;
+
+/// <summary>Reads and writes <c>shop.json</c>. Every member may be left out.</summary>
+public static class ShopSettingsFile
+{
+    private const double Coldest = -20;
+    private const double Warmest = 40;
+    private static readonly JsonWriterOptions Readable = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly Dictionary<string, bool> Units = new(StringComparer.Ordinal) { ["us"] = false, ["metric"] = true };
+
+    /// <summary>The shop's settings; all defaults where there is no file.</summary>
+    public static Result<ShopSettings> Read(ShopFolder folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        try
+        {
+            return StrictJson.ReadObject("shop.json", StoreProblems.SettingsCode, File.ReadAllBytes(folder.Settings), Settings);
+        }
+        catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return new ShopSettings();
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return StoreProblems.ShopNotReachable(folder.Settings, fault.Message);
+        }
+    }
+
+    /// <summary>Writes the settings in one step: the file is the old one or the new one, never half of either.</summary>
+    public static Result<ShopSettings> Write(ShopFolder folder, ShopSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(settings);
+        if (!folder.Create().TryGet(out _, out var problems))
+        {
+            return Result<ShopSettings>.Failed(problems);
+        }
+
+        try
+        {
+            DurableFile.Replace(folder.Settings, Written(settings));
+            return settings;
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return StoreProblems.SettingsNotWritten(folder.Settings, fault.Message);
+        }
+    }
+
+    private static ShopSettings Settings(FieldReader fields)
+    {
+        var defaults = new ShopSettings();
+        return new ShopSettings
+        {
+            Name = fields.OptionalText("name"),
+            Contact = fields.OptionalText("contact"),
+            BaseUrl = Address(fields),
+            Rules = fields.Has("rules") ? fields.Choice("rules", RuleSetWords.Choices) : defaults.Rules,
+            Metric = fields.Has("units") ? fields.Choice("units", Units) : defaults.Metric,
+            Shelves = fields.Has("shelves") ? Shelves(fields) : defaults.Shelves,
+            Sheet = fields.OptionalText("sheet"),
+            Design = fields.OptionalText("design"),
+            AgingPerTenKelvin = fields.OptionalNumber("agingPerTenKelvin", 1.5, 3) ?? defaults.AgingPerTenKelvin,
+        };
+    }
+
+    private static ShopAddress? Address(FieldReader fields)
+    {
+        if (fields.OptionalText("baseUrl") is not { Length: > 0 } text)
+        {
+            return null;
+        }
+
+        if (!ShopAddress.Read(text, fields.Where).TryGet(out var address, out var problems))
+        {
+            fields.Refuse("baseUrl", problems[0].Message);
+        }
+
+        return address;
+    }
+
+    private static IReadOnlyList<Shelf> Shelves(FieldReader fields)
+    {
+        var shelves = fields.List("shelves", shelf =>
+            new Shelf(shelf.Text("name"), Temperature.FromDegreesCelsius(shelf.Number("celsius", Coldest, Warmest))));
+        foreach (var doubled in shelves.GroupBy(shelf => shelf.Name, StringComparer.Ordinal).Where(group => group.Count() > 1))
+        {
+            fields.Refuse("shelves", ShopProblems.DoubledShelf(doubled.Key));
+        }
+
+        if (shelves.Count == 0)
+        {
+            fields.Refuse("shelves", ShopProblems.NoShelf);
+        }
+
+        return shelves;
+    }
+
+    private static byte[] Written(ShopSettings settings)
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, Readable))
+        {
+            json.WriteStartObject();
+            WriteMembers(json, settings);
+            json.WriteEndObject();
+        }
+
+        bytes.WriteByte((byte)'\n');
+        return bytes.ToArray();
+    }
+
+    private static void WriteMembers(Utf8JsonWriter json, ShopSettings settings)
+    {
+        WriteText(json, "name", settings.Name);
+        WriteText(json, "contact", settings.Contact);
+        WriteText(json, "baseUrl", settings.BaseUrl?.Text);
+        json.WriteString("rules", settings.Rules.Word());
+        json.WriteString("units", Units.Single(unit => unit.Value == settings.Metric).Key);
+        json.WriteStartArray("shelves");
+        foreach (var shelf in settings.Shelves)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", shelf.Name);
+            json.WriteNumber("celsius", shelf.Temperature.DegreesCelsius);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        WriteText(json, "sheet", settings.Sheet);
+        WriteText(json, "design", settings.Design);
+        json.WriteNumber("agingPerTenKelvin", settings.AgingPerTenKelvin);
+    }
+
+    private static void WriteText(Utf8JsonWriter json, string name, string? text)
+    {
+        if (text is not null)
+        {
+            json.WriteString(name, text);
+        }
+    }
+}

@@ -1,0 +1,91 @@
+using JarLabel.Core;
+using JarLabel.Hand;
+using JarLabel.Store;
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Tests.Store;
+
+public sealed class DiskTests
+{
+    [Theory]
+    [InlineData("300k")]
+    [InlineData("512k")]
+    [InlineData("700k")]
+    [InlineData("1m")]
+    public void A_full_disk_is_told_and_every_accepted_step_is_whole(string size)
+    {
+        using var disk = new SmallDisk(size);
+        var folder = ShopFolder.At(Path.Combine(disk.Path, "shop")).Require();
+        using (var ledger = Ledger.Open(folder, LedgerMode.Write, new PlainJars()).Require())
+        {
+            var (jars, problem) = MixUntilFull(ledger);
+            Assert.Contains(problem.Code, (string[])["JL414", "JL415", "JL416"]);
+            Assert.Contains("nothing was recorded", problem.Message, StringComparison.Ordinal);
+            Assert.Equal(jars, ledger.Look(view => view.LastNumber(SubjectKind.Jar)).Require());
+            Assert.Equal(jars, Directory.EnumerateFiles(folder.Labels, "*.pdf").Count());
+        }
+
+        disk.Remount("size=4m");
+        using var again = Ledger.Open(folder, LedgerMode.Write, new PlainJars()).Require();
+        Assert.Equal(BenchWork.Mix(again).Require(), Directory.EnumerateFileSystemEntries(folder.Labels).Count());
+        Assert.Empty(Directory.EnumerateFileSystemEntries(Path.Combine(folder.Path, "staging")));
+        var report = again.Verify().Require();
+        Assert.Empty(report.Damage);
+        Assert.Empty(report.Notices);
+    }
+
+    [Fact]
+    public void A_new_shop_on_a_full_disk_is_told_and_leaves_no_half_ledger()
+    {
+        using var disk = new SmallDisk("32k");
+        var folder = ShopFolder.At(Path.Combine(disk.Path, "shop")).Require();
+        var opened = Ledger.Open(folder, LedgerMode.Write, new PlainJars());
+        Assert.False(opened.Ok);
+        Assert.Contains(opened.Problems.Single().Code, (string[])["JL414", "JL415"]);
+        Assert.False(File.Exists(folder.Ledger));
+    }
+
+    [Fact]
+    public void A_read_only_shop_can_be_looked_into_and_refuses_to_record()
+    {
+        using var disk = new SmallDisk("4m");
+        var folder = ShopFolder.At(Path.Combine(disk.Path, "shop")).Require();
+        using (var ledger = Ledger.Open(folder, LedgerMode.Write, new PlainJars()).Require())
+        {
+            BenchWork.Mix(ledger).Require();
+        }
+
+        disk.Remount("ro");
+        using (var looking = Ledger.Open(folder, LedgerMode.Read, new PlainJars()).Require())
+        {
+            Assert.Equal("Mixed", looking.Look(view => view.EventsOf(Subject.Jar(1))[0].Kind).Require());
+            Assert.True(looking.Verify().Require().Sound);
+        }
+
+        var refused = Ledger.Open(folder, LedgerMode.Write, new PlainJars());
+        Assert.Equal("JL403", refused.Problems.Single().Code);
+        Assert.Equal("JL406", ShopSettingsFile.Write(folder, new ShopSettings()).Problems.Single().Code);
+    }
+
+    [Fact]
+    public void A_new_shop_in_a_read_only_folder_is_told()
+    {
+        using var disk = new SmallDisk("4m");
+        disk.Remount("ro");
+        var folder = ShopFolder.At(Path.Combine(disk.Path, "shop")).Require();
+        Assert.Equal("JL402", Ledger.Open(folder, LedgerMode.Write, new PlainJars()).Problems.Single().Code);
+    }
+
+    private static (int Jars, Problem Problem) MixUntilFull(Ledger ledger)
+    {
+        for (var jars = 0; jars < 10_000; jars++)
+        {
+            if (!BenchWork.Mix(ledger).TryGet(out _, out var problems))
+            {
+                return (jars, problems.Single());
+            }
+        }
+
+        throw new InvalidOperationException("The disk never filled.");
+    }
+}
