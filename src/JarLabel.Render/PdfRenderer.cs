@@ -12,7 +12,8 @@ public static class PdfRenderer
     // Skia rounds page sizes to whole dots of this resolution. 2540 is a hundredth of a millimetre; at 72 or 300 the paper is wrong.
     private const float HundredthsOfAMillimetre = 2540;
 
-    /// <summary>Draws the pages one after the other as they come; holds one page at a time, however many there are.</summary>
+    /// <summary>Draws the pages one after the other as they come, and holds a handful at a time, however many there are. Unless they are a
+    /// list, they are made on a second thread, a little ahead of the drawing.</summary>
     /// <param name="target">Where the bytes go; it need not be seekable, and is left open.</param>
     /// <param name="pages">The pages, at least one.</param>
     /// <param name="facts">What the file says about itself.</param>
@@ -21,16 +22,19 @@ public static class PdfRenderer
         ArgumentNullException.ThrowIfNull(target);
         ArgumentNullException.ThrowIfNull(pages);
         ArgumentNullException.ThrowIfNull(facts);
-        using var stream = new ActualSizeStream(target);
-        using (var document = SKDocument.CreatePdf(stream, Metadata(facts)))
-        using (var painter = new MarkPainter(Colour, smooth: true))
+        using var sink = new PdfSink();
+        using var document = SKDocument.CreatePdf(sink, Metadata(facts));
+        using var painter = new MarkPainter(Colour, smooth: true);
+        foreach (var page in ReadAhead.Of(pages))
         {
-            foreach (var page in pages)
-                Draw(document, painter, page);
-            document.Close();
+            Draw(document, painter, page);
+            sink.PassOn(target);
         }
 
-        stream.Finish();
+        if (sink.Length == 0)
+            throw new ArgumentException("A PDF has at least one page.", nameof(pages));
+        document.Close();
+        sink.PassOnEnd(target);
     }
 
     private static SKColor Colour(Ink ink) => new(0xFF000000 | Inks.Rgb(ink));
@@ -38,7 +42,7 @@ public static class PdfRenderer
     private static void Draw(SKDocument document, MarkPainter painter, Page page)
     {
         using var canvas = document.BeginPage((float)(page.Width * Measure.PointsPerMillimetre), (float)(page.Height * Measure.PointsPerMillimetre));
-        canvas.Scale((float)Measure.PointsPerMillimetre);
+        canvas.Scale(1f / Measure.GrainsPerPoint);
         painter.Draw(canvas, page);
         document.EndPage();
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using JarLabel.Layout;
 using JarLabel.Layout.Marks;
+using JarLabel.Render.Drawing;
 using JarLabel.Render.Text;
 
 namespace JarLabel.Render;
@@ -9,13 +10,11 @@ namespace JarLabel.Render;
 /// any number of rulers may be used from any thread. Measuring loads HarfBuzz and one font file, never Skia.</summary>
 public sealed class SkiaRuler : ITextRuler
 {
-    private const double MillimetresPerPoint = 25.4 / 72;
-
     /// <inheritdoc/>
     public double Width(string text, Face face, double points)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Typesetter.For(face).Set(text).Width * points * MillimetresPerPoint;
+        return Typesetter.For(face).Set(text).Width * Measure.Millimetres(points) / Typesetter.Em;
     }
 
     /// <inheritdoc/>

@@ -4,7 +4,7 @@ using SkiaSharp;
 
 namespace JarLabel.Render.Drawing;
 
-/// <summary>Draws marks on a Skia canvas whose unit is the millimetre. Belongs to one thread.</summary>
+/// <summary>Draws marks on a Skia canvas whose unit is the grain. Belongs to one thread.</summary>
 /// <param name="colour">What an ink is here.</param>
 /// <param name="smooth">Whether edges are smoothed.</param>
 /// <param name="dotsPerMillimetre">For a picture of dots, its resolution: QR modules are then put on whole dots. 0 for vectors.</param>
@@ -38,7 +38,7 @@ internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, double
                 break;
             case BarMark bar:
                 Fill(bar.Ink);
-                canvas.DrawRect((float)bar.X, (float)bar.Y, (float)bar.Width, (float)bar.Height, paint);
+                DrawBar(canvas, bar);
                 break;
             case PathMark path:
                 DrawOutline(canvas, path);
@@ -51,6 +51,13 @@ internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, double
         }
     }
 
+    // From edge to edge, so that bars that meet on paper meet in grains.
+    private void DrawBar(SKCanvas canvas, BarMark bar)
+    {
+        var (right, bottom) = (Measure.Grains(bar.X + bar.Width), Measure.Grains(bar.Y + bar.Height));
+        canvas.DrawRect(new SKRect(Measure.Grains(bar.X), Measure.Grains(bar.Y), right, bottom), paint);
+    }
+
     private void Fill(Ink ink) => paint.Color = colour(ink);
 
     private void DrawText(SKCanvas canvas, TextMark mark)
@@ -60,14 +67,14 @@ internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, double
         Fill(mark.Ink);
         using var blob = TextBlobs.Build(mark.Text, Typesetter.For(mark.Face).Set(mark.Text), FontOf(mark));
         if (blob is not null)
-            canvas.DrawText(blob, (float)mark.X, (float)mark.Baseline, paint);
+            canvas.DrawText(blob, Measure.Grains(mark.X), Measure.Grains(mark.Baseline), paint);
     }
 
     private SKFont FontOf(TextMark mark)
     {
         if (!fonts.TryGetValue((mark.Face, mark.Points), out var font))
         {
-            fonts[(mark.Face, mark.Points)] = font = Typefaces.Font(mark.Face, (float)Measure.Millimetres(mark.Points));
+            fonts[(mark.Face, mark.Points)] = font = Typefaces.Font(mark.Face, (float)(mark.Points * Measure.GrainsPerPoint));
             font.Edging = smooth ? SKFontEdging.Antialias : SKFontEdging.Alias;
         }
 
@@ -78,8 +85,8 @@ internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, double
     {
         Fill(mark.Ink);
         canvas.Save();
-        canvas.Translate((float)mark.X, (float)mark.Y);
-        canvas.Scale((float)mark.Scale);
+        canvas.Translate(Measure.Grains(mark.X), Measure.Grains(mark.Y));
+        canvas.Scale((float)(mark.Scale * Measure.GrainsPerMillimetre));
         canvas.DrawPath(OutlineOf(mark.Data), paint);
         canvas.Restore();
     }
@@ -101,7 +108,8 @@ internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, double
     private void DrawCode(SKCanvas canvas, QrMark mark)
     {
         using var builder = new SKPathBuilder { FillType = SKPathFillType.EvenOdd };
-        QrOutline.Trace(mark.Modules, (x, y) => builder.MoveTo(x, y), (x, y) => builder.LineTo(x, y));
+        foreach (var ring in QrOutline.Trace(mark.Modules))
+            builder.AddPoly(Array.ConvertAll(ring, corner => new SKPoint(corner.X, corner.Y)), close: false);
         using var path = builder.Detach();
         Fill(Ink.Black);
         paint.IsAntialias = smooth && dotsPerMillimetre == 0;
@@ -114,12 +122,12 @@ internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, double
     }
 
     private float OnDots(double length) =>
-        (float)(dotsPerMillimetre == 0 ? length : Math.Round(length * dotsPerMillimetre) / dotsPerMillimetre);
+        dotsPerMillimetre == 0 ? Measure.Grains(length) : Measure.Grains(Math.Round(length * dotsPerMillimetre) / dotsPerMillimetre);
 
     // A module within a fiftieth of a whole number of dots is that number; any other stays true to size and its edges fall where they fall.
     private float ModuleOnDots(double module)
     {
         var dots = module * dotsPerMillimetre;
-        return Math.Abs(dots - Math.Round(dots)) <= 0.02 ? OnDots(module) : (float)module;
+        return Math.Abs(dots - Math.Round(dots)) <= 0.02 ? OnDots(module) : Measure.Grains(module);
     }
 }

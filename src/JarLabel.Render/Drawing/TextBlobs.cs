@@ -19,10 +19,11 @@ internal static class TextBlobs
 
     private static void Place(ShapedLine line, float size, SKRawRunBuffer<SKPoint> run)
     {
+        var scale = size / Typesetter.Em;
         for (var i = 0; i < line.Glyphs.Count; i++)
         {
             run.Glyphs[i] = line.Glyphs[i].Number;
-            run.Positions[i] = new SKPoint(line.Glyphs[i].X * size, line.Glyphs[i].Y * size);
+            run.Positions[i] = new SKPoint(line.Glyphs[i].X * scale, line.Glyphs[i].Y * scale);
         }
     }
 

@@ -14,7 +14,7 @@ internal static class Raster
         var bitmap = new SKBitmap(Dots(page.Width * dots), Dots(page.Height * dots), SKColorType.Rgba8888, SKAlphaType.Opaque);
         using var canvas = new SKCanvas(bitmap);
         canvas.Clear(SKColors.White);
-        canvas.Scale((float)dots);
+        canvas.Scale((float)(dpi / Measure.GrainsPerInch));
         using var painter = new MarkPainter(colour, smooth, dots);
         painter.Draw(canvas, page);
         return bitmap;

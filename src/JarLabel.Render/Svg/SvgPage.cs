@@ -10,9 +10,6 @@ namespace JarLabel.Render.Svg;
 /// <summary>One SVG document in the making: first the outlines of the letters it uses, then the marks in order.</summary>
 internal sealed class SvgPage(TextWriter text)
 {
-    // Glyph outlines are taken at the font's own grid, where their numbers are whole.
-    private const int Grid = 1000;
-
     internal void Write(Page page)
     {
         text.WriteLine($"""<svg xmlns="http://www.w3.org/2000/svg" width="{N(page.Width)}mm" height="{N(page.Height)}mm" viewBox="0 0 {N(page.Width)} {N(page.Height)}">""");
@@ -40,9 +37,10 @@ internal sealed class SvgPage(TextWriter text)
 
     private static ShapedLine Set(TextMark mark) => Typesetter.For(mark.Face).Set(mark.Text);
 
+    // Outlines are taken at the font's own units, where their numbers are whole.
     private void WriteLetter(Face face, ushort glyph)
     {
-        using var font = Typefaces.Font(face, Grid);
+        using var font = Typefaces.Font(face, Typesetter.Em);
         using var outline = font.GetGlyphPath(glyph);
         text.WriteLine($"""<path id="{Id(face, glyph)}" d="{outline?.ToSvgPathData()}"/>""");
     }
@@ -70,20 +68,18 @@ internal sealed class SvgPage(TextWriter text)
 
     private void Write(TextMark mark)
     {
-        var scale = Measure.Millimetres(mark.Points) / Grid;
+        var scale = Measure.Millimetres(mark.Points) / Typesetter.Em;
         text.Write($"""<g role="img" aria-label="{WebUtility.HtmlEncode(mark.Text)}" transform="translate({N(mark.X)} {N(mark.Baseline)}) scale({scale.ToString("0.########", CultureInfo.InvariantCulture)})" {Fill(mark.Ink)}>""");
         foreach (var glyph in Set(mark).Glyphs)
-            text.Write($"""<use href="#{Id(mark.Face, glyph.Number)}" x="{N(glyph.X * Grid)}" y="{N(glyph.Y * Grid)}"/>""");
+            text.Write($"""<use href="#{Id(mark.Face, glyph.Number)}" x="{N(glyph.X)}" y="{N(glyph.Y)}"/>""");
         text.WriteLine("</g>");
     }
 
     private static string Outline(QrModules modules)
     {
         var data = new StringBuilder();
-        QrOutline.Trace(
-            modules,
-            (x, y) => data.Append(data.Length == 0 ? "M" : "ZM").Append(CultureInfo.InvariantCulture, $"{x} {y}"),
-            (x, y) => data.Append(CultureInfo.InvariantCulture, $"L{x} {y}"));
-        return data.Append('Z').ToString();
+        foreach (var ring in QrOutline.Trace(modules))
+            data.Append('M').AppendJoin('L', ring.Select(corner => string.Create(CultureInfo.InvariantCulture, $"{corner.X} {corner.Y}"))).Append('Z');
+        return data.ToString();
     }
 }

@@ -12,6 +12,9 @@ namespace JarLabel.Render.Text;
 [SuppressMessage("Design", "CA1001:Types that own disposable fields should be disposable", Justification = "Lives as long as the process.")]
 internal sealed class Typesetter
 {
+    /// <summary>Font units to the type size, in all our files.</summary>
+    internal const int Em = 1000;
+
     // Ligatures would make one glyph of "fi" and break words read back from a PDF. Kerning stays on: it is HarfBuzz's default.
     // The family's figures are tabular as they stand, so no feature asks for them.
     private static readonly Feature[] Features = [Off('l', 'i', 'g', 'a'), Off('c', 'l', 'i', 'g')];
@@ -20,7 +23,6 @@ internal sealed class Typesetter
         [.. Enum.GetValues<Face>().Select(face => new Lazy<Typesetter>(() => new Typesetter(face)))];
 
     private readonly Font font;
-    private readonly double unitsPerEm;
     private readonly ThreadLocal<Buffer> buffers = new(() => new Buffer());
     private readonly RecentLines recent = new();
     private readonly Dictionary<uint, bool> firstOfItsGlyph = [];
@@ -32,7 +34,8 @@ internal sealed class Typesetter
         using var blob = new Blob(pin.AddrOfPinnedObject(), bytes.Length, MemoryMode.ReadOnly);
         using var hbFace = new HarfBuzzSharp.Face(blob, 0);
         hbFace.MakeImmutable();
-        unitsPerEm = hbFace.UnitsPerEm;
+        if (hbFace.UnitsPerEm != Em)
+            throw new InvalidOperationException($"The font of {face} has {hbFace.UnitsPerEm} units to the em.");
         font = new Font(hbFace);
         font.SetFunctionsOpenType();
         Measures = ReadMeasures();
@@ -52,10 +55,10 @@ internal sealed class Typesetter
     {
         font.TryGetHorizontalFontExtents(out var extents);
         return new FaceMeasures(
-            extents.Ascender / unitsPerEm,
-            -extents.Descender / unitsPerEm,
-            HeightOf('H') / unitsPerEm,
-            HeightOf('x') / unitsPerEm);
+            (double)extents.Ascender / Em,
+            (double)-extents.Descender / Em,
+            HeightOf('H') / Em,
+            HeightOf('x') / Em);
     }
 
     private double HeightOf(char letter) =>
@@ -81,14 +84,14 @@ internal sealed class Typesetter
         var complete = true;
         for (var i = 0; i < infos.Length; i++)
         {
-            var (x, y) = (pen + positions[i].XOffset, -positions[i].YOffset);
-            glyphs[i] = new ShapedGlyph((ushort)infos[i].Codepoint, (float)(x / unitsPerEm), (float)(y / unitsPerEm), (int)infos[i].Cluster);
-            pen += positions[i].XAdvance;
-            complete &= infos[i].Codepoint != 0;
-            legible &= StandsForItself(text, (int)infos[i].Cluster, infos[i].Codepoint);
+            var (glyph, at) = (infos[i], positions[i]);
+            glyphs[i] = new ShapedGlyph((ushort)glyph.Codepoint, pen + at.XOffset, -at.YOffset, (int)glyph.Cluster);
+            pen += at.XAdvance;
+            complete &= glyph.Codepoint != 0;
+            legible &= StandsForItself(text, (int)glyph.Cluster, glyph.Codepoint);
         }
 
-        return new ShapedLine(glyphs, pen / unitsPerEm, legible && glyphs.Length == text.Length, complete);
+        return new ShapedLine(glyphs, pen, legible && glyphs.Length == text.Length, complete);
     }
 
     // A PDF reader finds the lowest character that has this glyph: a no-break space comes back as a space, a Greek mu as a micro sign.

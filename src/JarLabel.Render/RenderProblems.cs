@@ -1,0 +1,17 @@
+using System.Globalization;
+using JarLabel.Core;
+
+namespace JarLabel.Render;
+
+/// <summary>What a person can do wrong with a picture.</summary>
+internal static class RenderProblems
+{
+    internal static Problem NotAPicture(string where) =>
+        new("JL180", "This is not a picture that can be read; allowed are PNG, JPEG, WebP, GIF and BMP files, for example photo.jpg.", where);
+
+    internal static Problem TooLarge(string where, int width, int height, int most) =>
+        new("JL181", string.Create(CultureInfo.InvariantCulture, $"This picture has {width} × {height} dots; allowed are {most:N0} dots in all. Make it smaller, for example 4000 × 3000."), where);
+
+    internal static Problem NoCode(string where) =>
+        new("JL182", "No QR code can be read in this picture. Take it from nearer, sharp and with the whole white margin, or type the jar number beside the code, for example 142-5.", where);
+}
