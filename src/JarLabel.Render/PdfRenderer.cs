@@ -24,7 +24,7 @@ public static class PdfRenderer
         ArgumentNullException.ThrowIfNull(facts);
         using var sink = new PdfSink();
         using var document = SKDocument.CreatePdf(sink, Metadata(facts));
-        using var painter = new MarkPainter(Colour, smooth: true);
+        using var painter = new MarkPainter(Inks.Colour, smooth: true);
         foreach (var page in ReadAhead.Of(pages))
         {
             Draw(document, painter, page);
@@ -36,8 +36,6 @@ public static class PdfRenderer
         document.Close();
         sink.PassOnEnd(target);
     }
-
-    private static SKColor Colour(Ink ink) => new(0xFF000000 | Inks.Rgb(ink));
 
     private static void Draw(SKDocument document, MarkPainter painter, Page page)
     {

@@ -14,7 +14,7 @@ public static class PngRenderer
     /// <param name="dpi">Dots per inch: 203, 300 and 600 are what label printers have.</param>
     public static void Write(Stream target, Page page, int dpi)
     {
-        using var bitmap = Checked(target, page, dpi, ink => new SKColor(0xFF000000 | Inks.Rgb(ink)), smooth: true);
+        using var bitmap = Checked(target, page, dpi, Inks.Colour, smooth: true);
         var dots = bitmap.GetPixelSpan().ToArray();
         PngFile.Write(target, new PngShape(bitmap.Width, bitmap.Height, dpi, OneBit: false), (y, row) => CopyColours(dots, y, row));
     }
@@ -26,7 +26,7 @@ public static class PngRenderer
     /// <param name="dpi">Dots per inch.</param>
     public static void WriteMono(Stream target, Page page, int dpi)
     {
-        using var bitmap = Checked(target, page, dpi, ink => Inks.Prints(ink) ? SKColors.Black : SKColors.White, smooth: false);
+        using var bitmap = Checked(target, page, dpi, Inks.BlackOrWhite, smooth: false);
         var dots = bitmap.GetPixelSpan().ToArray();
         PngFile.Write(target, new PngShape(bitmap.Width, bitmap.Height, dpi, OneBit: true), (y, row) => PackBits(dots, bitmap.Width, y, row));
     }

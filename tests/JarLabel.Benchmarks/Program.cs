@@ -1,1 +1,21 @@
-return 0;
+using JarLabel.Benchmarks.Labels;
+using JarLabel.Benchmarks.StartUp;
+
+switch (args)
+{
+    case ["labels"]:
+        Contest.Run(10_000);
+        return 0;
+    case ["labels", var count]:
+        Contest.Run(int.Parse(count, System.Globalization.CultureInfo.InvariantCulture));
+        return 0;
+    case [Contest.Child, var name, var count, var file]:
+        Contest.RunOne(name, int.Parse(count, System.Globalization.CultureInfo.InvariantCulture), file);
+        return 0;
+    case ["start", .. var programs]:
+        StartContest.Run(programs);
+        return 0;
+    default:
+        Console.Error.WriteLine("labels [COUNT] | start [\"PROGRAM ARGUMENTS\"]...   (see README.md beside this program's source)");
+        return 2;
+}

@@ -19,8 +19,10 @@ public static class QrEncoder
 
     /// <summary>The smallest code at level M.</summary>
     /// <param name="payload">1 to <see cref="MostBytes"/> bytes of UTF-8.</param>
+    /// <remarks>Beyond ASCII the bytes are UTF-8, which phones guess right; QRCoder's own choice for a text such as "1½ lb" is ISO 8859-1,
+    /// which they often take for something else.</remarks>
     public static QrModules Encode(string payload) =>
-        WithoutQuietZone(payload, QRCodeGenerator.GenerateQrCode(payload, QRCodeGenerator.ECCLevel.M));
+        WithoutQuietZone(payload, QRCodeGenerator.GenerateQrCode(payload, QRCodeGenerator.ECCLevel.M, forceUtf8: !Ascii.IsValid(payload)));
 
     private static QrModules WithoutQuietZone(string payload, QRCodeData data)
     {

@@ -1,10 +1,16 @@
 using JarLabel.Layout.Marks;
+using SkiaSharp;
 
 namespace JarLabel.Render.Drawing;
 
-/// <summary>What each ink is on paper and on a one-bit printer.</summary>
+/// <summary>What each ink is on paper.</summary>
 internal static class Inks
 {
+    internal static SKColor Colour(Ink ink) => new(0xFF000000 | Rgb(ink));
+
+    /// <summary>On a one-bit printer.</summary>
+    internal static SKColor BlackOrWhite(Ink ink) => Colour(OneBit.Of(ink));
+
     /// <summary>Red, green and blue, 0xRRGGBB. Signs and signal panels keep near the safety colours of the trade's wall signs; black is
     /// pure, so that a printer takes its black cartridge and no composite.</summary>
     internal static uint Rgb(Ink ink) => ink switch
@@ -18,8 +24,4 @@ internal static class Inks
         Ink.Green => 0x00824A,
         _ => throw new ArgumentOutOfRangeException(nameof(ink), ink, "Not an ink of the house."),
     };
-
-    /// <summary>True when a one-bit printer puts dots: a colour that carries white drawing (red, blue, green) becomes black, one that
-    /// carries black drawing (orange, yellow) becomes white. Never a grey.</summary>
-    internal static bool Prints(Ink ink) => ink is Ink.Black or Ink.Red or Ink.Blue or Ink.Green;
 }

@@ -10,6 +10,8 @@ public class QrCheckTests
     [InlineData(Samples.Payload)]
     [InlineData("garnet, 1½ lb cut, mixed 9 Mar 2026, use by ≈ 9 Nov 2026, flammable, jar 142-5")]
     [InlineData("01234567")]
+    [InlineData("½ µ")]
+    [InlineData("ruby, 1½ lb")]
     public void A_second_library_reads_the_payload_from_the_modules(string payload)
     {
         Assert.Equal(payload, QrCheck.Read(Samples.Code(payload)));

@@ -1,7 +1,6 @@
-using System.Collections;
+using JarLabel.Layout.Codes;
 using JarLabel.Layout.Marks;
 using JarLabel.Render;
-using QRCoder;
 
 namespace JarLabel.Tests.Render;
 
@@ -19,15 +18,7 @@ internal static class Samples
     public static readonly IReadOnlyList<string> Lines =
         ["1½ lb cut", "Garnet, dewaxed", "mixed 9 Mar 2026", "use by ≈ 9 Nov 2026", "Jar 142-5 · 180 g/L · 20 °C · 25 µm"];
 
-    public static QrModules Code(string payload)
-    {
-        using var data = QRCodeGenerator.GenerateQrCode(payload, QRCodeGenerator.ECCLevel.M, forceUtf8: true, eciMode: QRCodeGenerator.EciMode.Utf8);
-        var size = data.ModuleMatrix.Count - 8;
-        var dark = new BitArray(size * size);
-        for (var i = 0; i < dark.Length; i++)
-            dark[i] = data.ModuleMatrix[(i / size) + 4][(i % size) + 4];
-        return new QrModules(payload, size, dark);
-    }
+    public static QrModules Code(string payload) => QrEncoder.Encode(payload);
 
     public static Page Label(string payload = Payload) => new(101.6, 50.8, Marks(payload));
 
