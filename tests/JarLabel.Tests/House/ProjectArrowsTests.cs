@@ -9,7 +9,7 @@ public class ProjectArrowsTests
     {
         ["JarLabel.Core"] = ([], ["UnitsNet"]),
         ["JarLabel.Layout"] = (["JarLabel.Core"], ["QRCoder"]),
-        ["JarLabel.Render"] = (["JarLabel.Layout"], ["SkiaSharp", "SkiaSharp.HarfBuzz", "SkiaSharp.NativeAssets.Linux.NoDependencies", "HarfBuzzSharp.NativeAssets.Linux", "ZXing.Net"]),
+        ["JarLabel.Render"] = (["JarLabel.Layout"], ["SkiaSharp", "HarfBuzzSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "HarfBuzzSharp.NativeAssets.Linux", "ZXing.Net"]),
         ["JarLabel.Store"] = (["JarLabel.Core"], ["Microsoft.Data.Sqlite"]),
         ["JarLabel.Bench"] = (["JarLabel.Store", "JarLabel.Render"], []),
         ["JarLabel.Cli"] = (["JarLabel.Bench"], ["System.CommandLine"]),
