@@ -7,6 +7,7 @@ internal static class CatalogCheck
     [
         .. catalog.Substances.Rows.SelectMany(s =>
             Missing("substances.json", s.Id, "the hazard class", s.Hazards.Select(h => h.Class), catalog.Classes)),
+        .. catalog.Substances.Rows.SelectMany(SubstanceFaults),
         .. catalog.Grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the keeping class", [g.Keeping], catalog.Keeping)),
         .. catalog.Grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the form", [g.Form], catalog.Forms)),
         .. catalog.Classes.Rows.SelectMany(c =>
@@ -18,6 +19,16 @@ internal static class CatalogCheck
         string file, string id, string member, IEnumerable<string> named, CatalogTable<T> known)
         where T : CatalogRow =>
         named.Where(n => known.Find(n) is null).Select(n => CatalogProblems.UnknownReference(file, id, member, n, known.Ids));
+
+    /// <summary>What would let a hazard slip off a label unseen.</summary>
+    private static IEnumerable<Problem> SubstanceFaults(Substance substance) =>
+    [
+        .. substance.Hazards.Where(h => SubstanceHazard.IsComputed(h.Class))
+            .Select(h => CatalogProblems.ComputedClass("substances.json", substance.Id, h.Class)),
+        .. substance.Hazards.Where(h => h.AtLeast is null && !SubstanceHazard.HasGeneralLimit(h.Class) && !SubstanceHazard.IsComputed(h.Class))
+            .Select(h => CatalogProblems.NoLimit("substances.json", substance.Id, h.Class)),
+        .. substance is { Lel: not null, Flash: null } ? [CatalogProblems.BurnsWithoutFlashPoint("substances.json", substance.Id)] : Array.Empty<Problem>(),
+    ];
 
     private static IEnumerable<Problem> SolventFaults(
         SolventRow row, CatalogTable<Substance> substances, CatalogTable<SolventRow> solvents)

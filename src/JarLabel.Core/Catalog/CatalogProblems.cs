@@ -30,4 +30,18 @@ internal static class CatalogProblems
     internal static Problem NoDensity(string file, string id, string substance) =>
         new("JL207", $"The solvent \"{id}\" holds \"{substance}\", which has no density; give it \"kilogramsPerCubicMeterAt20C\" in "
             + "substances.json.", $"{file} ({id})");
+
+    internal static Problem SecondFile(string path, string name) =>
+        new("JL208", $"A shop can have one {name}; this is the second. Put all its rows into one file.", path);
+
+    internal static Problem ComputedClass(string file, string id, string hazardClass) =>
+        new("JL209", $"The row \"{id}\" names the hazard \"{hazardClass}\", which is computed: give \"flashCelsius\" and \"boilsCelsius\", or a row "
+            + "in \"acuteToxicity\", instead.", $"{file} ({id})");
+
+    internal static Problem NoLimit(string file, string id, string hazardClass) =>
+        new("JL210", $"The row \"{id}\" names the hazard \"{hazardClass}\", for which no general limit is built in; add \"atLeastPercent\", the share "
+            + "from which a mixture has it, such as 1.", $"{file} ({id})");
+
+    internal static Problem BurnsWithoutFlashPoint(string file, string id) =>
+        new("JL211", $"The row \"{id}\" has an explosive limit but no \"flashCelsius\": without it the label would not warn of fire.", $"{file} ({id})");
 }

@@ -8,14 +8,13 @@ internal sealed class CatalogSource<T>
 {
     private readonly Lazy<Result<CatalogTable<T>>> read;
 
-    internal CatalogSource(
-        string kind, string file, IReadOnlyDictionary<string, ReadOnlyMemory<byte>> theirs, Func<FieldReader, T> readRow) =>
-        read = new(() => CatalogTable<T>.Read(kind, file, EmbeddedFile.Read("catalog/" + file), Theirs(file, theirs), readRow));
+    internal CatalogSource(string kind, string file, IEnumerable<CatalogFile> theirs, Func<FieldReader, T> readRow)
+    {
+        var shop = theirs.FirstOrDefault(f => f.Name == file);
+        read = new(() => CatalogTable<T>.Read(kind, new(file, EmbeddedFile.Read("catalog/" + file)), shop, readRow));
+    }
 
     internal CatalogTable<T> Table => read.Value.Require();
 
     internal IReadOnlyList<Problem> Faults => read.Value.Problems;
-
-    private static ReadOnlyMemory<byte>? Theirs(string file, IReadOnlyDictionary<string, ReadOnlyMemory<byte>> theirs) =>
-        theirs.TryGetValue(file, out var bytes) ? bytes : default(ReadOnlyMemory<byte>?);
 }

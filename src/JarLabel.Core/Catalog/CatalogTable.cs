@@ -51,27 +51,20 @@ public sealed class CatalogTable<T>
     }
 
     /// <summary>Reads our rows and lays the shop's over them; a row with the same id takes the place of ours.</summary>
-    internal static Result<CatalogTable<T>> Read(
-        string kind, string file, ReadOnlyMemory<byte> ours, ReadOnlyMemory<byte>? theirs, Func<FieldReader, T> read)
-    {
-        var own = StrictJson.ReadList(file, CatalogProblems.Form, ours, read);
-        if (!own.TryGet(out var rows, out var faults))
-        {
-            return Result<CatalogTable<T>>.Failed(faults);
-        }
+    internal static Result<CatalogTable<T>> Read(string kind, CatalogFile ours, CatalogFile? shop, Func<FieldReader, T> read) =>
+        ReadRows(ours, read).Then(rows => shop is null
+            ? Index(kind, ours.Path, rows, [])
+            : ReadRows(shop, read).Then(theirs => Index(kind, shop.Path, Overlay(rows, theirs), theirs)));
 
-        if (theirs is null)
-        {
-            return Index(kind, file, rows, []);
-        }
+    private static Result<IReadOnlyList<T>> ReadRows(CatalogFile file, Func<FieldReader, T> read) =>
+        StrictJson.ReadList(file.Path, CatalogProblems.Form, file.Bytes, read);
 
-        return StrictJson.ReadList(file, CatalogProblems.Form, theirs.Value, read).Then(shop => Index(kind, file, Overlay(rows, shop), shop));
-    }
-
+    /// <summary>A shop's row stands in the place of ours, because the order of some tables means something; new ones stand last.</summary>
     private static List<T> Overlay(IReadOnlyList<T> ours, IReadOnlyList<T> theirs)
     {
-        var replaced = theirs.Select(r => r.Id).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return [.. ours.Where(r => !replaced.Contains(r.Id)), .. theirs];
+        var byId = theirs.DistinctBy(r => r.Id, StringComparer.OrdinalIgnoreCase).ToDictionary(r => r.Id, StringComparer.OrdinalIgnoreCase);
+        var known = ours.Select(r => r.Id).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return [.. ours.Select(r => byId.GetValueOrDefault(r.Id, r)), .. theirs.Where(r => !known.Contains(r.Id))];
     }
 
     /// <summary>Finds rows by word. A word of the shop's rows outranks the same word of ours; twice among the shop's, or twice among

@@ -18,7 +18,7 @@ public sealed class ShopCatalog
     private readonly CatalogSource<StorageLimit> storage;
     private readonly Lazy<CatalogTable<Solvent>> solvents;
 
-    private ShopCatalog(IReadOnlyDictionary<string, ReadOnlyMemory<byte>> theirs)
+    private ShopCatalog(IReadOnlyList<CatalogFile> theirs)
     {
         substances = new("substance", SubstancesFile, theirs, Substance.Read);
         solventRows = new("solvent", SolventsFile, theirs, SolventRow.Read);
@@ -32,7 +32,7 @@ public sealed class ShopCatalog
     }
 
     /// <summary>The catalog as it comes, with nothing of a shop's own.</summary>
-    public static ShopCatalog Ours { get; } = new(new Dictionary<string, ReadOnlyMemory<byte>>());
+    public static ShopCatalog Ours { get; } = new([]);
 
     /// <summary>The names a catalog file may have.</summary>
     public static IReadOnlyList<string> FileNames { get; } =
@@ -66,24 +66,27 @@ public sealed class ShopCatalog
     /// <param name="shopFiles">Each file's name as the user knows it, with or without folders, and its bytes.</param>
     public static Result<ShopCatalog> Load(IEnumerable<(string File, ReadOnlyMemory<byte> Bytes)> shopFiles)
     {
-        var files = shopFiles.ToArray();
+        CatalogFile[] files = [.. shopFiles.Select(f => new CatalogFile(f.File, f.Bytes))];
         if (files.Length == 0)
         {
             return Ours;
         }
 
-        var strangers = files.Where(f => !FileNames.Contains(NameOf(f.File))).Select(f => CatalogProblems.UnknownFile(f.File, FileNames));
-        var catalog = new ShopCatalog(files.Where(f => FileNames.Contains(NameOf(f.File))).ToDictionary(f => NameOf(f.File), f => f.Bytes));
-        Problem[] faults = [.. strangers, .. catalog.FormFaults()];
+        var catalog = new ShopCatalog(files);
+        Problem[] faults = [.. FileFaults(files), .. catalog.FormFaults()];
         faults = faults.Length > 0 ? faults : [.. CatalogCheck.Faults(catalog, catalog.solventRows.Table)];
         return faults.Length == 0 ? catalog : Result<ShopCatalog>.Failed(faults);
     }
+
+    private static IEnumerable<Problem> FileFaults(IReadOnlyList<CatalogFile> files) =>
+    [
+        .. files.Where(f => !FileNames.Contains(f.Name)).Select(f => CatalogProblems.UnknownFile(f.Path, FileNames)),
+        .. files.GroupBy(f => f.Name).SelectMany(g => g.Skip(1)).Select(f => CatalogProblems.SecondFile(f.Path, f.Name)),
+    ];
 
     private IEnumerable<Problem> FormFaults() =>
     [
         .. substances.Faults, .. solventRows.Faults, .. grades.Faults, .. forms.Faults,
         .. keeping.Faults, .. classes.Faults, .. phrases.Faults, .. storage.Faults,
     ];
-
-    private static string NameOf(string path) => path[(path.LastIndexOfAny(['/', '\\']) + 1)..];
 }

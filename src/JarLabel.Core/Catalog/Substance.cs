@@ -78,8 +78,8 @@ public sealed record Substance(string Id, string Name, string Source)
         VaporPressure = fields.OptionalFigure("vaporPressureKilopascalsAt20C", 0, 200),
         Antoine = fields.OptionalMember("antoine", Catalog.Antoine.Read),
         ExposureLimits = fields.OptionalList("exposureLimits", ExposureLimit.Read),
-        Hazards = fields.OptionalList("hazards", SubstanceHazard.Read),
-        AcuteToxicity = fields.OptionalList("acuteToxicity", Catalog.AcuteToxicity.Read),
+        Hazards = fields.List("hazards", SubstanceHazard.Read),
+        AcuteToxicity = fields.List("acuteToxicity", Catalog.AcuteToxicity.Read),
         UnknownToxicity = fields.OptionalList("unknownToxicity", r => r.Choice("route", RouteWords.Choices)),
     };
 }

@@ -17,6 +17,7 @@ internal sealed class ClassifiedMixture
             .. new[] { FlammabilityRule.Find(mixture, Flash, rules), Oral.Finding, Dermal.Finding, Vapor.Finding }.OfType<Finding>(),
             .. IrritationRule.Find(counted),
             .. TargetOrganRule.Find(counted, rules),
+            .. StatedLimitRule.Find(counted),
         ];
     }
 

@@ -58,16 +58,23 @@ public class ShopCatalogTests
     }
 
     [Fact]
+    public void A_row_laid_over_ours_stays_in_its_place()
+    {
+        const string own = """[{ "id": "button", "name": "pucks", "hoursAt20C": 90, "source": "practice" }, { "id": "dust", "name": "dust", "hoursAt20C": 0.5, "source": "practice" }]""";
+        Assert.Equal(["flakes", "pucks", "seed", "ground", "dust"], Load(("forms.json", own)).Require().Forms.Rows.Select(f => f.Name));
+    }
+
+    [Fact]
     public void All_faults_of_all_files_are_told_at_once_each_with_its_place()
     {
         var problems = Load(
-            ("grades.json", """[{ "id": "x", "name": "", "color": "red", "darkness": 9, "waxy": 1, "keeping": "waxy", "form": "flake", "note": "n", "source": "practice" }]"""),
+            ("shop/grades.json", """[{ "id": "x", "name": "", "color": "red", "darkness": 9, "waxy": 1, "keeping": "waxy", "form": "flake", "note": "n", "source": "practice" }]"""),
             ("keeping.json", "[{ \"id\": null }]"),
             ("sheets.json", "[]")).Problems;
         Assert.Equal(
             [
                 "JL205 sheets.json",
-                "JL202 grades.json#/0/name", "JL202 grades.json#/0/darkness", "JL202 grades.json#/0/waxy",
+                "JL202 shop/grades.json#/0/name", "JL202 shop/grades.json#/0/darkness", "JL202 shop/grades.json#/0/waxy",
                 "JL202 keeping.json#/0/id", "JL202 keeping.json#/0", "JL202 keeping.json#/0", "JL202 keeping.json#/0",
             ],
             problems.Select(p => $"{p.Code} {p.Where}"));
@@ -85,6 +92,22 @@ public class ShopCatalogTests
         Assert.Equal("solvents.json (odd)", problem.Where);
         Assert.Contains(says, problem.Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("", "JL202", "\"hazards\" is missing")]
+    [InlineData("\"hazards\": [],", "JL202", "\"acuteToxicity\" is missing")]
+    [InlineData("\"hazards\": [{ \"class\": \"acute-oral-3\", \"source\": \"practice\" }], \"acuteToxicity\": [],", "JL209", "is computed")]
+    [InlineData("\"hazards\": [{ \"class\": \"nettle\", \"source\": \"practice\" }], \"acuteToxicity\": [],", "JL204", "the hazard class")]
+    [InlineData("\"lelPercent\": { \"value\": 1, \"source\": \"practice\" }, \"uelPercent\": { \"value\": 9, \"source\": \"practice\" }, \"hazards\": [], \"acuteToxicity\": [],", "JL211", "warn of fire")]
+    public void A_substance_that_would_lose_a_warning_is_refused(string members, string code, string says)
+    {
+        var problems = Load(("substances.json", $$"""[{ "id": "turps", "name": "turps", {{members}} "source": "practice" }]""")).Problems;
+        Assert.Contains(problems, p => p.Code == code && p.Message.Contains(says, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_file_given_twice_is_refused_by_the_name_the_user_knows() =>
+        Assert.Equal("JL208 b/forms.json", string.Join(' ', Load(("a/forms.json", "[]"), ("b/forms.json", "[]")).Problems.Select(p => $"{p.Code} {p.Where}")));
 
     [Fact]
     public void An_id_may_stand_only_once()

@@ -24,7 +24,7 @@ public class SolventTests
     };
 
     [Theory, MemberData(nameof(Solvents)), Cites(References.OimlR22, "table: 95 % vol is 92.41 % by mass, 96 % 93.84, 99 % 98.38")]
-    [Cites(References.Cfr27, "21.32, 21.35: 4 and 5 gallons of methyl alcohol to 100 gallons")]
+    [Cites(References.Cfr27, "formula no. 1: 4 gallons of methyl alcohol to 100 gallons; no. 3-A, 5 gallons, from memory")]
     public void Parts_on_the_can_become_percent_by_weight(string id, string substance, double percent, double waterByVolume)
     {
         Assert.Equal(percent, (double)Solvent(id).Composition.PercentOf(substance), 0.015);

@@ -1,0 +1,43 @@
+using System.Text;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
+
+namespace JarLabel.Tests.Hazards;
+
+/// <summary>A shop adds an ingredient with a hazard that our own do not have.</summary>
+[Cites(References.Clp, "Annex I table 3.4.5: a skin sensitiser counts from 1 %")]
+public class StatedLimitRuleTests
+{
+    private const string Class = """
+        [{ "id": "skin-sens-1", "code": "Skin Sens. 1", "ladder": "allergy", "statement": "H317", "signal": "Warning", "pictogram": "GHS07",
+           "precautions": ["P280"], "source": "practice" }]
+        """;
+
+    private const string Phrase = """[{ "id": "H317", "text": "May cause an allergic skin reaction", "source": "practice" }]""";
+
+    private const string Substance = """
+        [{ "id": "rosin", "name": "rosin", "hazards": [{ "class": "skin-sens-1", "atLeastPercent": 1, "source": "practice" }],
+           "acuteToxicity": [], "source": "practice" }]
+        """;
+
+    [Theory]
+    [InlineData("0.99", "99.01", "H225 H319")]
+    [InlineData("1", "99", "H225 H317 H319")]
+    public void The_class_holds_from_the_stated_share(string rosin, string ethanol, string statements)
+    {
+        var shop = ShopCatalog.Load([File("classes.json", Class), File("phrases.json", Phrase), File("substances.json", Substance)]).Require();
+        var mixture = ContentsText.Parse($"rosin={rosin},ethanol={ethanol}", shop).Require();
+        Assert.Equal(statements, string.Join(' ', MixtureClassifier.Classify(mixture, RuleSet.Clp, shop).Statements));
+    }
+
+    [Fact]
+    public void Without_a_share_it_is_refused()
+    {
+        var unlimited = Substance.Replace("\"atLeastPercent\": 1, ", "", StringComparison.Ordinal);
+        var problem = Assert.Single(
+            ShopCatalog.Load([File("classes.json", Class), File("phrases.json", Phrase), File("substances.json", unlimited)]).Problems);
+        Assert.Equal("JL210", problem.Code);
+    }
+
+    private static (string, ReadOnlyMemory<byte>) File(string name, string text) => (name, Encoding.UTF8.GetBytes(text));
+}
