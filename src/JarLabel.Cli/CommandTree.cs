@@ -15,6 +15,11 @@ internal static class CommandTree
             JarCommand.Create(runner),
             ShelfCommand.Create(runner),
             LabelCommand.Create(runner),
+            CardCommand.Create(runner),
+            SheetsCommand.Create(runner),
+            DesignsCommand.Create(runner),
+            CheckCommand.Create(runner),
+            ShopCommand.Create(runner),
             new Command("calc", "Sums without a jar.")
             {
                 CalcMixCommand.Create(runner),

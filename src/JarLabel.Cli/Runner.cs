@@ -18,4 +18,15 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
         });
         return command;
     }
+
+    /// <summary>The same for a command that opens no shop, because the shop's files may be what is wrong.</summary>
+    internal Command RunsWithoutShop(Command command, Func<Typed, Result<Answer>> run)
+    {
+        command.SetAction(parsed =>
+        {
+            var typed = new Typed(parsed);
+            return terminal.Say(run(typed), typed.Switch(SharedOptions.Json));
+        });
+        return command;
+    }
 }

@@ -29,6 +29,9 @@ public readonly struct Result<T>
         return new Result<T>(default, problems);
     }
 
+    /// <summary>A value whose type is an interface, which C# does not convert by itself.</summary>
+    public static Result<T> Of(T value) => new(value, null);
+
     /// <summary>A value.</summary>
     public static implicit operator Result<T>(T value) => new(value, null);
 

@@ -2,7 +2,9 @@ using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Labels;
 using JarLabel.Layout;
+using JarLabel.Layout.Designs;
 using JarLabel.Layout.Marks;
+using JarLabel.Layout.Sheets;
 using JarLabel.Render;
 
 namespace JarLabel.Bench.Labels;
@@ -37,6 +39,12 @@ public sealed class LabelPress
             library.Design(choice.Design ?? bench.Settings.Design ?? sheet.Design).Then<LabelStock>(design => new LabelStock(sheet, design)));
     }
 
+    /// <summary>All stock, by id.</summary>
+    public Result<IReadOnlyList<Sheet>> Sheets() => All(library.SheetIds, library.Sheet);
+
+    /// <summary>All designs, by id.</summary>
+    public Result<IReadOnlyList<Design>> Designs() => All(library.DesignIds, library.Design);
+
     /// <summary>The page with one label at a place, and what had no room on it.</summary>
     public Result<PressedLabel> Press(LabelText text, LabelStock stock, int place)
     {
@@ -49,6 +57,14 @@ public sealed class LabelPress
                 ? new PressedLabel(new Page(sheet.PaperWidth, sheet.PaperHeight, label.Marks), label.Moved)
                 : Result<PressedLabel>.Failed(problems);
         });
+    }
+
+    private static Result<IReadOnlyList<T>> All<T>(IEnumerable<string> ids, Func<string, Result<T>> read)
+        where T : notnull
+    {
+        var results = ids.Select(read).ToArray();
+        Problem[] problems = [.. results.SelectMany(r => r.Problems)];
+        return problems.Length > 0 ? Result<IReadOnlyList<T>>.Failed(problems) : Result<IReadOnlyList<T>>.Of([.. results.Select(r => r.Require())]);
     }
 
     private string UsualSheet => bench.Rules == RuleSet.Clp ? "a4-2x4-99.1x67.7" : "letter-2x5-101.6x50.8";

@@ -11,7 +11,7 @@ namespace JarLabel.Cli.Commands;
 internal static class LabelCommand
 {
     private static readonly Argument<string> Jar = new("JAR") { Description = "The jar: 142 or 142-5." };
-    private static readonly Option<string> Out = new("--out") { Description = "The file to write: .pdf, .png or .svg; else a PDF in the shop's labels folder.", HelpName = "file" };
+    internal static readonly Option<string> Out = new("--out") { Description = "The file to write: .pdf, .png or .svg; else a PDF in the shop's labels folder.", HelpName = "file" };
     private static readonly LabelOptions Label = new();
 
     internal static Command Create(Runner runner)
@@ -25,7 +25,9 @@ internal static class LabelCommand
     {
         var number = typed.Needed(Jar, JarNumber.Read);
         var choice = Label.Read(typed);
-        var file = typed.Text(Out) is { } named ? Path.GetFullPath(named) : null;
-        return typed.Then(() => LabelJar.Do(session.Workbench, number, choice, file).Then<Answer>(outcome => JarAnswer.Labelled(session, outcome)));
+        return typed.Then(() => LabelJar.Do(session.Workbench, number, choice, FileOf(typed)).Then<Answer>(outcome => JarAnswer.Labelled(session, outcome)));
     }
+
+    /// <summary>The file to write, or null for the usual place.</summary>
+    internal static string? FileOf(Typed typed) => typed.Text(Out) is { } named ? Path.GetFullPath(named) : null;
 }

@@ -27,7 +27,7 @@ internal static class ShelfCommand
         var bench = session.Workbench;
         var day = DateOnly.FromDateTime(bench.Now);
         var query = new ShelfQuery(typed.Text(Shelf), typed.Switch(Due) ? day : null, Take: MostShown);
-        return bench.Settings.Shelf(query.Shelf).Then(_ => LedgerDesk.Read<IReadOnlyList<JarEntry>>(bench, view => new(view.Shelf(query)))).Then<Answer>(jars =>
+        return bench.Settings.Shelf(query.Shelf).Then(_ => LedgerDesk.Read<IReadOnlyList<JarEntry>>(bench, view => Result<IReadOnlyList<JarEntry>>.Of(view.Shelf(query)))).Then<Answer>(jars =>
             Answer.Of(Show(jars, session), new ShelfAnswerJson([.. jars.Select(j => ShelfJarJson.Of(j, bench.Now))], jars.Sum(j => j.Liquid.Milliliters)), AnswerContext.Default.ShelfAnswerJson));
     }
 

@@ -30,4 +30,7 @@ internal static class TypingProblems
 
     internal static Problem FlakesFromTheFuture(string read, string option) =>
         new("JL115", $"Read {Quoted.Of(read)} as the flakes' date, which lies after the mixing; give the day they were made or bought, such as 2025-10-01.", option);
+
+    internal static Problem NotAShelf(string read, string where) =>
+        new("JL116", $"Read {Quoted.Of(read)}; a shelf is written name=temperature, such as \"cellar=16 C\" or \"bench=68F\".", where);
 }

@@ -1,0 +1,4 @@
+namespace JarLabel.Cli.Answers;
+
+/// <summary>What <c>check</c> says to a program when all is well.</summary>
+internal sealed record CheckAnswerJson(int Files);

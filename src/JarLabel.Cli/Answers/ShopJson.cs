@@ -1,0 +1,29 @@
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Cli.Answers;
+
+/// <summary>A shop's settings for a program.</summary>
+internal sealed record ShopJson(
+    string Folder,
+    string? Name,
+    string? Contact,
+    string? BaseUrl,
+    string Rules,
+    string Units,
+    string? Sheet,
+    string? Design,
+    double AgingPerTenKelvin,
+    IReadOnlyList<ShelfSettingJson> Shelves)
+{
+    internal static ShopJson Of(ShopFolder folder, ShopSettings settings) => new(
+        folder.Path,
+        settings.Name,
+        settings.Contact,
+        settings.BaseUrl?.Text,
+        settings.Rules.ToString().ToLowerInvariant(),
+        settings.Metric ? "metric" : "us",
+        settings.Sheet,
+        settings.Design,
+        settings.AgingPerTenKelvin,
+        [.. settings.Shelves.Select(s => new ShelfSettingJson(s.Name, s.Temperature.DegreesCelsius))]);
+}

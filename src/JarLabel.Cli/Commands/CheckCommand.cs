@@ -1,0 +1,22 @@
+using System.CommandLine;
+using System.Globalization;
+using JarLabel.Bench;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+
+namespace JarLabel.Cli.Commands;
+
+/// <summary><c>check</c>: reads a shop's own catalog and layout files and tells every problem in them.</summary>
+internal static class CheckCommand
+{
+    private static readonly Argument<string?> Folder = new("DIR") { Description = "The folder with catalog/ and layouts/; else the shop's.", Arity = ArgumentArity.ZeroOrOne };
+
+    internal static Command Create(Runner runner) =>
+        runner.RunsWithoutShop(new Command("check", "Read layouts and catalog files and report every problem.") { Folder }, Run);
+
+    private static Result<Answer> Run(Typed typed) => ShopCheck.Of(typed.Text(Folder) ?? typed.Text(SharedOptions.Shop), Environment.GetEnvironmentVariable).Then<Answer>(files => Answer.Of(
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{files} file{(files == 1 ? "" : "s")} of the shop's own read with ours; nothing is wrong with them.")),
+        new CheckAnswerJson(files),
+        AnswerContext.Default.CheckAnswerJson));
+}

@@ -1,0 +1,48 @@
+using System.CommandLine;
+using System.Globalization;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Cli.Commands;
+
+/// <summary><c>shop</c>: makes a shop folder, shows its settings, changes one.</summary>
+internal static class ShopCommand
+{
+    private static readonly Argument<string> Setting = new("SETTING") { Description = $"One of: {string.Join(", ", ShopSetting.Names)}." };
+    private static readonly Argument<string> Value = new("VALUE") { Description = "Its value; \"none\" takes it back." };
+
+    internal static Command Create(Runner runner) => new("shop", "The shop folder and its settings.")
+    {
+        runner.Runs(new Command("init", "Make the shop folder with a settings file to edit."), Init),
+        runner.Runs(new Command("show", "The settings in force."), (_, session) => Show(session, session.Workbench.Settings)),
+        runner.Runs(new Command("set", "Change one setting: shop set base-url http://192.168.1.20:5080") { Setting, Value }, Set),
+    };
+
+    private static Result<Answer> Init(Typed typed, Session session) => Keep(session, session.Workbench.Settings);
+
+    private static Result<Answer> Set(Typed typed, Session session)
+    {
+        var name = typed.Text(Setting)!;
+        return ShopSetting.Change(session.Workbench.Settings, name, typed.Text(Value)!).Then(changed => Keep(session, changed));
+    }
+
+    private static Result<Answer> Keep(Session session, ShopSettings settings) => session.Workbench.DryRun
+        ? Show(session, settings)
+        : ShopSettingsFile.Write(session.Workbench.Folder, settings).Then(kept => Show(session, kept));
+
+    private static Result<Answer> Show(Session session, ShopSettings settings) => Answer.Of(
+        new Screen().Title($"Shop in {session.Workbench.Folder.Path}").Gap().Rows(
+            ("name", settings.Name ?? "none"),
+            ("contact", settings.Contact ?? "none"),
+            ("base-url", settings.BaseUrl?.Text ?? "none: codes on labels are plain text that needs no network"),
+            ("rules", settings.Rules.ToString().ToLowerInvariant()),
+            ("units", settings.Metric ? "metric" : "us"),
+            ("sheet", settings.Sheet ?? "the program's choice"),
+            ("design", settings.Design ?? "the sheet's usual one"),
+            ("aging", settings.AgingPerTenKelvin.ToString("0.##", CultureInfo.InvariantCulture) + " times faster when 10 °C warmer"),
+            ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
+        ShopJson.Of(session.Workbench.Folder, settings),
+        AnswerContext.Default.ShopJson);
+}
