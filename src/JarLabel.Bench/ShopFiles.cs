@@ -25,6 +25,6 @@ internal static class ShopFiles
     /// <summary>The shop's own sheets and designs.</summary>
     internal static Result<IReadOnlyList<LayoutFile>> Layouts(ShopFolder folder) =>
         In(Path.Combine(folder.Layouts, "sheets")).Then(sheets =>
-            In(Path.Combine(folder.Layouts, "labels")).Then<IReadOnlyList<LayoutFile>>(labels =>
-                [.. sheets.Concat(labels).Select(f => new LayoutFile(f.File, f.Bytes.ToArray))]));
+            In(Path.Combine(folder.Layouts, "labels")).Then(labels =>
+                Result<IReadOnlyList<LayoutFile>>.Of([.. sheets.Concat(labels).Select(f => new LayoutFile(f.File, f.Bytes.ToArray))])));
 }

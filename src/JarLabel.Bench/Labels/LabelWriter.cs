@@ -3,7 +3,6 @@ using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
-using JarLabel.Store.Sheets;
 
 namespace JarLabel.Bench.Labels;
 

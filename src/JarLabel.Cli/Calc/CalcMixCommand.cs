@@ -1,8 +1,10 @@
 using System.CommandLine;
 using JarLabel.Cli.Answers;
+using JarLabel.Cli.Commands;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Keeping;
+using JarLabel.Core.Labels;
 using JarLabel.Core.Mixing;
 
 namespace JarLabel.Cli.Calc;

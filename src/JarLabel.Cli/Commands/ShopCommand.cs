@@ -10,8 +10,8 @@ namespace JarLabel.Cli.Commands;
 /// <summary><c>shop</c>: makes a shop folder, shows its settings, changes one.</summary>
 internal static class ShopCommand
 {
-    private static readonly Argument<string> Setting = new("SETTING") { Description = $"One of: {string.Join(", ", ShopSetting.Names)}." };
-    private static readonly Argument<string> Value = new("VALUE") { Description = "Its value; \"none\" takes it back." };
+    private static readonly Argument<string?> Setting = new("SETTING") { Description = $"One of: {string.Join(", ", ShopSetting.Names)}." };
+    private static readonly Argument<string?> Value = new("VALUE") { Description = "Its value; \"none\" takes it back." };
 
     internal static Command Create(Runner runner) => new("shop", "The shop folder and its settings.")
     {

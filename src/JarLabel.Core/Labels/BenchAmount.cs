@@ -74,7 +74,8 @@ public static class BenchAmount
         return null;
     }
 
-    private static double Rounded(double value, double step) => Math.Round(value / step, MidpointRounding.AwayFromZero) * step;
+    /// <summary>Half a step goes up, also where the sums before left it a hair below the half.</summary>
+    private static double Rounded(double value, double step) => Math.Round((value / step) + 1e-9, MidpointRounding.AwayFromZero) * step;
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

@@ -6,7 +6,8 @@ using JarLabel.Core.Jars;
 namespace JarLabel.Core.Labels;
 
 /// <summary>What the code on a label says: with a base address the upper-case address of the jar's page, which is the shortest code;
-/// without one a few lines that any phone shows with no network. Either ends in the jar's number, check digit and revision.</summary>
+/// without one a few short sentences that any phone shows with no network. Both end in the jar's number, check digit and revision, and keep to
+/// the 45 signs of a code's alphanumeric mode: line breaks would cost two sizes, 41 modules a side instead of 33.</summary>
 /// <param name="Jar">The jar.</param>
 /// <param name="Revision">The revision the label speaks of.</param>
 public sealed partial record LabelCode(JarNumber Jar, int Revision)
@@ -16,7 +17,7 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
     {
         ArgumentNullException.ThrowIfNull(facts);
         var name = string.Create(CultureInfo.InvariantCulture, $"{facts.Jar.Number}.{facts.Jar.Revision}");
-        return facts.BaseUrl is { } address ? $"{address.TrimEnd('/')}/J/{name}".ToUpperInvariant() : Lines(facts, name);
+        return facts.BaseUrl is { } address ? $"{address.TrimEnd('/')}/J/{name}".ToUpperInvariant() : Sentences(facts, name);
     }
 
     /// <summary>The jar and revision in a scanned or typed payload, in capitals or not; null when it is no code of ours.</summary>
@@ -31,15 +32,16 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
             : null;
     }
 
-    private static string Lines(LabelFacts facts, string name)
+    private static string Sentences(LabelFacts facts, string name)
     {
         var jar = facts.Jar;
         var cut = jar.Contents.Cut?.PoundsPerUsGallon.ToString("0.##", CultureInfo.InvariantCulture);
         var grade = string.Join('+', jar.Contents.Resins.Select(r => r.Grade));
         return string.Join(
-            '\n',
+            ". ",
             $"SHELLAC {cut} LB {grade}".ToUpperInvariant(),
-            string.Create(CultureInfo.InvariantCulture, $"MIXED {jar.MixedAt:yyyy-MM-dd} USE BY {jar.Dates.UseBy:yyyy-MM-dd}"),
+            string.Create(CultureInfo.InvariantCulture, $"MIXED {jar.MixedAt:yyyy-MM-dd}"),
+            string.Create(CultureInfo.InvariantCulture, $"USE BY {jar.Dates.UseBy:yyyy-MM-dd}"),
             HazardLine(facts.Hazards),
             $"JAR {name}");
     }
