@@ -1,0 +1,184 @@
+using System.Text.Json.Nodes;
+
+namespace JarLabel.Acceptance;
+
+public sealed class BadInputTests : IDisposable
+{
+    private readonly Shop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Theory]
+    [InlineData("--pour", "4 oz", "JL103")]
+    [InlineData("--pour", "1,500 l", "JL104")]
+    [InlineData("--pour", "-1 pt", "JL101")]
+    [InlineData("--pour", "0", "JL102")]
+    [InlineData("--pour", "1e999", "JL102")]
+    [InlineData("--pour", "1/0 pt", "JL101")]
+    [InlineData("--cut", "0", "JL112")]
+    [InlineData("--cut", "two", "JL111")]
+    [InlineData("--grade", "garnit", "JL203")]
+    [InlineData("--solvent", "vodka", "JL203")]
+    [InlineData("--container", "400 mL", "JL138")]
+    [InlineData("--material", "wood", "JL108")]
+    [InlineData("--shelf", "attic", "JL409")]
+    [InlineData("--flake-date", "2031-01-01", "JL115")]
+    [InlineData("--flake-date", "last year", "JL109")]
+    [InlineData("--at", "9.3.2026", "JL109")]
+    [InlineData("--rules", "moon", "JL108")]
+    [InlineData("--temp", "20", "JL121")]
+    [InlineData("--design", "nothing", "JL304")]
+    [InlineData("--sheet", "nothing", "JL303")]
+    [InlineData("--start", "0", "JL110")]
+    [InlineData("--job", "a\u0007b", "JL152")]
+    [InlineData("--job", "a\u202Eb", "JL152")]
+    [InlineData("--job", " ", "JL151")]
+    public void A_wrong_word_is_told_with_what_is_allowed_and_nothing_is_recorded(string option, string value, string code)
+    {
+        var run = shop.Run(Mix(option, value));
+        Assert.Equal(2, run.ExitCode);
+        Assert.Equal("", run.Result);
+        Assert.StartsWith($"error {code}: ", run.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("Usage:", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(0, shop.Json("shelf")["jars"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public void A_near_miss_is_guessed() =>
+        Assert.Contains("garnet", shop.Run(Mix("--grade", "garnit")).Errors, StringComparison.Ordinal);
+
+    [Fact]
+    public void All_faults_of_a_line_are_told_at_once()
+    {
+        var run = shop.Run("mix", "--grade", "garnit", "--cut", "two", "--pour", "4 oz", "--solvent", "vodka");
+        Assert.Equal(4, run.Errors.Split('\n').Count(line => line.StartsWith("error ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Problems_are_json_too()
+    {
+        var run = shop.Run([.. Mix("--pour", "4 oz"), "--json"]);
+        Assert.Equal(2, run.ExitCode);
+        var problem = JsonNode.Parse(run.Result)!["problems"]!.AsArray().Single()!;
+        Assert.Equal("JL103", problem["code"]!.GetValue<string>());
+        Assert.Equal("--pour", problem["where"]!.GetValue<string>());
+    }
+
+    [Theory]
+    [InlineData("viola \"top\" / back \\ ribs: 'second' coat")]
+    [InlineData("../../etc/passwd")]
+    [InlineData("Füllung für Geige Nº 7 — ščř")]
+    [InlineData("<script>alert(1)</script>; DROP TABLE events; --")]
+    public void Odd_but_printable_text_is_kept_as_it_is(string job)
+    {
+        var run = shop.Run([.. Mix("--job", job), "--no-label"]);
+        Assert.True(run.ExitCode == 0, run.Errors);
+        Assert.Equal(job, shop.Json("jar", "1")["history"]![0]!["job"]!.GetValue<string>());
+    }
+
+    [Theory]
+    [InlineData("🎻 top")]
+    [InlineData("כינור")]
+    public void Text_that_the_label_font_lacks_is_either_printed_elsewhere_or_told(string job)
+    {
+        var kept = shop.Run([.. Mix("--job", job), "--no-label"]);
+        Assert.True(kept.ExitCode == 0, kept.Errors);
+        var card = shop.Run("card", "1");
+        Assert.Equal(2, card.ExitCode);
+        Assert.Contains("JL3", card.Errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(shop.Labels) && Directory.GetFiles(shop.Labels).Length > 0);
+    }
+
+    [Fact]
+    public void Three_hundred_characters_are_too_many_for_a_job()
+    {
+        var run = shop.Run(Mix("--job", new string('x', 300)));
+        Assert.Equal(2, run.ExitCode);
+        Assert.StartsWith("error JL153", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_jar_that_is_not_there_and_a_misread_one_are_told()
+    {
+        Assert.StartsWith("error JL143", shop.Run("jar", "7").Errors, StringComparison.Ordinal);
+        Assert.StartsWith("error JL142", shop.Run("jar", "7-1").Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_in_the_place_of_the_shop_is_told()
+    {
+        var file = Path.Combine(shop.Folder, "a-file");
+        File.WriteAllText(file, "not a folder");
+        var run = shop.Run(["--shop", file, .. Mix()]);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("JL4", run.Errors, StringComparison.Ordinal);
+        Assert.Equal("not a folder", File.ReadAllText(file));
+    }
+
+    [Fact]
+    public void A_damaged_ledger_is_told_and_left_alone()
+    {
+        Assert.Equal(0, shop.Run(Mix()).ExitCode);
+        var ledger = Path.Combine(shop.Folder, "ledger.db");
+        var bytes = File.ReadAllBytes(ledger);
+        Array.Fill<byte>(bytes, 0x55, 0, 4096);
+        File.WriteAllBytes(ledger, bytes);
+        var run = shop.Run(Mix());
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("JL4", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(bytes, File.ReadAllBytes(ledger));
+    }
+
+    [Fact]
+    public void A_design_whose_text_cannot_fit_stops_the_mix_and_says_why()
+    {
+        Directory.CreateDirectory(Path.Combine(shop.Folder, "layouts", "labels"));
+        File.WriteAllText(Path.Combine(shop.Folder, "layouts", "labels", "tight.json"), """
+            { "id": "tight", "title": "Too tight", "shape": "rectangle", "width": 20, "height": 10, "inset": 2, "source": "practice",
+              "voices": [ { "name": "cut", "face": "bold", "sizes": [400] } ],
+              "box": { "kind": "text", "word": "cut", "voice": "cut" } }
+            """);
+        var run = shop.Run(Mix("--design", "tight"));
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("tight/", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(0, shop.Json("shelf")["jars"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public void Every_fault_of_the_shops_own_files_is_told_at_once()
+    {
+        Directory.CreateDirectory(Path.Combine(shop.Folder, "catalog"));
+        File.WriteAllText(Path.Combine(shop.Folder, "catalog", "solvents.json"), """
+            [ { "id": "a", "name": 5, "shortName": "x", "colour": "red", "source": "practice", "contains": [ { "ethanolByVolume": 120 } ] } ]
+            """);
+        var run = shop.Run("check");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Equal(3, run.Errors.Split('\n').Count(line => line.StartsWith("error JL2", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void An_unknown_command_is_told_without_a_page_of_help()
+    {
+        var run = shop.Run("brew");
+        Assert.Equal(2, run.ExitCode);
+        Assert.StartsWith("error JL107", run.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("Usage:", run.Errors + run.Result, StringComparison.Ordinal);
+    }
+
+    private static string[] Mix(string? option = null, string? value = null)
+    {
+        var words = new Dictionary<string, string>
+        {
+            ["--grade"] = "garnet",
+            ["--cut"] = "1.5",
+            ["--pour"] = "350 mL",
+            ["--solvent"] = "ethanol-95",
+        };
+        if (option is not null)
+        {
+            words[option] = value!;
+        }
+
+        return ["mix", .. words.SelectMany(w => new[] { w.Key, w.Value })];
+    }
+}
