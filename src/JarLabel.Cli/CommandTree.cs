@@ -28,6 +28,10 @@ internal static class CommandTree
                 CalcBlendCommand.Create(runner),
                 CalcSolidsCommand.Create(runner),
                 CalcDensityCommand.Create(runner),
+                CalcHazardsCommand.Create(runner),
+                CalcAirCommand.Create(runner),
+                CalcPurgeCommand.Create(runner),
+                CalcCoverageCommand.Create(runner),
             },
         };
         SharedOptions.AddTo(root);

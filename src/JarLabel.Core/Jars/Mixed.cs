@@ -26,5 +26,6 @@ public sealed record Mixed(
     string? Note = null) : JarEvent(At)
 {
     /// <inheritdoc/>
+    [JsonIgnore]
     public override bool ChangesContents => true;
 }

@@ -3,7 +3,7 @@ namespace JarLabel.Core.Quantities;
 /// <summary>Reads an amount as people write it: numbers and unit words, one pair or several (<c>1 lb 4 oz</c>).</summary>
 internal static class AmountText
 {
-    /// <summary>The amount in the kind's base unit (millilitres or grams), more than nothing and at most <paramref name="most"/>.</summary>
+    /// <summary>The amount in the kind's base unit, more than nothing and at most <paramref name="most"/>.</summary>
     internal static Result<double> Read(string text, UnitKind kind, double most, string where)
     {
         var written = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
@@ -34,15 +34,29 @@ internal static class AmountText
             return QuantityProblems.NotAnAmount(whole, kind, where);
         }
 
-        var word = new string([.. number.After.TakeWhile(c => !StartsNumber(c))]);
+        var word = WordAtStart(number.After);
         return UnitWord.Find(word) switch
         {
             null when word.Trim().Length == 0 => QuantityProblems.UnitMissing(whole, kind, where),
             null => QuantityProblems.UnitUnknown(whole, word.Trim(), kind, where),
-            { } unit when unit.Kind != kind => QuantityProblems.WrongKind(whole, unit, where),
+            { } unit when unit.Kind != kind => QuantityProblems.WrongKind(whole, unit, kind, where),
             { } unit => (number.Value * unit.Size, number.After[word.Length..].TrimStart()),
         };
     }
 
-    private static bool StartsNumber(char c) => char.IsAsciiDigit(c) || c is '-' or '+' || (c > 127 && char.GetNumericValue(c) is > 0 and < 1);
+    /// <summary>The unit's word: up to the next number that stands by itself, so that <c>m3</c> stays whole.</summary>
+    private static string WordAtStart(string text)
+    {
+        for (var i = 1; i < text.Length; i++)
+        {
+            if (text[i - 1] == ' ' && StartsNumber(text[i]) && text[..i].Trim().Length > 0)
+            {
+                return text[..i];
+            }
+        }
+
+        return text;
+    }
+
+    private static bool StartsNumber(char c) => char.IsAsciiDigit(c) || c is '-' or '+' or '.' || (c > 127 && char.GetNumericValue(c) is > 0 and < 1);
 }

@@ -5,6 +5,14 @@ namespace JarLabel.Core.Quantities;
 /// <summary>What can be wrong with an amount, a cut or a temperature that somebody typed.</summary>
 internal static class QuantityProblems
 {
+    private static readonly Dictionary<UnitKind, (string Named, string Examples, double Large, string LargeUnit)> Kinds = new()
+    {
+        [UnitKind.Volume] = ("a volume", VolumeExamples, 1000, "L"),
+        [UnitKind.Mass] = ("a weight", MassExamples, 1000, "kg"),
+        [UnitKind.Area] = ("an area", "\"14 sq ft\", \"1.3 m2\"", 10_000, "m2"),
+        [UnitKind.Time] = ("a time", "\"1 h\", \"45 min\"", 3600, "h"),
+    };
+
     private const string VolumeExamples = "\"350 mL\", \"1 1/2 pt\", \"0.5 L\", \"12 fl oz\", \"1 imp pt\"";
     private const string MassExamples = "\"4 oz\", \"1/4 lb\", \"113 g\"";
 
@@ -17,15 +25,18 @@ internal static class QuantityProblems
     internal static Problem UnitUnknown(string read, string word, UnitKind kind, string where) =>
         new("JL102", $"Read {Quoted.Of(read)}; the unit {Quoted.Of(word)} is not known. Allowed for {Named(kind)}: {Units(kind)}; for example {Examples(kind)}.", where);
 
-    internal static Problem WrongKind(string read, UnitWord unit, string where) => unit.Kind == UnitKind.Mass
-        ? new("JL103", $"Read {Quoted.Of(read)}: {Quoted.Of(unit.Words[0])} is a weight, and a volume is wanted here. Write {Quoted.Of("fl oz")} if fluid ounces were meant; {Quoted.Of("oz")} is for flakes on a scale. For example {VolumeExamples}.", where)
-        : new("JL103", $"Read {Quoted.Of(read)}: {Quoted.Of(unit.Words[0])} is a volume, and a weight is wanted here. Write {Quoted.Of("oz")} if ounces on a scale were meant; {Quoted.Of("fl oz")} is for liquid. For example {MassExamples}.", where);
+    internal static Problem WrongKind(string read, UnitWord unit, UnitKind wanted, string where) => (unit.Kind, wanted) switch
+    {
+        (UnitKind.Mass, UnitKind.Volume) => new("JL103", $"Read {Quoted.Of(read)}: {Quoted.Of(unit.Words[0])} is a weight, and a volume is wanted here. Write \"fl oz\" if fluid ounces were meant; \"oz\" is for flakes on a scale. For example {VolumeExamples}.", where),
+        (UnitKind.Volume, UnitKind.Mass) => new("JL103", $"Read {Quoted.Of(read)}: {Quoted.Of(unit.Words[0])} is a volume, and a weight is wanted here. Write \"oz\" if ounces on a scale were meant; \"fl oz\" is for liquid. For example {MassExamples}.", where),
+        _ => new("JL103", $"Read {Quoted.Of(read)}: {Quoted.Of(unit.Words[0])} is {Named(unit.Kind)}, and {Named(wanted)} is wanted here, such as {Examples(wanted)}.", where),
+    };
 
     internal static Problem AmbiguousComma(string read, string where) =>
         new("JL104", $"Read {Quoted.Of(read)}: the comma could part thousands or decimals. Write 1500 or 1.5, without the comma.", where);
 
     internal static Problem AmountOutOfRange(string read, UnitKind kind, double most, string where) =>
-        new("JL105", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; {Named(kind)} must be more than zero and at most {most / 1000:0} {(kind == UnitKind.Volume ? "L" : "kg")}, such as {Examples(kind)}."), where);
+        new("JL105", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; {Named(kind)} must be more than zero and at most {most / Kinds[kind].Large:0} {Kinds[kind].LargeUnit}, such as {Examples(kind)}."), where);
 
     internal static Problem NotACut(string read, string where) =>
         new("JL111", $"Read {Quoted.Of(read)} as a cut; wanted is pounds of flakes per US gallon of alcohol poured, such as \"1.5\", \"2 lb\", \"240 g/L\", \"2 oz/pt\" or \"2 lb in 3 gal\".", where);
@@ -37,15 +48,18 @@ internal static class QuantityProblems
     internal static Problem CutOutOfRange(string read, double pounds, string where) =>
         new("JL112", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}, a {pounds:0.###} lb cut; allowed is {PoundCut.Weakest} to {PoundCut.Strongest:0} lb of flakes per US gallon of alcohol poured. A wash coat is about 1/2, padding 1 to 2, a spray build 3."), where);
 
+    internal static Problem NotASpread(string read, string where) =>
+        new("JL123", $"Read {Quoted.Of(read)} as a spread; write the area that a volume covers, such as \"400 sqft/gal\" or \"9 m2/L\", from 1 to 1000 m2/L.", where);
+
     internal static Problem NotATemperature(string read, string where) =>
         new("JL121", $"Read {Quoted.Of(read)} as a temperature; write the number with its scale, such as \"68F\" or \"20 C\".", where);
 
     internal static Problem TemperatureOutOfRange(string read, string where) =>
         new("JL122", $"Read {Quoted.Of(read)}; a bench or shelf lies between -20 C and 40 C (-4F to 104F).", where);
 
-    private static string Named(UnitKind kind) => kind == UnitKind.Volume ? "a volume" : "a weight";
+    private static string Named(UnitKind kind) => Kinds[kind].Named;
 
-    private static string Examples(UnitKind kind) => kind == UnitKind.Volume ? VolumeExamples : MassExamples;
+    private static string Examples(UnitKind kind) => Kinds[kind].Examples;
 
     private static string Units(UnitKind kind) =>
         string.Join(", ", UnitWord.All.Where(u => u.Kind == kind).Select(u => (u.System == "imperial" ? "imp " : "") + u.Words[0]));

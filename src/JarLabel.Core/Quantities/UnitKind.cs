@@ -8,4 +8,10 @@ internal enum UnitKind
 
     /// <summary>Size in grams.</summary>
     Mass,
+
+    /// <summary>Size in square centimetres.</summary>
+    Area,
+
+    /// <summary>Size in seconds.</summary>
+    Time,
 }

@@ -4,10 +4,10 @@ namespace JarLabel.Core.Quantities;
 
 /// <summary>One unit and the words people write for it.</summary>
 /// <param name="Id">Our name for it.</param>
-/// <param name="Kind">Volume or mass.</param>
+/// <param name="Kind">What it measures.</param>
 /// <param name="System"><c>us</c>, <c>imperial</c> or <c>metric</c>.</param>
 /// <param name="Words">Lower-case spellings, without dots.</param>
-/// <param name="Size">Millilitres or grams.</param>
+/// <param name="Size">In the base unit of its kind.</param>
 /// <param name="Source">Where the size is defined.</param>
 internal sealed record UnitWord(string Id, UnitKind Kind, string System, IReadOnlyList<string> Words, double Size, string Source)
 {
@@ -15,6 +15,8 @@ internal sealed record UnitWord(string Id, UnitKind Kind, string System, IReadOn
     {
         ["volume"] = UnitKind.Volume,
         ["mass"] = UnitKind.Mass,
+        ["area"] = UnitKind.Area,
+        ["time"] = UnitKind.Time,
     };
 
     private static readonly Dictionary<string, string> Systems =
@@ -46,6 +48,6 @@ internal sealed record UnitWord(string Id, UnitKind Kind, string System, IReadOn
         row.Choice("kind", Kinds),
         row.Choice("system", Systems),
         row.Texts("words"),
-        row.Number("size", 0.001, 10_000),
+        row.Number("size", 0.001, 1_000_000),
         row.Text("source"));
 }

@@ -29,7 +29,7 @@ public class ThinningTests
     public void Five_parts_of_three_pound_and_two_of_alcohol_are_about_two_pounds()
     {
         var thinning = Thinning.Solve(C(3), C(2), Volume.FromMilliliters(500)).Require();
-        Assert.Equal(200, thinning.Add.Milliliters, 10);
+        Assert.Equal(200, thinning.Add.Milliliters, 10.0);
     }
 
     [Fact]

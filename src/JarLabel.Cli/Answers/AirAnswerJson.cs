@@ -1,0 +1,33 @@
+using JarLabel.Core.Air;
+
+namespace JarLabel.Cli.Answers;
+
+/// <summary>What <c>calc air</c> says.</summary>
+internal sealed record AirAnswerJson(
+    double VaporCubicMeters,
+    double PeakPpm,
+    double FractionOfLel,
+    double FractionOfLimit,
+    double? AirCubicMetersPerHourForLimit,
+    double AirCubicMetersPerHourForQuarterLel,
+    double? LimitPpm,
+    bool LimitUnverified,
+    double? ClearAfterMinutes,
+    bool HealthGoverns,
+    bool Saturated,
+    IReadOnlyList<string> Doubts)
+{
+    internal static AirAnswerJson Of(AirAssessment air) => new(
+        air.VaporVolume.CubicMeters,
+        air.PeakPpm,
+        air.FractionOfLel,
+        air.FractionOfLimit,
+        air.AirForLimit?.CubicMetersPerHour,
+        air.AirForQuarterLel.CubicMetersPerHour,
+        air.LimitPpm,
+        air.LimitUnverified,
+        air.ClearAfter?.Minutes,
+        air.HealthGoverns,
+        air.Saturated,
+        air.Doubts);
+}

@@ -1,0 +1,31 @@
+using System.CommandLine;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+using JarLabel.Core.Hazards;
+
+namespace JarLabel.Cli.Calc;
+
+/// <summary><c>calc hazards</c>: the classes of a mixture and everything a label says for them.</summary>
+internal static class CalcHazardsCommand
+{
+    private static readonly Option<string> Contents = new("--contents") { Description = "Percent by weight: \"ethanol=90,methanol=5,water=5\".", HelpName = "contents" };
+
+    internal static Command Create(Runner runner) => runner.Runs(new Command("hazards", "Hazard classes, signal word, pictograms and phrases of a mixture.") { Contents }, Run);
+
+    private static Result<Answer> Run(Typed typed, Session session)
+    {
+        var catalog = session.Workbench.Catalog;
+        var mixture = typed.Needed(Contents, "\"ethanol=90,methanol=5,water=5\"", (text, where) => ContentsText.Parse(text, catalog, where));
+        return typed.Then<Answer>(() =>
+        {
+            var hazards = MixtureClassifier.Classify(mixture, session.Workbench.Rules, catalog);
+            var screen = new Screen().Title($"{hazards.SignalText ?? "No signal word"} · {string.Join(", ", hazards.ClassCodes)}").Gap()
+                .Rows(hazards.Statements.Zip(hazards.StatementTexts(catalog), (_, text) => text).Select((text, i) => (i == 0 ? "says" : "", (string?)text)))
+                .Rows(("pictograms", string.Join(", ", hazards.Pictograms)))
+                .Gap().Rows(hazards.Why.Select((why, i) => (i == 0 ? "why" : "", (string?)why)))
+                .Rows(hazards.Doubts.Select((doubt, i) => (i == 0 ? "doubt" : "", (string?)doubt)));
+            return Answer.Of(screen, new HazardsAnswerJson(HazardsJson.Of(hazards)), AnswerContext.Default.HazardsAnswerJson);
+        });
+    }
+}
