@@ -33,7 +33,7 @@ internal static class ShelfCommand
 
     private static Screen Show(IReadOnlyList<JarEntry> jars, Session session)
     {
-        var total = Volume.FromMilliliters(jars.Sum(j => j.VolumeMilliliters));
+        var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
         var screen = new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{jars.Count} jar{(jars.Count == 1 ? "" : "s")}, {BenchAmount.Both(total, session.Workbench.Metric)} of liquid"));
         return jars.Count == 0
             ? screen.Next("jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent ethanol-95 --container \"500 mL\"")
