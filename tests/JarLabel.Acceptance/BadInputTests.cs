@@ -30,9 +30,9 @@ public sealed class BadInputTests : IDisposable
     [InlineData("--design", "nothing", "JL304")]
     [InlineData("--sheet", "nothing", "JL303")]
     [InlineData("--start", "0", "JL110")]
-    [InlineData("--job", "a\u0007b", "JL152")]
-    [InlineData("--job", "a\u202Eb", "JL152")]
-    [InlineData("--job", " ", "JL151")]
+    [InlineData("--job", "a\u0007b", "JL182")]
+    [InlineData("--job", "a\u202Eb", "JL182")]
+    [InlineData("--job", " ", "JL181")]
     public void A_wrong_word_is_told_with_what_is_allowed_and_nothing_is_recorded(string option, string value, string code)
     {
         var run = shop.Run(Mix(option, value));
@@ -94,7 +94,7 @@ public sealed class BadInputTests : IDisposable
     {
         var run = shop.Run(Mix("--job", new string('x', 300)));
         Assert.Equal(2, run.ExitCode);
-        Assert.StartsWith("error JL153", run.Errors, StringComparison.Ordinal);
+        Assert.StartsWith("error JL183", run.Errors, StringComparison.Ordinal);
     }
 
     [Fact]
