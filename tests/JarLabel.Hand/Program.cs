@@ -8,12 +8,18 @@ using JarLabel.Store.Shops;
 // A hand at the bench in a process of its own, for the tests that kill it or let several work at once.
 //   work DIR STEPS SECONDS   mixes and thins in turn; tells each accepted step on a line: "mixed JAR" or "thinned JAR REVISION"
 //   hold DIR SECONDS         keeps the write lock
+//   fill DIR JARS            adds so many jars of five events each, without labels
+//   measure DIR ROUNDS       tells the median time of the everyday things in microseconds
+//   jar DIR JAR              opens, looks one jar up, and ends: what a whole process costs
 
 var folder = ShopFolder.At(args[1]).Require();
 return args[0] switch
 {
     "work" => Work(int.Parse(args[2], CultureInfo.InvariantCulture), double.Parse(args[3], CultureInfo.InvariantCulture)),
     "hold" => Hold(double.Parse(args[2], CultureInfo.InvariantCulture)),
+    "fill" => BigShop.Fill(folder, int.Parse(args[2], CultureInfo.InvariantCulture)),
+    "measure" => BigShop.Measure(folder, int.Parse(args[2], CultureInfo.InvariantCulture)),
+    "jar" => BigShop.Jar(folder, int.Parse(args[2], CultureInfo.InvariantCulture)),
     _ => 2,
 };
 
