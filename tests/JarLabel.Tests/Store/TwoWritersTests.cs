@@ -1,4 +1,5 @@
 using System.Globalization;
+using JarLabel.Hand;
 using JarLabel.Store;
 
 namespace JarLabel.Tests.Store;
@@ -35,24 +36,8 @@ public sealed class TwoWritersTests(ITestOutputHelper output)
         Assert.Equal("holding", holder.StandardOutput.ReadLine());
         using var ledger = shop.Open();
         Assert.Equal(4, ledger.Look(view => view.EventCount).Require());
-        Assert.Equal(2, JarLabel.Hand.BenchWork.Mix(ledger).Require());
+        Assert.Equal(2, BenchWork.Mix(ledger).Require());
         holder.WaitForExit();
-    }
-
-    [Fact]
-    public void A_ledger_that_is_held_too_long_is_told_with_who_may_hold_it()
-    {
-        Assert.SkipUnless(Environment.GetEnvironmentVariable("JARLABEL_KILLS") is not null, "Waits for 15 seconds; runs with JARLABEL_KILLS set.");
-        using var shop = TempShop.With(jars: 1);
-        using var holder = OutsideProgram.StartHand("hold", shop.Folder.Path, "20");
-        Assert.Equal("holding", holder.StandardOutput.ReadLine());
-        using var ledger = shop.Open();
-        var problem = JarLabel.Hand.BenchWork.Mix(ledger).Problems.Single();
-        Assert.Equal("JL413", problem.Code);
-        Assert.Contains("another jarlabel", problem.Message, StringComparison.Ordinal);
-        holder.Kill();
-        holder.WaitForExit();
-        Assert.Equal(2, JarLabel.Hand.BenchWork.Mix(ledger).Require());
     }
 
     [Fact]
