@@ -12,6 +12,8 @@ namespace JarLabel.Layout;
 /// <summary>Puts a label's words into a design on a piece of stock.</summary>
 public static class Composer
 {
+    private const int MostDotsLess = 2;
+
     /// <summary>The marks of one label, or why it does not fit and which box is to blame.</summary>
     /// <param name="text">What it says.</param>
     /// <param name="design">How it looks.</param>
@@ -36,11 +38,25 @@ public static class Composer
         return unknown is null ? null : LayoutProblems.UnknownSymbol(design.Id, unknown, Symbol.All.Keys);
     }
 
+    // A code with larger modules is read from farther away; it is made smaller only where nothing fits otherwise.
     private static Result<PlacedLabel> Fitted(LabelText text, Design design, LabelArea area, ITextRuler ruler)
     {
+        var code = text.Code is { } payload ? QrEncoder.Encode(payload) : null;
+        var first = Fitted(new Fit(text, ruler, code, area.Dpi, 0), design, area);
+        for (var dotsLess = 1; !first.Ok && code is not null && dotsLess <= MostDotsLess; dotsLess++)
+        {
+            var smaller = Fitted(new Fit(text, ruler, code, area.Dpi, dotsLess), design, area);
+            if (smaller.Ok)
+                return smaller;
+        }
+
+        return first;
+    }
+
+    private static Result<PlacedLabel> Fitted(Fit fit, Design design, LabelArea area)
+    {
         var inside = new Area(area.X, area.Y, area.Width, area.Height).Shrunk(design.Inset);
-        var fit = new Fit(text, ruler);
-        var root = new PartBuilder(fit, design, area.Dpi).Build();
+        var root = new PartBuilder(fit, design).Build();
         if (new Fitter(fit, root, inside.Width, inside.Height).Run() is { } fault)
             return Told(design, fault);
         var marks = new List<Mark>();

@@ -11,6 +11,7 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
         ["rows"] = (reader, fields) => reader.Stack(fields, downwards: true),
         ["columns"] = (reader, fields) => reader.Stack(fields, downwards: false),
         ["text"] = (reader, fields) => reader.Text(fields),
+        ["figure"] = (reader, fields) => reader.Figure(fields),
         ["list"] = (reader, fields) => reader.List(fields),
         ["table"] = (reader, fields) => reader.Table(fields),
         ["qr"] = (_, fields) => new QrBox(Frame(fields, "qr"), fields.Number("module", 0.3, 5), fields.Number("leastModule", 0.3, 5)),
@@ -53,6 +54,12 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
             Words.Flag(fields, "trim"));
     }
 
+    private FigureBox Figure(FieldReader fields)
+    {
+        var word = Key(fields, "word", Vocabulary.Words);
+        return new FigureBox(Frame(fields, word), word, Voice(fields));
+    }
+
     private ListBox List(FieldReader fields)
     {
         var list = Key(fields, "list", Vocabulary.Lists);
@@ -74,7 +81,9 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
             table,
             Voice(fields),
             fields.List("columns", Column),
+            Words.Optional(fields, "perLine", 1, 10, 1),
             fields.OptionalNumber("gap", 0, 100) ?? 1.5,
+            fields.OptionalNumber("lineGap", 0, 100) ?? 3,
             fields.OptionalNumber("rowGap", 0, 100) ?? 0,
             fields.OptionalNumber("rule", 0.25, 5) ?? 0,
             Words.Flag(fields, "heading"),

@@ -5,7 +5,9 @@ namespace JarLabel.Layout.Designs;
 /// <param name="Table">Its key in the label's tables.</param>
 /// <param name="Voice">The voice it speaks in.</param>
 /// <param name="Columns">Its columns; cells beyond them are not shown.</param>
+/// <param name="PerLine">How many rows stand side by side on one line.</param>
 /// <param name="Gap">White between columns, mm.</param>
+/// <param name="LineGap">White between rows that stand side by side, mm.</param>
 /// <param name="RowGap">White between rows beyond the line distance, mm.</param>
 /// <param name="Rule">Thickness of a line between rows, mm; 0 for none.</param>
 /// <param name="Heading">True when the first row names the columns: bold, and never left out.</param>
@@ -16,7 +18,9 @@ public sealed record TableBox(
     string Table,
     string Voice,
     IReadOnlyList<TableColumn> Columns,
+    int PerLine,
     double Gap,
+    double LineGap,
     double RowGap,
     double Rule,
     bool Heading,

@@ -1,11 +1,15 @@
 using JarLabel.Core.Labels;
+using JarLabel.Layout.Marks;
 
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>What all parts of one label share while it is being fitted.</summary>
 /// <param name="text">The label's strings.</param>
 /// <param name="ruler">Measures them.</param>
-internal sealed class Fit(LabelText text, ITextRuler ruler)
+/// <param name="code">The label's code; null when it has none.</param>
+/// <param name="dpi">Printer dots per inch.</param>
+/// <param name="dotsLess">How many dots a module is made smaller than the design wants it.</param>
+internal sealed class Fit(LabelText text, ITextRuler ruler, QrModules? code, int dpi, int dotsLess)
 {
     /// <summary>Lengths closer than this are equal; far below what a printer can place.</summary>
     internal const double Closeness = 0.005;
@@ -13,6 +17,12 @@ internal sealed class Fit(LabelText text, ITextRuler ruler)
     internal LabelText Text => text;
 
     internal ITextRuler Ruler => ruler;
+
+    internal QrModules? Code => code;
+
+    internal int Dpi => dpi;
+
+    internal int DotsLess => dotsLess;
 
     /// <summary>Sizes that may climb, the one that climbs first in front.</summary>
     internal List<Ladder> Ladders { get; } = [];

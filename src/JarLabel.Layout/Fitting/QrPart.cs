@@ -8,29 +8,28 @@ namespace JarLabel.Layout.Fitting;
 internal sealed class QrPart : WordlessPart
 {
     private readonly QrModules? modules;
-    private readonly Ladder ladder;
+    private readonly double module;
     private readonly double dot;
 
-    internal QrPart(Fit fit, QrBox box, int dpi)
+    internal QrPart(Fit fit, QrBox box)
         : base(fit, box.Frame)
     {
-        modules = fit.Text.Code is { } payload ? QrEncoder.Encode(payload) : null;
-        dot = 25.4 / dpi;
-        ladder = new Ladder(WholeDots(box));
-        fit.Ladders.Insert(0, ladder);
+        modules = fit.Code;
+        dot = 25.4 / fit.Dpi;
+        module = WholeDots(box, fit.DotsLess) * dot;
     }
 
     internal override int Count => modules is null ? 0 : 1;
 
     internal override IEnumerable<string> Texts => ["code"];
 
-    private double Side => (modules!.Size + (2 * QrEncoder.QuietZone)) * ladder.Size;
+    private double Side => (modules!.Size + (2 * QrEncoder.QuietZone)) * module;
 
     internal override void Draw(Area area, Ink ink, List<Mark> marks)
     {
         var zone = area.Piece(Side, Side, Frame.Across, Frame.Down);
-        var quiet = QrEncoder.QuietZone * ladder.Size;
-        marks.Add(new QrMark(Frame.Name, OnDot(zone.X + quiet), OnDot(zone.Y + quiet), ladder.Size, modules!));
+        var quiet = QrEncoder.QuietZone * module;
+        marks.Add(new QrMark(Frame.Name, OnDot(zone.X + quiet), OnDot(zone.Y + quiet), module, modules!));
     }
 
     protected override double NaturalWidth() => Side;
@@ -41,11 +40,11 @@ internal sealed class QrPart : WordlessPart
         return Side;
     }
 
-    private double[] WholeDots(QrBox box)
+    // The design's module, some dots less, but never less than it allows.
+    private int WholeDots(QrBox box, int dotsLess)
     {
         var least = Math.Max(1, (int)Math.Ceiling((box.LeastModule / dot) - 0.02));
-        var most = Math.Max(least, (int)Math.Floor((box.Module / dot) + 0.02));
-        return [.. Enumerable.Range(least, most - least + 1).Reverse().Select(dots => dots * dot)];
+        return Math.Max(least, (int)Math.Floor((box.Module / dot) + 0.02) - dotsLess);
     }
 
     private double OnDot(double length) => Math.Round(length / dot) * dot;

@@ -9,18 +9,19 @@ internal sealed class TablePart : Part
     private readonly TableBox box;
     private readonly IReadOnlyList<IReadOnlyList<string>> rows;
     private readonly Typography[] types;
-    private readonly Paragraph[][] cells;
+    private readonly TableLine[] lines;
 
     internal TablePart(Fit fit, TableBox box, Voice voice, Ladder ladder)
         : base(fit, box.Frame)
     {
         this.box = box;
         rows = fit.Text.Tables.GetValueOrDefault(box.Table) ?? [];
-        types = [.. box.Columns.Select(column => new Typography(fit.Ruler, ladder, column.Face ?? voice.Face))];
-        cells = [.. rows.Take(box.Most + Headings).Select(Cells)];
+        types = [.. Enumerable.Repeat(box.Columns, box.PerLine).SelectMany(columns => columns).Select(column => new Typography(fit.Ruler, ladder, column.Face ?? voice.Face))];
+        Count = Math.Max(0, Math.Min(rows.Count - Headings, box.Most));
+        lines = [.. rows.Take(Headings + Count).Select(Padded).Chunk(box.PerLine).Select((group, index) => Line([.. group.SelectMany(cells => cells)], index))];
     }
 
-    internal override int Count => Math.Max(0, cells.Length - Headings);
+    internal override int Count { get; }
 
     internal override int Least => box.Least;
 
@@ -28,64 +29,72 @@ internal sealed class TablePart : Part
 
     internal override IEnumerable<string> Texts => rows.Skip(Headings).Select(Spoken);
 
+    private int ShownRows => Headings + Count - LeftOut;
+
     private int Headings => box.Heading ? 1 : 0;
 
-    private ReadOnlySpan<Paragraph[]> ShownCells => cells.AsSpan(0, Headings + Count - LeftOut);
+    private ReadOnlySpan<TableLine> ShownLines => lines.AsSpan(0, (ShownRows + box.PerLine - 1) / box.PerLine);
+
+    // Lines follow at the line distance of running text.
+    private double Between => types[0].LineDistance - types[0].HeightOf(1) + box.RowGap + box.Rule;
+
+    // From a baseline to the top of the next line's capitals: a rule stands in its middle.
+    private double FootToTop => types[0].LineDistance + box.RowGap + box.Rule - types[0].CapHeight;
 
     internal override void Draw(Area area, Ink ink, List<Mark> marks)
     {
         var widths = Widths(area.Width);
-        var y = area.Piece(area.Width, NaturalHeight(area.Width), Align.Start, Frame.Down).Y;
-        var first = true;
-        foreach (var row in ShownCells)
+        area = area.Piece(Math.Min(area.Width, WidthOf(widths)), NaturalHeight(area.Width), Frame.Across, Frame.Down);
+        var y = area.Y;
+        foreach (var line in ShownLines)
         {
-            if (!first && box.Rule > 0)
-                marks.Add(new BarMark(Frame.Name, area.X, y - ((box.RowGap + box.Rule) / 2) - Foot, area.Width, box.Rule, ink));
-            DrawRow(row, widths, new Area(area.X, y, area.Width, 0), ink, marks);
-            y += RowHeight(row, widths) + RowDistance;
-            first = false;
+            if (line.Index > 0 && box.Rule > 0)
+                marks.Add(new BarMark(Frame.Name, area.X, y - ((FootToTop + box.Rule) / 2), area.Width, box.Rule, ink));
+            DrawLine(line, widths, area with { Y = y }, ink, marks);
+            y += HeightOf(line, widths) + Between;
         }
     }
 
     protected override double NaturalWidth()
     {
-        var widths = 0.0;
-        for (var column = 0; column < types.Length; column++)
-            widths += ColumnWidth(column);
-        return widths + Gaps;
+        var widths = new double[types.Length];
+        for (var column = 0; column < widths.Length; column++)
+            widths[column] = ColumnWidth(column);
+        return WidthOf(widths);
     }
 
     protected override double NaturalHeight(double width)
     {
         var widths = Widths(width);
-        var height = 0.0;
-        foreach (var row in ShownCells)
-            height += RowHeight(row, widths) + RowDistance;
-        return height - RowDistance;
+        var height = -Between;
+        foreach (var line in ShownLines)
+            height += HeightOf(line, widths) + Between;
+        return height;
     }
-
-    private double Gaps => (types.Length - 1) * box.Gap;
-
-    // Rows follow at the line distance, measured between the feet of their boxes.
-    private double RowDistance => types[0].LineDistance - types[0].HeightOf(1) + box.RowGap + box.Rule;
-
-    private double Foot => (types[0].LineDistance - types[0].HeightOf(1)) / 2;
 
     private static string Spoken(IReadOnlyList<string> row) => string.Join(' ', row.Where(cell => cell.Length > 0));
 
-    private Paragraph[] Cells(IReadOnlyList<string> row, int index)
-    {
-        var heading = box.Heading && index == 0;
-        return [.. row.Take(types.Length).Select((cell, column) => new Paragraph(cell, heading ? Face.SemiBold : types[column].Face, Fit.Ruler))];
-    }
+    private IEnumerable<string> Padded(IReadOnlyList<string> row) =>
+        Enumerable.Range(0, box.Columns.Count).Select(column => column < row.Count ? row[column] : "");
+
+    private TableLine Line(string[] cells, int index) => new(index, [.. cells.Select((cell, column) => Set(cell, column, box.Heading && index == 0))]);
+
+    private Paragraph Set(string cell, int column, bool heading) => new(cell, heading ? Face.SemiBold : types[column].Face, Fit.Ruler);
+
+    private TableColumn ColumnAt(int column) => box.Columns[column % box.Columns.Count];
+
+    private bool IsShown(TableLine line, int column) =>
+        (line.Index * box.PerLine) + (column / box.Columns.Count) < ShownRows;
+
+    private double GapBefore(int column) => column == 0 ? 0 : column % box.Columns.Count == 0 ? box.LineGap : box.Gap;
 
     private double ColumnWidth(int column)
     {
         var widest = 0.0;
-        foreach (var row in ShownCells)
+        foreach (var line in ShownLines)
         {
-            if (column < row.Length)
-                widest = Math.Max(widest, row[column].WidthAt(types[column].Points));
+            if (column < line.Cells.Length)
+                widest = Math.Max(widest, line.Cells[column].WidthAt(types[column].Points));
         }
 
         return widest;
@@ -94,46 +103,57 @@ internal sealed class TablePart : Part
     private double[] Widths(double width)
     {
         var widths = new double[types.Length];
-        for (var column = 0; column < widths.Length; column++)
-            widths[column] = box.Columns[column].Grow ? 0 : ColumnWidth(column);
-        var spare = width - Gaps - widths.Sum();
-        var growing = box.Columns.Count(column => column.Grow);
-        if (growing == 0 || spare < 0)
-            Fit.NeedWidth(this, Spoken(rows[0]), widths.Sum() + Gaps, width);
+        var (spare, growing) = (width, 0);
         for (var column = 0; column < widths.Length; column++)
         {
-            if (box.Columns[column].Grow)
-                widths[column] = Math.Max(0, spare / growing);
+            widths[column] = ColumnAt(column).Grow ? 0 : ColumnWidth(column);
+            growing += ColumnAt(column).Grow ? 1 : 0;
+            spare -= widths[column] + GapBefore(column);
         }
 
+        Fit.NeedWidth(this, Spoken(rows[0]), width - spare, width);
+        for (var column = 0; column < widths.Length; column++)
+            widths[column] += ColumnAt(column).Grow ? Math.Max(0, spare / growing) : 0;
         return widths;
     }
 
-    private double RowHeight(Paragraph[] row, double[] widths)
+    private double WidthOf(double[] widths)
     {
-        var lines = 1;
-        for (var column = 0; column < row.Length; column++)
-        {
-            Fit.NeedWidth(this, row[column].Text, row[column].WidestWordAt(types[column].Points), widths[column]);
-            lines = Math.Max(lines, row[column].LinesAt(types[column].Points, widths[column]).Count);
-        }
-
-        return types[0].HeightOf(lines);
+        var width = 0.0;
+        for (var column = 0; column < widths.Length; column++)
+            width += widths[column] + GapBefore(column);
+        return width;
     }
 
-    private void DrawRow(Paragraph[] row, double[] widths, Area area, Ink ink, List<Mark> marks)
+    private double HeightOf(TableLine line, double[] widths)
+    {
+        var deepest = 1;
+        for (var column = 0; column < line.Cells.Length; column++)
+        {
+            var cell = line.Cells[column];
+            Fit.NeedWidth(this, cell.Text, cell.WidestWordAt(types[column].Points), widths[column]);
+            deepest = Math.Max(deepest, cell.LinesAt(types[column].Points, widths[column]).Count);
+        }
+
+        return types[0].HeightOf(deepest);
+    }
+
+    private void DrawLine(TableLine line, double[] widths, Area area, Ink ink, List<Mark> marks)
     {
         var x = area.X;
-        for (var column = 0; column < row.Length; column++)
+        for (var column = 0; column < line.Cells.Length; column++)
         {
-            var cell = row[column];
-            if (cell.Text.Length > 0)
-            {
-                var type = new Typography(Fit.Ruler, types[column].Ladder, cell.Face);
-                type.Set(Frame.Name, cell.LinesAt(type.Points, widths[column]), area with { X = x, Width = widths[column] }, box.Columns[column].Across, ink, marks);
-            }
-
-            x += widths[column] + box.Gap;
+            var cell = line.Cells[column];
+            x += GapBefore(column);
+            if (cell.Text.Length > 0 && IsShown(line, column))
+                DrawCell(cell, column, area with { X = x, Width = widths[column] }, ink, marks);
+            x += widths[column];
         }
+    }
+
+    private void DrawCell(Paragraph cell, int column, Area area, Ink ink, List<Mark> marks)
+    {
+        var type = new Typography(Fit.Ruler, types[column].Ladder, cell.Face);
+        type.Set(Frame.Name, cell.LinesAt(type.Points, area.Width), area, ColumnAt(column).Across, ink, marks);
     }
 }

@@ -14,6 +14,14 @@ public static class SampleLabels
         ["longest"] = Longest(),
     };
 
+    /// <summary>The samples that a design is made for.</summary>
+    public static IReadOnlyDictionary<string, LabelText> For(string design) => design switch
+    {
+        "bag" => SampleStock.Bags,
+        "bottle" => SampleStock.Bottles,
+        _ => All,
+    };
+
     private static LabelText Shortest() => new(
         Words(
             ("cut", ["2"]),
@@ -189,11 +197,11 @@ public static class SampleLabels
         new Tone(4, true),
         Address + "10488-3.12");
 
-    private static Dictionary<string, IReadOnlyList<string>> Words(params (string Key, string[] Wordings)[] words) =>
+    internal static Dictionary<string, IReadOnlyList<string>> Words(params (string Key, string[] Wordings)[] words) =>
         words.ToDictionary(entry => entry.Key, entry => (IReadOnlyList<string>)entry.Wordings, StringComparer.Ordinal);
 
-    private static Dictionary<string, IReadOnlyList<string>> Lists(params (string Key, string[] Sentences)[] lists) => Words(lists);
+    internal static Dictionary<string, IReadOnlyList<string>> Lists(params (string Key, string[] Sentences)[] lists) => Words(lists);
 
-    private static Dictionary<string, IReadOnlyList<IReadOnlyList<string>>> Tables(params (string Key, string[][] Rows)[] tables) =>
+    internal static Dictionary<string, IReadOnlyList<IReadOnlyList<string>>> Tables(params (string Key, string[][] Rows)[] tables) =>
         tables.ToDictionary(entry => entry.Key, entry => (IReadOnlyList<IReadOnlyList<string>>)entry.Rows, StringComparer.Ordinal);
 }

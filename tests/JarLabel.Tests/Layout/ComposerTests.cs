@@ -1,0 +1,177 @@
+using CsCheck;
+using JarLabel.Core;
+using JarLabel.Core.Labels;
+using JarLabel.Layout;
+using JarLabel.Layout.Marks;
+using JarLabel.Render;
+
+namespace JarLabel.Tests.Layout;
+
+public class ComposerTests
+{
+    private static readonly FakeRuler Ruler = new();
+
+    // With the hand ruler a character is 0.5 x 10 pt = 1.7639 mm wide: 26 characters fill 45.86 of the 46 mm, 27 need 47.6.
+    [Theory]
+    [InlineData(26, 10)]
+    [InlineData(27, 8)]
+    [InlineData(32, 8)]
+    public void A_line_is_set_in_the_largest_size_that_fits(int characters, double points)
+    {
+        var marks = Place("""{ "kind": "text", "word": "note", "voice": "say" }""", new string('x', characters)).Require().Marks;
+        Assert.Equal(points, Assert.IsType<TextMark>(Assert.Single(marks)).Points);
+    }
+
+    // 33 characters of 8 pt need 33 x 1.4111 = 46.6 mm.
+    [Fact]
+    public void A_line_that_does_not_fit_names_its_box_what_it_needs_and_what_there_is()
+    {
+        var problem = Assert.Single(Place("""{ "kind": "text", "word": "note", "voice": "say" }""", new string('x', 33)).Problems);
+        Assert.Equal(("JL310", "own/note"), (problem.Code, problem.Where));
+        Assert.Contains("46.6 mm", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("46.0 mm", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_most_telling_wording_that_fits_is_taken()
+    {
+        var text = Text(("note", [new string('x', 40), "thirty-two characters, no more..", "short"]));
+        var label = Composer.Place(text, LayoutFiles.DesignOf("""{ "kind": "text", "word": "note", "voice": "say" }""").Require(), LayoutFiles.Area(), Ruler);
+        Assert.Equal("thirty-two characters, no more..", ((TextMark)label.Require().Marks[0]).Text);
+    }
+
+    // Lines stand 1.2 x 8 pt = 3.387 mm apart; the first baseline lies a capital's height (0.7 x 8 pt = 1.976 mm) under the inset.
+    [Fact]
+    public void Long_text_is_broken_at_spaces_and_set_from_the_inset()
+    {
+        var marks = Place("""{ "kind": "text", "word": "note", "voice": "say", "lines": 2, "height": 6 }""", "twenty characters ok and twenty more of them").Require().Marks;
+        var lines = marks.Cast<TextMark>().ToList();
+        Assert.Equal(["twenty characters ok and twenty", "more of them"], lines.Select(line => line.Text));
+        Assert.Equal((2, 3.976), (lines[0].X, Math.Round(lines[0].Baseline, 3)));
+        Assert.Equal(3.387, lines[1].Baseline - lines[0].Baseline, 3);
+    }
+
+    [Fact]
+    public void What_has_no_room_is_left_out_from_the_end_and_told()
+    {
+        const string box = """{ "kind": "list", "list": "hazards", "voice": "say", "height": 6, "drop": 1, "least": 1 }""";
+        var text = Text() with { Lists = new Dictionary<string, IReadOnlyList<string>> { ["hazards"] = ["first", "second", "third", "fourth"] } };
+        var label = Composer.Place(text, LayoutFiles.DesignOf(box).Require(), LayoutFiles.Area(), Ruler).Require();
+        Assert.Equal(["first", "second"], label.Marks.Cast<TextMark>().Select(mark => mark.Text));
+        Assert.Equal(["third", "fourth"], Assert.Single(label.Moved).Texts);
+    }
+
+    [Fact]
+    public void Lower_drop_numbers_go_first()
+    {
+        const string box = """
+            { "kind": "rows", "height": 7, "boxes": [
+              { "kind": "text", "word": "owner", "voice": "say", "drop": 2 },
+              { "kind": "text", "word": "note", "voice": "say", "drop": 1 },
+              { "kind": "text", "word": "by", "voice": "say" }] }
+            """;
+        var label = Composer.Place(Text(("owner", ["owner"]), ("note", ["note"]), ("by", ["by"])), LayoutFiles.DesignOf(box).Require(), LayoutFiles.Area(), Ruler).Require();
+        Assert.Equal(["owner", "by"], label.Marks.Cast<TextMark>().Select(mark => mark.Text));
+    }
+
+    [Fact]
+    public void Height_that_is_missing_is_told_with_its_box()
+    {
+        var problem = Assert.Single(Place("""{ "kind": "text", "word": "note", "voice": "say", "height": 2 }""", "x").Problems);
+        Assert.Equal(("JL311", "own/note"), (problem.Code, problem.Where));
+    }
+
+    [Fact]
+    public void A_label_too_small_for_the_design_is_refused()
+    {
+        var placed = Composer.Place(SampleLabels.All["typical"], LayoutFiles.Design("wide"), LayoutFiles.Sheet("a4-3x7-63.5x38.1").AreaAt(1), Ruler);
+        Assert.Equal("JL306", Assert.Single(placed.Problems).Code);
+    }
+
+    // 0.508 mm is 6 dots at 300 dpi; at 203 dpi 4 dots are 0.5005 mm.
+    [Theory, CommonPractice]
+    [InlineData(300, 0.508)]
+    [InlineData(600, 0.508)]
+    [InlineData(203, 0.5005)]
+    public void Code_modules_are_whole_printer_dots(int dpi, double module)
+    {
+        var area = LayoutFiles.Sheet("a4-3x7-63.5x38.1").AreaAt(1) with { Dpi = dpi };
+        var code = Composer.Place(SampleLabels.All["typical"], LayoutFiles.Design("standard"), area, new SkiaRuler()).Require().Marks.OfType<QrMark>().Single();
+        Assert.Equal(module, code.Module, 4);
+        Assert.Equal(Math.Round(code.X / 25.4 * dpi), code.X / 25.4 * dpi, 6);
+    }
+
+    [Theory]
+    [InlineData("1½", "1", "1", "2")]
+    [InlineData("¾", null, "3", "4")]
+    [InlineData("2", "2", null, null)]
+    public void A_fraction_is_stacked_and_still_found_as_one_word(string cut, string? whole, string? over, string? under)
+    {
+        var marks = Composer.Place(
+            Text(("cut", [cut])), LayoutFiles.DesignOf("""{ "kind": "figure", "word": "cut", "voice": "say" }""").Require(), LayoutFiles.Area(), Ruler).Require().Marks;
+        var seen = marks.OfType<TextMark>().Where(mark => mark.Ink == Ink.Black).Select(mark => mark.Text);
+        Assert.Equal(new[] { whole, over, under }.Where(part => part is not null), seen);
+        Assert.Contains(marks.OfType<TextMark>(), mark => mark.Text == cut);
+    }
+
+    [Fact]
+    public void Every_design_takes_every_sample_in_real_type_and_passes_preflight()
+    {
+        var ruler = new SkiaRuler();
+        foreach (var sheet in LayoutFiles.Ours.SheetIds.Select(LayoutFiles.Sheet))
+        {
+            foreach (var (name, text) in SampleLabels.For(sheet.Design))
+            {
+                var label = Composer.Place(text, LayoutFiles.Design(sheet.Design), sheet.AreaAt(sheet.Places), ruler);
+                Assert.True(label.Ok, $"{sheet.Id} {name}: {string.Join("; ", label.Problems)}");
+                Assert.Empty(new Preflight(ruler).Check(label.Require(), sheet.PaperWidth, sheet.PaperHeight));
+            }
+        }
+    }
+
+    [Fact]
+    public void The_card_leaves_nothing_out()
+    {
+        var card = LayoutFiles.Sheet("card-a6");
+        Assert.All(SampleLabels.All.Values, text =>
+            Assert.DoesNotContain(
+                Composer.Place(text, LayoutFiles.Design("card"), card.AreaAt(1), new SkiaRuler()).Require().Moved,
+                moved => moved.Box is "hazards" or "precautions" or "poison" or "symbols"));
+    }
+
+    // Any shop's words either stand inside the inset or are refused with the box's name; nothing is clipped.
+    [Fact]
+    public void Random_texts_fit_or_name_a_box()
+    {
+        var words = Gen.String[Gen.Char["abcdefghij klmnopqrstuvwxyzÄ ½-/"], 1, 120];
+        var design = LayoutFiles.Design("standard");
+        var area = LayoutFiles.Sheet("a4-3x7-63.5x38.1").AreaAt(5);
+        Gen.Select(words, words, words.Array[0, 9]).Sample(
+            (grade, solvent, hazards) =>
+            {
+                if (string.IsNullOrWhiteSpace(grade) || string.IsNullOrWhiteSpace(solvent) || hazards.Any(string.IsNullOrWhiteSpace))
+                    return true;
+                var text = SampleLabels.All["typical"];
+                text = text with
+                {
+                    Words = new Dictionary<string, IReadOnlyList<string>>(text.Words) { ["grade"] = [grade], ["solvent"] = [solvent] },
+                    Lists = new Dictionary<string, IReadOnlyList<string>>(text.Lists) { ["hazards"] = hazards },
+                };
+                return Composer.Place(text, design, area, Ruler).TryGet(out var label, out var problems)
+                    ? new Preflight(Ruler).Check(label, 210, 297).Count == 0
+                    : problems.Count > 0 && problems.All(problem => problem.Where!.StartsWith("standard/", StringComparison.Ordinal));
+            },
+            iter: 2000);
+    }
+
+    private static Result<PlacedLabel> Place(string box, string note) =>
+        Composer.Place(Text(("note", [note])), LayoutFiles.DesignOf(box).Require(), LayoutFiles.Area(), Ruler);
+
+    private static LabelText Text(params (string Key, string[] Wordings)[] words) => new(
+        words.ToDictionary(word => word.Key, word => (IReadOnlyList<string>)word.Wordings, StringComparer.Ordinal),
+        new Dictionary<string, IReadOnlyList<string>>(),
+        new Dictionary<string, IReadOnlyList<IReadOnlyList<string>>>(),
+        [],
+        null,
+        null);
+}
