@@ -38,20 +38,24 @@ public static class Composer
         return unknown is null ? null : LayoutProblems.UnknownSymbol(design.Id, unknown, Symbol.All.Keys);
     }
 
-    // A code with larger modules is read from farther away; it is made smaller only where nothing fits otherwise.
+    // A code with larger modules is read from farther away; it is made smaller only where something would have no room otherwise.
     private static Result<PlacedLabel> Fitted(LabelText text, Design design, LabelArea area, ITextRuler ruler)
     {
         var code = text.Code is { } payload ? QrEncoder.Encode(payload) : null;
-        var first = Fitted(new Fit(text, ruler, code, area.Dpi, 0), design, area);
-        for (var dotsLess = 1; !first.Ok && code is not null && dotsLess <= MostDotsLess; dotsLess++)
+        var best = Fitted(new Fit(text, ruler, code, area.Dpi, 0), design, area);
+        for (var dotsLess = 1; code is not null && dotsLess <= MostDotsLess && Gone(best) > 0; dotsLess++)
         {
             var smaller = Fitted(new Fit(text, ruler, code, area.Dpi, dotsLess), design, area);
-            if (smaller.Ok)
-                return smaller;
+            if (Gone(smaller) < Gone(best))
+                best = smaller;
         }
 
-        return first;
+        return best;
     }
+
+    private static int Gone(Result<PlacedLabel> result) => result.TryGet(out var label, out _)
+        ? label.Moved.Count(moved => !label.Marks.Any(mark => mark.Box == moved.Box))
+        : int.MaxValue;
 
     private static Result<PlacedLabel> Fitted(Fit fit, Design design, LabelArea area)
     {

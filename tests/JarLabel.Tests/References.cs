@@ -21,6 +21,7 @@ public static class References
     public const string NistHandbook44 = "NIST Handbook 44";
     public const string SupplierSheet2001 = "Supplier mixing sheet, 2001";
     public const string MixingChart2013 = "Shellac Mixing Chart";
+    public const string Iso18004 = "ISO/IEC 18004";
     public const string Iso7064 = "ISO/IEC 7064";
     public const string NiteGhs = "NITE GHS results";
     public const string EngineeringToolBox = "Engineering ToolBox";
@@ -57,6 +58,7 @@ public static class References
         [NistHandbook44] = new("Specifications, Tolerances, and Other Technical Requirements for Weighing and Measuring Devices, appendix C", "NIST", "2024", "memory"),
         [SupplierSheet2001] = new("Mixing sheet for dry shellac", "a woodworking supplier", "2001", "read"),
         [MixingChart2013] = new("Shellac Mixing Chart", "a flake supplier", "rev. 11/13", "read"),
+        [Iso18004] = new("QR code bar code symbology specification", "ISO/IEC", "2015", "read"),
         [Iso7064] = new("Check character systems", "ISO/IEC", "2003", "memory"),
         [NiteGhs] = new("GHS classification results", "National Institute of Technology and Evaluation, Japan", "online", "read"),
         [EngineeringToolBox] = new("Flash points of ethanol based water solutions", "The Engineering ToolBox", "online", "read"),

@@ -29,14 +29,17 @@ internal static class JarTables
             ["makes", BenchAmount.Metric(recipe.Makes), BenchAmount.Us(recipe.Makes), BenchAmount.Metric(recipe.MakesWeight)],
         ];
 
-    /// <summary>What to add to come to the common weaker cuts: cut, per 100 mL, for all that is left.</summary>
+    /// <summary>What to add to come to the common weaker cuts, under a line that names the columns; empty when there is none weaker.</summary>
     internal static IReadOnlyList<IReadOnlyList<string>> Thinning(Jar jar) => jar.Contents.Cut is not { } from
         ? []
-        : [.. CommonCuts.Where(c => c < from.PoundsPerUsGallon * 0.97).Select(c => Thin(from, PoundCut.FromPoundsPerUsGallon(c), jar.Contents.Liquid))];
+        : Headed([.. CommonCuts.Where(c => c < from.PoundsPerUsGallon * 0.97).Select(c => Thin(from, PoundCut.FromPoundsPerUsGallon(c), jar.Contents.Liquid))]);
 
     /// <summary>Day and what happened.</summary>
     internal static IReadOnlyList<IReadOnlyList<string>> History(IEnumerable<JarEvent> events) =>
         [.. events.Select(e => (Day: DateWords.Of(DateOnly.FromDateTime(e.At)), What: HistoryWords.Of(e))).Where(e => e.What is not null).Select(e => (IReadOnlyList<string>)[e.Day, e.What!])];
+
+    private static IReadOnlyList<IReadOnlyList<string>> Headed(IReadOnlyList<IReadOnlyList<string>> rows) =>
+        rows.Count == 0 ? [] : [["to cut", "add to 100 mL", "add to this jar"], .. rows];
 
     private static IReadOnlyList<string> Thin(PoundCut from, PoundCut to, Volume liquid)
     {

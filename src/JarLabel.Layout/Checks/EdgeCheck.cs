@@ -10,25 +10,32 @@ internal static class EdgeCheck
     /// <summary>Thinnest line that prints surely, mm.</summary>
     private const double Thinnest = 0.25;
 
-    // Half a printer dot at 300 dpi: codes are moved onto whole dots.
-    private const double HalfDot = 0.05;
+    // Far below what a printer can place.
+    private const double Closeness = 0.01;
 
     internal static IEnumerable<Problem> Problems(PlacedLabel label, double paperWidth, double paperHeight, ITextRuler ruler)
     {
         var area = label.Area;
-        if (area.X < -HalfDot || area.Y < -HalfDot || area.X + area.Width > paperWidth + HalfDot || area.Y + area.Height > paperHeight + HalfDot)
+        if (LeavesSheet(area, paperWidth, paperHeight))
             yield return LayoutProblems.LabelOutsideSheet(label.Design.Id);
         foreach (var mark in label.Marks)
         {
             var where = $"{label.Design.Id}/{mark.Box}";
             var extent = mark is QrMark code ? Extent.OfQuietZone(code) : Extent.Of(mark, ruler);
             var beyond = Beyond(extent, area, label.Design.Inset);
-            if (beyond > HalfDot)
+            if (beyond > Closeness + HalfDot(mark, area))
                 yield return LayoutProblems.OutsideInset(where, beyond);
             if (mark is BarMark bar && Math.Min(bar.Width, bar.Height) < Thinnest)
                 yield return LayoutProblems.Hairline(where, Math.Min(bar.Width, bar.Height));
         }
     }
+
+    // Dimensions rounded from inches are forgiven.
+    private static bool LeavesSheet(LabelArea area, double paperWidth, double paperHeight) =>
+        Math.Max(Math.Max(-area.X, -area.Y), Math.Max(area.X + area.Width - paperWidth, area.Y + area.Height - paperHeight)) > 0.02;
+
+    // A code is moved onto whole printer dots, up to half a dot away.
+    private static double HalfDot(Mark mark, LabelArea area) => mark is QrMark ? 12.7 / area.Dpi : 0;
 
     private static double Beyond(Extent extent, LabelArea area, double inset) => area.Shape == LabelShape.Round
         ? BeyondCircle(extent, area, inset)

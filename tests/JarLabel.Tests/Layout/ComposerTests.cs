@@ -44,7 +44,7 @@ public class ComposerTests
     [Fact]
     public void Long_text_is_broken_at_spaces_and_set_from_the_inset()
     {
-        var marks = Place("""{ "kind": "text", "word": "note", "voice": "say", "lines": 2, "height": 6 }""", "twenty characters ok and twenty more of them").Require().Marks;
+        var marks = Place("""{ "kind": "text", "word": "note", "voice": "say", "lines": 2, "height": 6.5 }""", "twenty characters ok and twenty more of them").Require().Marks;
         var lines = marks.Cast<TextMark>().ToList();
         Assert.Equal(["twenty characters ok and twenty", "more of them"], lines.Select(line => line.Text));
         Assert.Equal((2, 3.976), (lines[0].X, Math.Round(lines[0].Baseline, 3)));
@@ -54,7 +54,7 @@ public class ComposerTests
     [Fact]
     public void What_has_no_room_is_left_out_from_the_end_and_told()
     {
-        const string box = """{ "kind": "list", "list": "hazards", "voice": "say", "height": 6, "drop": 1, "least": 1 }""";
+        const string box = """{ "kind": "list", "list": "hazards", "voice": "say", "height": 6.5, "drop": 1, "least": 1 }""";
         var text = Text() with { Lists = new Dictionary<string, IReadOnlyList<string>> { ["hazards"] = ["first", "second", "third", "fourth"] } };
         var label = Composer.Place(text, LayoutFiles.DesignOf(box).Require(), LayoutFiles.Area(), Ruler).Require();
         Assert.Equal(["first", "second"], label.Marks.Cast<TextMark>().Select(mark => mark.Text));

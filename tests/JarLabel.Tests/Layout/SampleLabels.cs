@@ -14,11 +14,13 @@ public static class SampleLabels
         ["longest"] = Longest(),
     };
 
-    /// <summary>The samples that a design is made for.</summary>
+    /// <summary>The samples that a design is made for. The two smallest have room for an address only, not for the four lines of a code that
+    /// needs no network.</summary>
     public static IReadOnlyDictionary<string, LabelText> For(string design) => design switch
     {
         "bag" => SampleStock.Bags,
         "bottle" => SampleStock.Bottles,
+        "tag" or "slip" => All.ToDictionary(sample => sample.Key, sample => sample.Value with { Code = Address + "10488-3.12" }),
         _ => All,
     };
 
@@ -79,13 +81,12 @@ public static class SampleLabels
                 "Dispose of contents/container according to local regulation.",
             ])),
         Tables(
-            ("dates", [["mixed", "9 Mar 2026"], ["use by ≈", "9 Nov 2026"], ["test from", "9 Jul 2026"]]),
+            ("dates", [["mixed", "9 Mar 2026"], ["use by ≈", "9 Nov 2026"], ["test from ≈", "9 Jul 2026"], ["ready ≈", "10 Mar 2026"]]),
             ("batch",
             [
-                ["", "US", "metric", "weight"],
-                ["solvent, pour first", "11¾ fl oz", "350 mL", "284 g"],
-                ["flakes", "2¼ oz", "", "63 g"],
-                ["makes", "13⅝ fl oz", "403 mL", "347 g"],
+                ["alcohol, first", "350 mL", "11¾ fl oz", "284 g"],
+                ["flakes, then", "", "2¼ oz", "63 g"],
+                ["makes", "403 mL", "13⅝ fl oz", "347 g"],
             ]),
             ("thinning",
             [
@@ -94,8 +95,7 @@ public static class SampleLabels
                 ["¾ lb", "87 mL", "350 mL · 11¾ fl oz"],
                 ["½ lb", "174 mL", "700 mL · 23⅝ fl oz"],
             ]),
-            ("history", [["9 Mar 2026", "mixed, 1½ lb cut, 403 mL"]]),
-            ("timeline", [["mixed", "ready", "test from", "use by ≈"], ["9 Mar 2026", "10 Mar 2026", "9 Jul 2026", "9 Nov 2026"]])),
+            ("history", [["9 Mar 2026", "mixed, 1½ lb cut, 403 mL"]])),
         ["GHS02", "GHS07"],
         new Tone(4, false),
         Address + "142-5.1");
@@ -169,13 +169,12 @@ public static class SampleLabels
                 "Dispose of contents/container according to local regulation.",
             ])),
         Tables(
-            ("dates", [["mixed", "28 Sep 2026"], ["use by ≈", "28 Aug 2027"], ["thinned", "30 Nov 2026"], ["test from", "28 Mar 2027"]]),
+            ("dates", [["mixed", "28 Sep 2026"], ["use by ≈", "28 Aug 2027"], ["thinned", "30 Nov 2026"], ["test from ≈", "28 Mar 2027"], ["ready ≈", "30 Sep 2026"]]),
             ("batch",
             [
-                ["", "US", "metric", "weight"],
-                ["solvent, pour first", "2 qt", "1890 mL", "1512 g"],
-                ["flakes", "1 lb 6 oz", "", "623 g"],
-                ["makes", "2 qt 17½ fl oz", "2410 mL", "2135 g"],
+                ["alcohol, first", "1890 mL", "2 qt", "1512 g"],
+                ["flakes, then", "", "1 lb 6 oz", "623 g"],
+                ["makes", "2410 mL", "2 qt 17½ fl oz", "2135 g"],
             ]),
             ("thinning",
             [
@@ -191,11 +190,10 @@ public static class SampleLabels
                 ["14 Oct 2026", "used 250 mL for the organ case, east side"],
                 ["2 Oct 2026", "tested, dry in 9 minutes"],
                 ["28 Sep 2026", "mixed, 3 lb cut, 2490 mL, by Maximilian-Alexander"],
-            ]),
-            ("timeline", [["mixed", "thinned", "test from", "use by ≈"], ["28 Sep 2026", "30 Nov 2026", "28 Mar 2027", "28 Aug 2027"]])),
+            ])),
         ["GHS02", "GHS06", "GHS08"],
         new Tone(4, true),
-        Address + "10488-3.12");
+        "SHELLAC 2.75 LB BUTTONLAC-WAXY\nMIXED 2026-09-28 USE BY 2027-08-28\nDANGER FLAMMABLE POISON\nJAR 10488-3.12");
 
     internal static Dictionary<string, IReadOnlyList<string>> Words(params (string Key, string[] Wordings)[] words) =>
         words.ToDictionary(entry => entry.Key, entry => (IReadOnlyList<string>)entry.Wordings, StringComparer.Ordinal);

@@ -1,5 +1,4 @@
 using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
 
 namespace JarLabel.Tests.Layout.Codes;
 
@@ -15,7 +14,7 @@ public class QrEncoderTests
             string.Join(' ', codewords.Select(codeword => codeword.ToString("X2", null))));
     }
 
-    // Table 7 of the standard: version 2-M holds 38 alphanumeric characters, 1-M 20, 3-M 61; in byte mode 2-M holds 26. Sides from table 1.
+    // Table 7 of the standard: version 2-M holds 38 alphanumeric characters, 1-M 20, 3-M 61; in byte mode 2-M holds 26. Sides from table 1. Both tables from memory.
     [Theory, Cites(References.Iso18004, "tables 1 and 7")]
     [InlineData("HTTP://192.168.1.20:5080/J/142-5.1", 25)]
     [InlineData("12345678901234567890", 21)]
@@ -25,7 +24,7 @@ public class QrEncoderTests
     public void A_payload_takes_the_smallest_code_of_its_mode(string payload, int side) =>
         Assert.Equal(side, QrEncoder.Encode(payload).Size);
 
-    // Format information: the first two of its 15 bits, after taking off the mask 101010000010010, are 00 for level M.
+    // Format information: the first two of its 15 bits, after taking off the mask 101010000010010, are 00 for level M. From memory.
     [Theory, Cites(References.Iso18004, "Annex C")]
     [InlineData("01234567")]
     [InlineData("HTTP://192.168.1.20:5080/J/10488-3.12")]

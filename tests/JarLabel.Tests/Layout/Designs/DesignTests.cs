@@ -1,5 +1,4 @@
 using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
 using JarLabel.Layout.Sheets;
 
 namespace JarLabel.Tests.Layout.Designs;
@@ -16,7 +15,7 @@ public class DesignTests
     [InlineData("pillar", LabelShape.Rectangle, 62, 100, 2)]
     [InlineData("slip", LabelShape.Rectangle, 48.5, 25, 2)]
     [InlineData("small", LabelShape.Rectangle, 63.5, 25.4, 2)]
-    [InlineData("standard", LabelShape.Rectangle, 63.5, 33.9, 2)]
+    [InlineData("standard", LabelShape.Rectangle, 63.5, 38.1, 2)]
     [InlineData("tag", LabelShape.Rectangle, 38.1, 21.2, 2)]
     [InlineData("tall", LabelShape.Rectangle, 57, 29, 2)]
     [InlineData("wide", LabelShape.Rectangle, 85, 50, 2)]

@@ -41,8 +41,8 @@ public class SheetTests
         var last = sheet.AreaAt(sheet.Places);
         Assert.Equal((paperWidth, paperHeight, places), (sheet.PaperWidth, sheet.PaperHeight, sheet.Places));
         Assert.Equal((width, height), (last.Width, last.Height));
-        Assert.Equal(right, last.X + last.Width, 3);
-        Assert.Equal(bottom, last.Y + last.Height, 3);
+        Assert.Equal(right, last.X + last.Width, 0.001);
+        Assert.Equal(bottom, last.Y + last.Height, 0.001);
     }
 
     [Fact]
