@@ -14,13 +14,13 @@ public static class SampleLabels
         ["longest"] = Longest(),
     };
 
-    /// <summary>The samples that a design is made for. The two smallest have room for an address only, not for the four lines of a code that
+    /// <summary>The samples that a design is made for. The three smallest have room for an address only, not everywhere for the four lines of a code that
     /// needs no network.</summary>
     public static IReadOnlyDictionary<string, LabelText> For(string design) => design switch
     {
         "bag" => SampleStock.Bags,
         "bottle" => SampleStock.Bottles,
-        "tag" or "slip" => All.ToDictionary(sample => sample.Key, sample => sample.Value with { Code = Address + "10488-3.12" }),
+        "tag" or "slip" or "lid" => All.ToDictionary(sample => sample.Key, sample => sample.Value with { Code = Address + "10488-3.12" }),
         _ => All,
     };
 
