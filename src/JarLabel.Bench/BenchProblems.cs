@@ -7,7 +7,7 @@ namespace JarLabel.Bench;
 internal static class BenchProblems
 {
     internal static Problem FolderUnreadable(string folder, string why) =>
-        new("JL202", $"The shop's files in this folder cannot be read: {why} Give the folder back its read permission, or take it away.", folder);
+        new("JL221", $"The shop's files in this folder cannot be read: {why} Give the folder back its read permission, or take it away.", folder);
 
     internal static Problem StoragePassed(StorageLimit limit) =>
         new("JL176", $"{limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first.)", "--container");

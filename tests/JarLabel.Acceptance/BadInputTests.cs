@@ -17,8 +17,8 @@ public sealed class BadInputTests : IDisposable
     [InlineData("--pour", "1/0 pt", "JL101")]
     [InlineData("--cut", "0", "JL112")]
     [InlineData("--cut", "two", "JL111")]
-    [InlineData("--grade", "garnit", "JL203")]
-    [InlineData("--solvent", "vodka", "JL203")]
+    [InlineData("--grade", "garnit", "JL201")]
+    [InlineData("--solvent", "vodka", "JL201")]
     [InlineData("--container", "400 mL", "JL138")]
     [InlineData("--material", "wood", "JL108")]
     [InlineData("--shelf", "attic", "JL409")]
@@ -30,9 +30,9 @@ public sealed class BadInputTests : IDisposable
     [InlineData("--design", "nothing", "JL304")]
     [InlineData("--sheet", "nothing", "JL303")]
     [InlineData("--start", "0", "JL110")]
-    [InlineData("--job", "a\u0007b", "JL182")]
-    [InlineData("--job", "a\u202Eb", "JL182")]
-    [InlineData("--job", " ", "JL181")]
+    [InlineData("--job", "a\u0007b", "JL192")]
+    [InlineData("--job", "a\u202Eb", "JL192")]
+    [InlineData("--job", " ", "JL191")]
     public void A_wrong_word_is_told_with_what_is_allowed_and_nothing_is_recorded(string option, string value, string code)
     {
         var run = shop.Run(Mix(option, value));
@@ -94,7 +94,7 @@ public sealed class BadInputTests : IDisposable
     {
         var run = shop.Run(Mix("--job", new string('x', 300)));
         Assert.Equal(2, run.ExitCode);
-        Assert.StartsWith("error JL183", run.Errors, StringComparison.Ordinal);
+        Assert.StartsWith("error JL193", run.Errors, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -135,8 +135,8 @@ public sealed class BadInputTests : IDisposable
         Directory.CreateDirectory(Path.Combine(shop.Folder, "layouts", "labels"));
         File.WriteAllText(Path.Combine(shop.Folder, "layouts", "labels", "tight.json"), """
             { "id": "tight", "title": "Too tight", "shape": "rectangle", "width": 20, "height": 10, "inset": 2, "source": "practice",
-              "voices": [ { "name": "cut", "face": "bold", "sizes": [400] } ],
-              "box": { "kind": "text", "word": "cut", "voice": "cut" } }
+              "voices": [ { "name": "cut", "face": "bold", "sizes": [144] } ],
+              "box": { "kind": "rows", "boxes": [ { "kind": "text", "word": "cut", "voice": "cut", "name": "big", "height": 20 }, { "kind": "text", "word": "grade", "voice": "cut", "width": 90 } ] } }
             """);
         var run = shop.Run(Mix("--design", "tight"));
         Assert.Equal(2, run.ExitCode);

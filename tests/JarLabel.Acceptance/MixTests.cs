@@ -54,7 +54,7 @@ public sealed class MixTests : IDisposable
         var file = shop.Json(MainJob)["label"]!["file"]!.GetValue<string>();
         using var pdf = PdfDocument.Open(file);
         var words = string.Join(' ', pdf.GetPage(1).GetWords().Select(w => w.Text));
-        foreach (var part in (string[])["1½", "lb", "Garnet", "9 Mar 2026", "9 Nov 2026", "1-9", "DANGER", "flammable"])
+        foreach (var part in (string[])["lb cut", "180 g/L", "Garnet", "9 Mar 2026", "9 Nov 2026", "1-9", "DANGER", "flammable"])
         {
             Assert.Contains(part, words, StringComparison.Ordinal);
         }

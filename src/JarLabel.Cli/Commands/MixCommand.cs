@@ -47,7 +47,7 @@ internal static class MixCommand
             typed.Needed(Grade, "garnet", session.Grade),
             typed.Needed(Solvent, "ethanol-95", session.Solvent),
             order,
-            new Container(typed.Value(Container, VolumeText.Read) ?? order.Fill, typed.Value(Material, Words.Material) ?? ContainerMaterial.Glass),
+            new Container(typed.Value(Material, Words.Material) ?? ContainerMaterial.Glass, typed.Value(Container, VolumeText.Read) ?? order.Fill),
             typed.Fact(Form, bench.Catalog.Forms.Named),
             FlakeDay(typed, bench.Now),
             Batch.ReadTemperature(typed),

@@ -24,9 +24,18 @@ public class JarTests
     public void The_kept_form_of_an_event_stays_what_it_was()
     {
         const string kept = """
-            {"event":"Mixed","contents":{"resins":[{"grade":"garnet","grams":62.9}],"solvents":[{"solvent":"ethanol-95","milliliters":350,"grams":284}]},"container":{"milliliters":500,"material":"Glass"},"dates":{"ready":"2026-03-10T10:00:00","testFrom":"2026-07-09","useBy":"2026-11-09"},"shelf":"main","benchCelsius":20,"at":"2026-03-09T10:00:00"}
+            {"event":"Mixed","contents":{"resins":[{"grade":"garnet","grams":62.9}],"solvents":[{"solvent":"ethanol-95","milliliters":350,"grams":284}]},"container":{"material":"Glass","milliliters":500},"dates":{"ready":"2026-03-10T10:00:00","testFrom":"2026-07-09","useBy":"2026-11-09"},"shelf":"main","benchCelsius":20,"at":"2026-03-09T10:00:00"}
             """;
         Assert.Equal(kept.Trim(), JarEventJson.Write(Mix(null)));
+    }
+
+    [Fact]
+    public void What_nobody_said_is_left_out_and_reads_back()
+    {
+        var bare = Mix(null) with { Container = new Container(ContainerMaterial.Plastic) };
+        var read = Assert.IsType<Mixed>(JarEventJson.Read(JarEventJson.Write(bare), "event 1").Require());
+        Assert.Null(read.Container.Holds);
+        Assert.Equal(ContainerMaterial.Plastic, read.Container.Material);
     }
 
     [Theory]
@@ -46,15 +55,15 @@ public class JarTests
         var jar = Jar.Fold(JarNumber.From(142), [Mix(null), label]).Require();
         Assert.Equal(1, jar.Revision);
         Assert.Equal(1.5, jar.Contents.Cut!.Value.PoundsPerUsGallon, 0.001);
-        Assert.Equal("JL402", Assert.Single(Jar.Fold(JarNumber.From(1), [label]).Problems).Code);
-        Assert.Equal("JL402", Assert.Single(Jar.Fold(JarNumber.From(1), [Mix(null), Mix(null)]).Problems).Code);
+        Assert.Equal("JL430", Assert.Single(Jar.Fold(JarNumber.From(1), [label]).Problems).Code);
+        Assert.Equal("JL430", Assert.Single(Jar.Fold(JarNumber.From(1), [Mix(null), Mix(null)]).Problems).Code);
         Assert.Equal("JL143", Assert.Single(Jar.Fold(JarNumber.From(1), []).Problems).Code);
     }
 
     private static Mixed Mix(string? job) => new(
         At,
         new Contents([new("garnet", Mass.FromGrams(62.9))], [new("ethanol-95", Volume.FromMilliliters(350), Mass.FromGrams(284))]),
-        new Container(Volume.FromMilliliters(500), ContainerMaterial.Glass),
+        new Container(ContainerMaterial.Glass, Volume.FromMilliliters(500)),
         new KeepingDates(At.AddDays(1), new DateOnly(2026, 7, 9), new DateOnly(2026, 11, 9)),
         "main",
         Temperature.FromDegreesCelsius(20),

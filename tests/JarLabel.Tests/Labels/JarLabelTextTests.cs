@@ -76,7 +76,7 @@ public class JarLabelTextTests
         var order = new Order(PoundCut.FromPoundsPerUsGallon(cut), Pour: Volume.FromMilliliters(milliliters));
         var recipe = RecipeSolver.Solve(order, alcohol.DensityAt(Warmth.Reference)).Require();
         var dates = new KeepingDates(At.AddDays(1), new DateOnly(2026, 7, 9), new DateOnly(2026, 11, 9));
-        var container = new Container(Volume.FromMilliliters(500), ContainerMaterial.Glass);
+        var container = new Container(ContainerMaterial.Glass, Volume.FromMilliliters(500));
         var mixed = new Mixed(At, Contents.Of(recipe, grade, solvent, null), container, dates, "main", Warmth.Reference);
         var jar = Jar.Fold(JarNumber.From(142), [mixed]).Require();
         var possible = JarComposition.Possible([(alcohol, recipe.PourWeight)], recipe.Flakes, Catalog);
