@@ -1,11 +1,9 @@
 using System.Text.Json.Nodes;
 using JarLabel.Bench;
 using JarLabel.Bench.Labels;
-using JarLabel.Core.Catalog;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
-using JarLabel.Core.Mixing;
 
 namespace JarLabel.Cli.Answers;
 
@@ -79,7 +77,7 @@ internal static class JarAnswer
             outcome.Cautions);
     }
 
-    private static JsonNode HistoryItem(JarEvent happened, int revision)
+    private static JsonObject HistoryItem(JarEvent happened, int revision)
     {
         var item = JsonNode.Parse(JarEventJson.Write(happened))!.AsObject();
         item["revision"] = revision;

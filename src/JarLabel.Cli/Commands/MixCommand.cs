@@ -1,5 +1,4 @@
 using System.CommandLine;
-using JarLabel.Bench.Labels;
 using JarLabel.Bench.Mixing;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
