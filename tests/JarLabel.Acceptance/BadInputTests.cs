@@ -40,7 +40,7 @@ public sealed class BadInputTests : IDisposable
         Assert.Equal("", run.Result);
         Assert.StartsWith($"error {code}: ", run.Errors, StringComparison.Ordinal);
         Assert.DoesNotContain("Usage:", run.Errors, StringComparison.Ordinal);
-        Assert.Equal(0, shop.Json("shelf")["jars"]!.AsArray().Count);
+        Assert.Empty(shop.Json("shelf")["jars"]!.AsArray());
     }
 
     [Fact]
@@ -141,7 +141,7 @@ public sealed class BadInputTests : IDisposable
         var run = shop.Run(Mix("--design", "tight"));
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("tight/", run.Errors, StringComparison.Ordinal);
-        Assert.Equal(0, shop.Json("shelf")["jars"]!.AsArray().Count);
+        Assert.Empty(shop.Json("shelf")["jars"]!.AsArray());
     }
 
     [Fact]

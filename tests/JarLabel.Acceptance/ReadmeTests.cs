@@ -1,0 +1,47 @@
+using System.Text.RegularExpressions;
+
+namespace JarLabel.Acceptance;
+
+public sealed partial class ReadmeTests : IDisposable
+{
+    private const string ByHand = "dotnet run -c Release --project src/JarLabel.Cli -- ";
+
+    private readonly Shop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public void The_readmes_commands_run()
+    {
+        var commands = Commands().ToArray();
+        Assert.Contains(commands, c => c.StartsWith("mix ", StringComparison.Ordinal));
+        foreach (var command in commands)
+        {
+            var run = shop.Run([.. Word().Matches(command).Select(m => m.Value.Trim('"'))]);
+            Assert.True(run.ExitCode == 0, $"{command}: {run.Errors}");
+        }
+    }
+
+    [Fact]
+    public void The_readmes_example_output_is_what_the_program_prints()
+    {
+        var shown = File.ReadAllText(Path.Combine(Place.Root, "README.md")).Split("```\n").Single(part => part.StartsWith("Jar 1-9 ", StringComparison.Ordinal));
+        var run = shop.Run("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--container", "500 mL", "--at", "2026-03-09T10:00");
+        foreach (var line in shown.Split('\n').Where(line => line.Length > 0 && !line.Contains("...", StringComparison.Ordinal)))
+        {
+            Assert.Contains(line, run.Result.Split('\n').Select(l => l.TrimEnd('\r')));
+        }
+    }
+
+    /// <summary>The lines of the README's shell blocks that run the program.</summary>
+    private static IEnumerable<string> Commands() => ShellBlock().Matches(File.ReadAllText(Path.Combine(Place.Root, "README.md")))
+        .SelectMany(block => block.Groups["lines"].Value.Split('\n'))
+        .Select(line => line.StartsWith(ByHand, StringComparison.Ordinal) ? line[ByHand.Length..] : line.StartsWith("jarlabel ", StringComparison.Ordinal) ? line["jarlabel ".Length..] : "")
+        .Where(line => line.Length > 0);
+
+    [GeneratedRegex("```sh\n(?<lines>.*?)```", RegexOptions.Singleline)]
+    private static partial Regex ShellBlock();
+
+    [GeneratedRegex("\"[^\"]*\"|[^ ]+")]
+    private static partial Regex Word();
+}
