@@ -19,7 +19,10 @@ public static class Composer
     /// <param name="design">How it looks.</param>
     /// <param name="area">Where it lies, from <see cref="Sheet.AreaAt"/>.</param>
     /// <param name="ruler">Measures text as the renderer draws it.</param>
-    public static Result<PlacedLabel> Place(LabelText text, Design design, LabelArea area, ITextRuler ruler)
+    public static Result<PlacedLabel> Place(LabelText text, Design design, LabelArea area, ITextRuler ruler) =>
+        Place(text, design, area, new Paragraphs(ruler));
+
+    internal static Result<PlacedLabel> Place(LabelText text, Design design, LabelArea area, Paragraphs paragraphs)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(design);
@@ -27,7 +30,7 @@ public static class Composer
             return LayoutProblems.DesignDoesNotSuit(design, area);
         if (Unprintable(text, design) is { } problem)
             return problem;
-        return Fitted(text, design, area, ruler);
+        return Fitted(text, design, area, paragraphs);
     }
 
     private static Problem? Unprintable(LabelText text, Design design)
@@ -39,13 +42,13 @@ public static class Composer
     }
 
     // A code with larger modules is read from farther away; it is made smaller only where something would have no room otherwise.
-    private static Result<PlacedLabel> Fitted(LabelText text, Design design, LabelArea area, ITextRuler ruler)
+    private static Result<PlacedLabel> Fitted(LabelText text, Design design, LabelArea area, Paragraphs paragraphs)
     {
         var code = text.Code is { } payload ? QrEncoder.Encode(payload) : null;
-        var best = Fitted(new Fit(text, ruler, code, area.Dpi, 0), design, area);
+        var best = Fitted(new Fit(text, paragraphs, code, area.Dpi, 0), design, area);
         for (var dotsLess = 1; code is not null && dotsLess <= MostDotsLess && Gone(best) > 0; dotsLess++)
         {
-            var smaller = Fitted(new Fit(text, ruler, code, area.Dpi, dotsLess), design, area);
+            var smaller = Fitted(new Fit(text, paragraphs, code, area.Dpi, dotsLess), design, area);
             if (Gone(smaller) < Gone(best))
                 best = smaller;
         }

@@ -1,6 +1,7 @@
 using JarLabel.Core;
 using JarLabel.Core.Labels;
 using JarLabel.Layout.Designs;
+using JarLabel.Layout.Fitting;
 using JarLabel.Layout.Marks;
 using JarLabel.Layout.Sheets;
 
@@ -14,6 +15,8 @@ namespace JarLabel.Layout;
 /// <param name="ruler">Measures text.</param>
 public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, ITextRuler ruler)
 {
+    private readonly Paragraphs paragraphs = new(ruler);
+
     /// <summary>Why it stopped; empty when every label was placed. Complete only after the last page was taken.</summary>
     public IReadOnlyList<Problem> Problems { get; private set; } = [];
 
@@ -50,7 +53,7 @@ public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, 
 
     private bool TryPlace(LabelText text, LabelArea area, List<Mark> marks)
     {
-        if (!Composer.Place(text, design, area, ruler).Then(Checked).TryGet(out var label, out var problems))
+        if (!Composer.Place(text, design, area, paragraphs).Then(Checked).TryGet(out var label, out var problems))
         {
             Problems = problems;
             return false;

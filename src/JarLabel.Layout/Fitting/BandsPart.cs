@@ -4,7 +4,7 @@ using JarLabel.Layout.Marks;
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>The outermost rows of a round label: bands of fixed height, each as wide as the circle is there.</summary>
-internal sealed class BandsPart(Fit fit, StackBox box, IReadOnlyList<Part> parts) : StackPart(fit, box, parts)
+internal sealed class BandsPart(Fit fit, StackBox box, Part[] parts) : StackPart(fit, box, parts)
 {
     private double diameter;
 

@@ -4,7 +4,7 @@ using JarLabel.Layout.Marks;
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Parts side by side, each as wide as it needs or is told; growing ones share the rest.</summary>
-internal sealed class ColumnsPart(Fit fit, StackBox box, IReadOnlyList<Part> parts) : StackPart(fit, box, parts)
+internal sealed class ColumnsPart(Fit fit, StackBox box, Part[] parts) : StackPart(fit, box, parts)
 {
     protected override double NaturalWidth()
     {

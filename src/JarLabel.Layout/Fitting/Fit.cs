@@ -5,18 +5,20 @@ namespace JarLabel.Layout.Fitting;
 
 /// <summary>What all parts of one label share while it is being fitted.</summary>
 /// <param name="text">The label's strings.</param>
-/// <param name="ruler">Measures them.</param>
+/// <param name="paragraphs">Measures them.</param>
 /// <param name="code">The label's code; null when it has none.</param>
 /// <param name="dpi">Printer dots per inch.</param>
 /// <param name="dotsLess">How many dots a module is made smaller than the design wants it.</param>
-internal sealed class Fit(LabelText text, ITextRuler ruler, QrModules? code, int dpi, int dotsLess)
+internal sealed class Fit(LabelText text, Paragraphs paragraphs, QrModules? code, int dpi, int dotsLess)
 {
     /// <summary>Lengths closer than this are equal; far below what a printer can place.</summary>
     internal const double Closeness = 0.005;
 
     internal LabelText Text => text;
 
-    internal ITextRuler Ruler => ruler;
+    internal ITextRuler Ruler => paragraphs.Ruler;
+
+    internal Paragraph ParagraphOf(string words, Face face) => paragraphs.Of(words, face);
 
     internal QrModules? Code => code;
 

@@ -35,7 +35,9 @@ internal sealed class ListPart(Fit fit, ListBox box, Voice voice, Ladder ladder)
         return type.HeightOf(Lines(width).Count);
     }
 
-    private List<string> Lines(double width) => [.. Paragraphs().SelectMany(paragraph => paragraph.LinesAt(type.Points, width))];
+    private IReadOnlyList<string> Lines(double width) => Paragraphs() is [var only]
+        ? only.LinesAt(type.Points, width)
+        : [.. Paragraphs().SelectMany(paragraph => paragraph.LinesAt(type.Points, width))];
 
     private IReadOnlyList<Paragraph> Paragraphs()
     {
@@ -45,7 +47,7 @@ internal sealed class ListPart(Fit fit, ListBox box, Voice voice, Ladder ladder)
         set = count;
         var shown = sentences.Take(count).Select(Ended);
         IEnumerable<string> texts = box.Running ? [string.Join(' ', shown)] : shown;
-        return paragraphs = [.. texts.Select(text => new Paragraph(text, type.Face, Fit.Ruler))];
+        return paragraphs = [.. texts.Select(text => Fit.ParagraphOf(text, type.Face))];
     }
 
     // Hazard statements are printed without a full stop in the rules; in a row of sentences they need one.

@@ -6,11 +6,14 @@ namespace JarLabel.Layout.Fitting;
 /// Lines break at spaces only; a no-break space (U+00A0) holds.</summary>
 internal sealed class Paragraph
 {
+    // A voice has a few sizes and a design a few widths; more would be an odd run of labels.
+    private const int MostKept = 32;
+
     private readonly string[] words;
     private readonly double[] widths;
     private readonly double whole;
     private readonly double space;
-    private (double Points, double Width, IReadOnlyList<string> Lines)? last;
+    private readonly Dictionary<(double Points, double Width), IReadOnlyList<string>> broken = [];
 
     internal Paragraph(string text, Face face, ITextRuler ruler)
     {
@@ -35,9 +38,11 @@ internal sealed class Paragraph
     /// <summary>The lines at this width. A word that is wider stands alone on its line and sticks out.</summary>
     internal IReadOnlyList<string> LinesAt(double points, double width)
     {
-        if (last is not { } kept || kept.Points != points || kept.Width != width)
-            last = kept = (points, width, Break(points, width));
-        return kept.Lines;
+        if (broken.TryGetValue((points, width), out var lines))
+            return lines;
+        if (broken.Count >= MostKept)
+            broken.Clear();
+        return broken[(points, width)] = Break(points, width);
     }
 
     private List<string> Break(double points, double width)

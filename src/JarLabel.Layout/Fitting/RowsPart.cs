@@ -4,7 +4,7 @@ using JarLabel.Layout.Marks;
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Parts below each other, each as wide as there is room.</summary>
-internal sealed class RowsPart(Fit fit, StackBox box, IReadOnlyList<Part> parts) : StackPart(fit, box, parts)
+internal sealed class RowsPart(Fit fit, StackBox box, Part[] parts) : StackPart(fit, box, parts)
 {
     protected override double NaturalWidth() => Present().Max(part => part.Wide()) + (2 * Pad);
 

@@ -7,21 +7,22 @@ namespace JarLabel.Layout.Fitting;
 internal abstract class StackPart : Part
 {
     private readonly StackBox box;
+    private readonly Part[] parts;
 
-    protected StackPart(Fit fit, StackBox box, IReadOnlyList<Part> parts)
+    protected StackPart(Fit fit, StackBox box, Part[] parts)
         : base(fit, box.Frame)
     {
         this.box = box;
-        Parts = parts;
+        this.parts = parts;
         foreach (var part in parts)
             part.Parent = this;
     }
 
     internal bool Downwards => box.Downwards;
 
-    internal override IReadOnlyList<Part> Parts { get; }
+    internal override IReadOnlyList<Part> Parts => parts;
 
-    internal override int Count => Parts.Any(part => part.Speaks && part.Shown) ? 1 : 0;
+    internal override int Count => Array.Exists(parts, static part => part.Speaks && part.Shown) ? 1 : 0;
 
     internal override IEnumerable<string> Moved => LeftOut > 0 ? Texts : [];
 
@@ -43,8 +44,8 @@ internal abstract class StackPart : Part
     /// <summary>The parts that are there.</summary>
     protected List<Part> Present()
     {
-        var present = new List<Part>(Parts.Count);
-        foreach (var part in Parts)
+        var present = new List<Part>(parts.Length);
+        foreach (var part in parts)
         {
             if (part.Shown)
                 present.Add(part);

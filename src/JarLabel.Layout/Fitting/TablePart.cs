@@ -79,7 +79,7 @@ internal sealed class TablePart : Part
 
     private TableLine Line(string[] cells, int index) => new(index, [.. cells.Select((cell, column) => Set(cell, column, box.Heading && index == 0))]);
 
-    private Paragraph Set(string cell, int column, bool heading) => new(cell, heading ? Face.SemiBold : types[column].Face, Fit.Ruler);
+    private Paragraph Set(string cell, int column, bool heading) => Fit.ParagraphOf(cell, heading ? Face.SemiBold : types[column].Face);
 
     private TableColumn ColumnAt(int column) => box.Columns[column % box.Columns.Count];
 

@@ -17,7 +17,7 @@ internal sealed class TextPart(Fit fit, TextBox box, Voice voice, Ladder ladder)
 
     internal override IEnumerable<string> Texts => wordings.Take(1);
 
-    private Paragraph Paragraph => paragraph ??= new Paragraph(wordings[wording], type.Face, Fit.Ruler);
+    private Paragraph Paragraph => paragraph ??= Fit.ParagraphOf(wordings[wording], type.Face);
 
     /// <summary>Goes on to the next, shorter wording; false when there is none.</summary>
     internal bool Shorten()

@@ -66,15 +66,31 @@ internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, double
             return;
         Fill(mark.Ink);
         using var blob = TextBlobs.Build(mark.Text, Typesetter.For(mark.Face).Set(mark.Text), FontOf(mark));
-        if (blob is not null)
+        if (blob is null)
+            return;
+        if (dotsPerMillimetre == 0)
             canvas.DrawText(blob, Measure.Grains(mark.X), Measure.Grains(mark.Baseline), paint);
+        else
+            DrawInPoints(canvas, blob, mark);
     }
+
+    private void DrawInPoints(SKCanvas canvas, SKTextBlob blob, TextMark mark)
+    {
+        canvas.Save();
+        canvas.Translate(Measure.Grains(mark.X), Measure.Grains(mark.Baseline));
+        canvas.Scale(Measure.GrainsPerPoint);
+        canvas.DrawText(blob, 0, 0, paint);
+        canvas.Restore();
+    }
+
+    // Skia quietly draws a font of more than 16,384 units at another size when it makes dots: there the font's unit is the point.
+    private double FontUnitsPerPoint => dotsPerMillimetre == 0 ? Measure.GrainsPerPoint : 1;
 
     private SKFont FontOf(TextMark mark)
     {
         if (!fonts.TryGetValue((mark.Face, mark.Points), out var font))
         {
-            fonts[(mark.Face, mark.Points)] = font = Typefaces.Font(mark.Face, (float)(mark.Points * Measure.GrainsPerPoint));
+            fonts[(mark.Face, mark.Points)] = font = Typefaces.Font(mark.Face, (float)(mark.Points * FontUnitsPerPoint));
             font.Edging = smooth ? SKFontEdging.Antialias : SKFontEdging.Alias;
         }
 
