@@ -45,7 +45,11 @@ public class JarLabelTextTests
     [InlineData(2, "½ lb cut|1 lb cut|1½ lb cut")]
     [InlineData(0.5, "")]
     public void The_thinning_table_leads_to_the_common_weaker_cuts(double cut, string rows) =>
-        Assert.Equal(rows, string.Join('|', Text("garnet", "ethanol-95", cut, 350).Tables["thinning"].Select(r => r[0])));
+        Assert.Equal(rows, string.Join('|', Text("garnet", "ethanol-95", cut, 350).Tables["thinning"].Skip(1).Select(r => r[0])));
+
+    [Fact]
+    public void The_thinning_table_names_its_columns() =>
+        Assert.Equal(["to cut", "add to 100 mL", "add to this jar"], Text("garnet", "ethanol-95", 2, 350).Tables["thinning"][0]);
 
     [Fact, Cites(References.Cfr27, "20.117: wording on more than 4 % of methanol by weight")]
     public void Much_methanol_brings_the_poison_wording()

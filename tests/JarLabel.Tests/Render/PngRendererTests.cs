@@ -83,6 +83,17 @@ public sealed class PngRendererTests : IDisposable
         Assert.Equal(Samples.Payload, OutsideProgram.ZbarImg.Run("--quiet", "--raw", folder["label.png"]).Trim());
     }
 
+    // The face's capitals are 698 thousandths of the type size high (its OS/2 table): 17.73 mm at 72 points, so they begin at 25 - 17.73 mm.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Large_type_comes_out_at_its_size(bool mono)
+    {
+        var page = new Page(30, 30, [new TextMark("cut", 5, 25, "H", Face.Bold, 72, Ink.Black)]);
+        using var picture = SKBitmap.Decode(Png(page, 254, mono));
+        Assert.InRange(FirstBlack(picture).Y, 72, 74);
+    }
+
     private static byte[] Png(Page page, int dpi, bool mono = false)
     {
         using var stream = new MemoryStream();
