@@ -12,6 +12,9 @@ internal static class BenchProblems
     internal static Problem StoragePassed(StorageLimit limit) =>
         new("JL176", $"{limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first.)", "--container");
 
+    internal static Problem ShelfOverLimit(string shelf, StorageLimit limit) =>
+        new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first.)", "--shelf");
+
     internal static Problem PictureOfManyPages(string file, int pages) =>
         new("JL331", $"{pages} pages do not fit one picture; write a PDF, such as labels.pdf, or ask for fewer labels.", file);
 

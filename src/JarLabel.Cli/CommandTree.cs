@@ -16,6 +16,7 @@ internal static class CommandTree
             ShelfCommand.Create(runner),
             LabelCommand.Create(runner),
             CardCommand.Create(runner),
+            NoticeCommand.Create(runner),
             SheetsCommand.Create(runner),
             DesignsCommand.Create(runner),
             CheckCommand.Create(runner),

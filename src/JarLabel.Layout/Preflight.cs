@@ -1,6 +1,7 @@
 using JarLabel.Core;
 using JarLabel.Layout.Checks;
 using JarLabel.Layout.Marks;
+using UnitsNet;
 
 namespace JarLabel.Layout;
 
@@ -24,5 +25,14 @@ public sealed class Preflight(ITextRuler ruler, Func<QrModules, string?>? readBa
             .. OverlapCheck.Problems(label.Design.Id, texts),
             .. CodeCheck.Problems(label, ruler, readBack),
         ];
+    }
+
+    /// <summary>Every sign, signal word and large sentence that is too small to be read from a distance.</summary>
+    /// <param name="label">The wall sign.</param>
+    /// <param name="distance">From how far it is to be read.</param>
+    public IReadOnlyList<Problem> CheckFrom(PlacedLabel label, Length distance)
+    {
+        ArgumentNullException.ThrowIfNull(label);
+        return [.. ViewingCheck.Problems(label, distance, ruler)];
     }
 }

@@ -6,6 +6,7 @@ using JarLabel.Layout.Designs;
 using JarLabel.Layout.Marks;
 using JarLabel.Layout.Sheets;
 using JarLabel.Render;
+using UnitsNet;
 
 namespace JarLabel.Bench.Labels;
 
@@ -46,14 +47,18 @@ public sealed class LabelPress
     public Result<IReadOnlyList<Design>> Designs() => All(library.DesignIds, library.Design);
 
     /// <summary>The page with one label at a place, and what had no room on it.</summary>
-    public Result<PressedLabel> Press(LabelText text, LabelStock stock, int place)
+    /// <param name="text">What it says.</param>
+    /// <param name="stock">On what, and how it looks.</param>
+    /// <param name="place">The place on the sheet, from 1.</param>
+    /// <param name="from">For a wall sign: from how far it is to be read.</param>
+    public Result<PressedLabel> Press(LabelText text, LabelStock stock, int place, Length? from = null)
     {
         ArgumentNullException.ThrowIfNull(stock);
         var sheet = stock.Sheet;
         return Composer.Place(text, stock.Design, sheet.AreaAt(place), ruler).Then(label =>
         {
-            var problems = preflight.Check(label, sheet.PaperWidth, sheet.PaperHeight);
-            return problems.Count == 0
+            Problem[] problems = [.. preflight.Check(label, sheet.PaperWidth, sheet.PaperHeight), .. from is { } distance ? preflight.CheckFrom(label, distance) : []];
+            return problems.Length == 0
                 ? new PressedLabel(new Page(sheet.PaperWidth, sheet.PaperHeight, label.Marks), label.Moved)
                 : Result<PressedLabel>.Failed(problems);
         });

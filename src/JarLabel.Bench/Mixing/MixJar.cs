@@ -1,4 +1,5 @@
 using JarLabel.Bench.Labels;
+using JarLabel.Bench.Notices;
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
@@ -20,7 +21,8 @@ public static class MixJar
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(request);
         return Begin(bench, request).Then(begun => LabelWriter.Open(bench).Then(labels =>
-            LedgerDesk.Record(bench, step => Record(bench, request, begun, labels, step))));
+            LedgerDesk.Record(bench, step => Record(bench, request, begun, labels, step)
+                .Then<BenchOutcome>(mixed => mixed with { Cautions = [.. mixed.Cautions, .. ShelfCautions.With(bench, step, mixed)] }))));
     }
 
     private static Result<Mixed> Begin(Workbench bench, MixRequest request)

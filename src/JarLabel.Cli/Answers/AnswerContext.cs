@@ -7,6 +7,7 @@ namespace JarLabel.Cli.Answers;
 [JsonSerializable(typeof(ProblemsJson))]
 [JsonSerializable(typeof(JarAnswerJson))]
 [JsonSerializable(typeof(ShelfAnswerJson))]
+[JsonSerializable(typeof(NoticeAnswerJson))]
 [JsonSerializable(typeof(SheetsAnswerJson))]
 [JsonSerializable(typeof(DesignsAnswerJson))]
 [JsonSerializable(typeof(CheckAnswerJson))]

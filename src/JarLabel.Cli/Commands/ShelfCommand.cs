@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using JarLabel.Bench.Notices;
 using JarLabel.Bench.Recording;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
@@ -27,9 +28,16 @@ internal static class ShelfCommand
         var bench = session.Workbench;
         var day = DateOnly.FromDateTime(bench.Now);
         var query = new ShelfQuery(typed.Text(Shelf), typed.Switch(Due) ? day : null, Take: MostShown);
-        return bench.Settings.Shelf(query.Shelf).Then(_ => LedgerDesk.Read<IReadOnlyList<JarEntry>>(bench, view => Result<IReadOnlyList<JarEntry>>.Of(view.Shelf(query)))).Then<Answer>(jars =>
-            Answer.Of(Show(jars, session), new ShelfAnswerJson([.. jars.Select(j => ShelfJarJson.Of(j, bench.Now))], jars.Sum(j => j.Liquid.Milliliters)), AnswerContext.Default.ShelfAnswerJson));
+        return bench.Settings.Shelf(query.Shelf)
+            .Then(_ => LedgerDesk.Read(bench, view => Result<(IReadOnlyList<JarEntry>, IReadOnlyList<Problem>)>.Of((view.Shelf(query), ShelfCautions.Of(bench, view, query.Shelf)))))
+            .Then<Answer>(found => Say(found.Item1, found.Item2, session));
     }
+
+    private static Answer Say(IReadOnlyList<JarEntry> jars, IReadOnlyList<Problem> cautions, Session session) => Answer.Of(
+        Show(jars, session),
+        new ShelfAnswerJson([.. jars.Select(j => ShelfJarJson.Of(j, session.Workbench.Now))], jars.Sum(j => j.Liquid.Milliliters), cautions),
+        AnswerContext.Default.ShelfAnswerJson,
+        cautions);
 
     private static Screen Show(IReadOnlyList<JarEntry> jars, Session session)
     {

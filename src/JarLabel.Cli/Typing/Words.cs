@@ -52,6 +52,7 @@ internal static class Words
             ? value
             : TypingProblems.NotANumber(text, least, most, where);
 
-    private static Result<T> Choice<T>(string text, string where, IReadOnlyDictionary<string, T> choices)
+    /// <summary>One of a few words.</summary>
+    internal static Result<T> Choice<T>(string text, string where, IReadOnlyDictionary<string, T> choices)
         where T : notnull => choices.TryGetValue(text.Trim(), out var value) ? value : TypingProblems.NotAChoice(text, where, choices.Keys);
 }

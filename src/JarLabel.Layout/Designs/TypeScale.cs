@@ -5,5 +5,5 @@ public static class TypeScale
 {
     /// <summary>The sizes, in points.</summary>
     public static IReadOnlyList<double> Points { get; } =
-        [5.5, 6, 6.5, 7, 8, 9, 10, 11, 12, 14, 17, 20, 24, 28, 34, 40, 48, 56, 68, 80, 96, 120, 144];
+        [5.5, 6, 6.5, 7, 8, 9, 10, 11, 12, 14, 17, 20, 24, 28, 34, 40, 48, 56, 62, 68, 80, 88, 96, 120, 144];
 }

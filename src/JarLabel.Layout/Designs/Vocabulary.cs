@@ -7,12 +7,12 @@ public static class Vocabulary
     public static IReadOnlyList<string> Words { get; } =
     [
         "cut", "cutUnit", "cutMetric", "grade", "jar", "revision", "jarLine", "solvent", "contents", "batch", "amounts", "signal", "poison",
-        "owner", "job", "note", "by", "mixedDate", "useByDate", "testDate", "readyDate", "closing", "title", "subtitle", "moreOnCard", "advice",
+        "owner", "job", "note", "by", "mixedDate", "useByDate", "testDate", "readyDate", "closing", "title", "subtitle", "moreOnCard", "advice", "danger", "warning",
     ];
 
     /// <summary>Keys of lists of sentences.</summary>
-    public static IReadOnlyList<string> Lists { get; } = ["hazards", "precautions", "firstAid", "handling", "rules", "figures"];
+    public static IReadOnlyList<string> Lists { get; } = ["hazards", "precautions", "firstAid", "handling", "rules", "figures", "sentences"];
 
     /// <summary>Keys of tables.</summary>
-    public static IReadOnlyList<string> Tables { get; } = ["dates", "batch", "thinning", "history", "timeline", "stock", "air"];
+    public static IReadOnlyList<string> Tables { get; } = ["dates", "batch", "thinning", "history", "timeline", "stock", "air", "duties", "limits"];
 }

@@ -20,6 +20,7 @@ public static class SampleLabels
     {
         "bag" => SampleStock.Bags,
         "bottle" => SampleStock.Bottles,
+        "notice" => SampleNotices.All,
         "tag" or "slip" or "lid" => All.ToDictionary(sample => sample.Key, sample => sample.Value with { Code = Address + "10488-3.12" }),
         _ => All,
     };

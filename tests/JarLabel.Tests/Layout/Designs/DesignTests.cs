@@ -12,6 +12,7 @@ public class DesignTests
     [InlineData("full", LabelShape.Rectangle, 99, 67, 2)]
     [InlineData("lid", LabelShape.Round, 50, 50, 2.5)]
     [InlineData("long", LabelShape.Rectangle, 89, 36, 2)]
+    [InlineData("notice", LabelShape.Rectangle, 279, 210, 7)]
     [InlineData("pillar", LabelShape.Rectangle, 62, 100, 2)]
     [InlineData("slip", LabelShape.Rectangle, 48.5, 25, 2)]
     [InlineData("small", LabelShape.Rectangle, 63.5, 25.4, 2)]

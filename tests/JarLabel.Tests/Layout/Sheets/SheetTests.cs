@@ -27,6 +27,8 @@ public class SheetTests
     [InlineData("letter-2x5-cards-88.9x50.8", 215.9, 279.4, 10, 88.9, 50.8, 196.85, 266.7)]
     [InlineData("letter-3x10-66.7x25.4", 215.9, 279.4, 30, 66.675, 25.4, 211.1375, 266.7)]
     [InlineData("letter-3x4-round-50.8", 215.9, 279.4, 12, 50.8, 50.8, 200.025, 263.526)]
+    [InlineData("notice-a4", 297, 210, 1, 297, 210, 297, 210)]
+    [InlineData("notice-letter", 279.4, 215.9, 1, 279.4, 215.9, 279.4, 215.9)]
     [InlineData("roll-101.6x152.4", 101.6, 152.4, 1, 101.6, 152.4, 101.6, 152.4)]
     [InlineData("roll-50x25", 50, 25, 1, 50, 25, 50, 25)]
     [InlineData("roll-57x32", 57, 32, 1, 57, 32, 57, 32)]

@@ -1,0 +1,77 @@
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Air;
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+using JarLabel.Store;
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Bench.Notices;
+
+/// <summary>Writes the wall notice for a shelf as it stands now. It changes no jar, so the ledger keeps nothing of it.</summary>
+public static class WriteNotice
+{
+    private const string Design = "notice";
+
+    /// <summary>How badly air mixes in a shop with a window or a fan, of 1 to 10 (ACGIH, Industrial Ventilation: 3 is a usual choice; from memory).</summary>
+    private const double MixingFactor = 3;
+
+    /// <summary>The solvent that the air of an empty shelf is reckoned with.</summary>
+    private const string UsualSolvent = "ethanol-95";
+
+    /// <summary>The written notice, or every reason why not; then nothing was written.</summary>
+    public static Result<WrittenNotice> Do(Workbench bench, NoticeRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(request);
+        return AirQuestion.Of(request.Evaporated, request.Room, request.Over, mixingFactor: MixingFactor).Then(question =>
+            bench.Settings.Shelf(request.Shelf).Then(shelf => LabelPress.Open(bench).Then(press =>
+                LedgerDesk.Record(bench, step => Write(bench, request, question, shelf, press, step)))));
+    }
+
+    private static Result<WrittenNotice> Write(
+        Workbench bench, NoticeRequest request, AirQuestion question, Shelf shelf, LabelPress press, LedgerStep step) =>
+        ShelfContents.Jars(step, shelf.Name).Then(jars => press.Choose(new LabelChoice(Design, SheetFor(request.Paper))).Then(stock =>
+        {
+            var standing = ShelfContents.Stock(bench, jars);
+            var air = WorstAir(bench, jars, question);
+            var path = request.File ?? Path.Combine(bench.Folder.Labels, $"{stock.Sheet.Id}-{FileWord(shelf.Name)}.pdf");
+            return press.Press(ShelfNotice.For(Facts(bench, shelf, standing, air)), stock, 1, request.Distance).Then(pressed =>
+                LabelFiles.Bytes(path, [pressed.Page], $"Solvent shelf {shelf.Name}", bench.Now).Then<WrittenNotice>(bytes =>
+                {
+                    if (!bench.DryRun)
+                    {
+                        step.Stage(path, bytes);
+                    }
+
+                    return new WrittenNotice(path, stock.Sheet.Id, shelf.Name, request, standing, air, [.. ShelfCautions.Of(bench, shelf.Name, standing)]);
+                }));
+        }));
+
+    private static NoticeFacts Facts(Workbench bench, Shelf shelf, ShelfStock stock, AirAssessment? air) => new(
+        shelf.Name,
+        DateOnly.FromDateTime(bench.Now),
+        stock,
+        air,
+        bench.Rules,
+        bench.Catalog,
+        bench.Metric,
+        bench.Settings.Name,
+        bench.Settings.Contact);
+
+    /// <summary>The air is reckoned with the solvent on the shelf that is the worst to breathe.</summary>
+    private static AirAssessment? WorstAir(Workbench bench, IReadOnlyList<Jar> jars, AirQuestion question) => jars
+        .SelectMany(jar => jar.Contents.Solvents.Select(solvent => solvent.Solvent))
+        .DefaultIfEmpty(UsualSolvent)
+        .Distinct()
+        .Select(id => RoomAirAssessor.Assess(bench.Catalog.Solvents.Find(id)!, question, bench.Rules))
+        .Where(answer => answer.Ok)
+        .Select(answer => answer.Require())
+        .MaxBy(air => air.FractionOfLimit);
+
+    private static string SheetFor(NoticePaper paper) => paper == NoticePaper.A4 ? "notice-a4" : "notice-letter";
+
+    private static string FileWord(string shelf) => string.Concat(shelf.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-'));
+}

@@ -1,0 +1,89 @@
+using System.Globalization;
+using JarLabel.Core.Air;
+using JarLabel.Core.Hazards;
+using UnitsNet;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>The figures of a shelf notice.</summary>
+internal static class NoticeTables
+{
+    /// <summary>A window as they are found in small shops, and air that hardly moves: the careful side of a light breeze.</summary>
+    private static readonly (Area Opening, Speed Wind) SmallWindow = (Area.FromSquareMeters(0.5), Speed.FromMetersPerSecond(1));
+
+    /// <summary>What stands there: name, jars, amount, under a line that names the columns.</summary>
+    internal static IReadOnlyList<IReadOnlyList<string>> Stock(NoticeFacts facts)
+    {
+        var stock = facts.Stock;
+        return stock.Liquids.Count == 0
+            ? [[Heading(facts), "", ""], ["no jars", "", ""]]
+            : [[Heading(facts), "jars", "amount"], .. stock.Categories.Select(c => Row(c, facts.Metric)), .. Methanol(stock, facts.Metric)];
+    }
+
+    /// <summary>What a spell of work does to the air, under a line that says which.</summary>
+    internal static IReadOnlyList<IReadOnlyList<string>> Air(NoticeFacts facts)
+    {
+        if (facts.Air is not { } air)
+        {
+            return [];
+        }
+
+        var question = air.Question;
+        return
+        [
+            [$"Air when {Amount(question.Evaporated, facts.Metric)} dries in a room of {Room(question.Room, facts.Metric)}", ""],
+            ["in the air at the most, closed room", $"{Three(air.PeakPpm)} ppm"],
+            ["the most to breathe over a shift", air.LimitPpm is { } limit ? $"{Three(limit)} ppm{(air.LimitUnverified ? " *" : "")}" : "no limit known"],
+            ["of the least that burns (LEL); keep below 25 %", Percent(air.FractionOfLel)],
+            [$"fresh air to keep to it, drying in {Over(question)}", air.AirForLimit is { } health ? Flow(health) : "no limit known"],
+            ["a ½ m² window, another across, faint breeze", "≈ " + Flow(Draught.ThroughWindow(SmallWindow.Opening, SmallWindow.Wind))],
+            .. air.LimitUnverified ? (string[][])[["* not looked up in its source", ""]] : [],
+        ];
+    }
+
+    private static IReadOnlyList<string> Row(StockedCategory stocked, bool metric) =>
+        [CategoryName(stocked.Category), Count(stocked.Jars), BenchAmount.Both(stocked.Liquid, metric)];
+
+    private static IEnumerable<IReadOnlyList<string>> Methanol(ShelfStock stock, bool metric)
+    {
+        var jars = stock.WithMethanol;
+        return jars.Count == 0
+            ? []
+            : [["of these with methanol", Count(jars.Count), BenchAmount.Both(Volume.FromMilliliters(jars.Sum(l => l.Liquid.Milliliters)), metric)]];
+    }
+
+    /// <summary>The words of the category's own hazard statement, H224 to H227.</summary>
+    private static string CategoryName(int? category) => category switch
+    {
+        1 => "extremely flammable (cat. 1)",
+        2 => "highly flammable (cat. 2)",
+        3 => "flammable (cat. 3)",
+        4 => "combustible (cat. 4)",
+        _ => "not flammable",
+    };
+
+    private static string Over(AirQuestion question) => question.Over is { } over
+        ? over.Hours >= 1 ? Say($"{over.Hours:0.#} h") : Say($"{over.Minutes:0} min")
+        : "1 h";
+
+    private static string Heading(NoticeFacts facts) => $"Shelf {facts.Shelf}, {DateWords.Of(facts.Day)}";
+
+    private static string Amount(Volume liquid, bool metric) => metric ? BenchAmount.Metric(liquid) : BenchAmount.Us(liquid);
+
+    private static string Room(Volume room, bool metric) => metric ? Say($"{room.CubicMeters:0.#} m³") : Say($"{room.CubicFeet:0} cu ft");
+
+    private static string Flow(VolumeFlow air) => $"{Three(air.CubicMetersPerHour)} m³/h ({Three(air.CubicFeetPerMinute)} cfm)";
+
+    /// <summary>Three figures that count: the sum is no better.</summary>
+    private static string Three(double figure)
+    {
+        var step = Math.Pow(10, Math.Max(0, Math.Floor(Math.Log10(Math.Max(1, figure))) - 2));
+        return Say($"{Math.Round(figure / step) * step:0}");
+    }
+
+    private static string Percent(double fraction) => Say($"{100 * fraction:0.#} %");
+
+    private static string Count(int jars) => jars.ToString(CultureInfo.InvariantCulture);
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

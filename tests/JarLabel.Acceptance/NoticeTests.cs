@@ -1,0 +1,89 @@
+using System.Text.Json.Nodes;
+using JarLabel.Tests;
+using UglyToad.PdfPig;
+
+namespace JarLabel.Acceptance;
+
+public sealed class NoticeTests : IDisposable
+{
+    private readonly Shop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public void A_notice_tells_what_stands_on_the_shelf()
+    {
+        Mix("ethanol-95");
+        Mix("denatured-sda3a");
+        var notice = shop.Json("notice", "--paper", "a4", "--at", "2026-03-09")["notice"]!.AsObject();
+        Assert.Equal((2, "Danger", true), (notice["jars"]!.GetValue<int>(), notice["signalWord"]!.GetValue<string>(), notice["toxic"]!.GetValue<bool>()));
+        using var pdf = PdfDocument.Open(notice["file"]!.GetValue<string>());
+        var page = Assert.Single(pdf.GetPages());
+        Assert.Equal((841.89, 595.28), (page.Width, page.Height), new WithinPoint());
+        var words = string.Join(' ', page.GetWords().Select(w => w.Text));
+        foreach (var part in (string[])["DANGER", "Air", "outside.", "9 Mar 2026", "poison center", "1910.106", "1926.152", "ppm", "fire code"])
+        {
+            Assert.Contains(part, words, StringComparison.Ordinal);
+        }
+
+        OutsideProgram.Qpdf.Run("--check", notice["file"]!.GetValue<string>());
+    }
+
+    [Theory]
+    [InlineData("--shelf", "attic", "JL409")]
+    [InlineData("--room", "0 m3", "JL105")]
+    [InlineData("--room", "50", "JL10")]
+    [InlineData("--paper", "a3", "JL108")]
+    [InlineData("--distance", "5", "JL323")]
+    [InlineData("--out", "notice.doc", "JL332")]
+    public void A_wrong_word_is_told_and_nothing_is_written(string option, string value, string code)
+    {
+        var run = shop.Run("notice", option, value);
+        Assert.Equal(2, run.ExitCode);
+        Assert.StartsWith($"error {code}", run.Errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(shop.Labels) && Directory.EnumerateFiles(shop.Labels).Any());
+    }
+
+    [Fact]
+    public void A_dry_run_writes_nothing()
+    {
+        Assert.Equal(0, shop.Run("notice", "--dry-run").ExitCode);
+        Assert.Empty(Directory.EnumerateFileSystemEntries(shop.Folder));
+    }
+
+    // 20 kg of alcohols (TRGS 510) are less than 30 L of 95 % ethanol at 0.8114 kg/L.
+    [Fact]
+    public void A_passed_limit_is_a_caution_and_stands_on_the_notice()
+    {
+        Assert.Equal(0, shop.Run("mix", "--grade", "garnet", "--cut", "1", "--pour", "30 L", "--solvent", "ethanol-95", "--no-label").ExitCode);
+        var answer = shop.Json("notice", "--rules", "clp");
+        Assert.Contains("de-workroom", answer["notice"]!["limitsPassed"]!.AsArray().Select(l => l!.GetValue<string>()));
+        Assert.Contains(answer["warnings"]!.AsArray(), w => w!["code"]!.GetValue<string>() == "JL177");
+    }
+
+    // The same limit, told when the jar is mixed and when the shelf is looked at; 24 L weigh 19.5 kg.
+    [Theory]
+    [InlineData("24 L", false)]
+    [InlineData("26 L", true)]
+    public void Mixing_and_looking_at_the_shelf_tell_a_passed_limit(string pour, bool passed)
+    {
+        string[] mix = ["mix", "--grade", "garnet", "--cut", "0.1", "--pour", pour, "--solvent", "ethanol-95", "--no-label", "--rules", "clp"];
+        Assert.Equal(passed, Passed(shop.Json([.. mix, "--dry-run"])));
+        Assert.Equal(passed, Passed(shop.Json(mix)));
+        Assert.Equal(passed, Passed(shop.Json("shelf", "--rules", "clp")));
+        Assert.False(Passed(shop.Json("shelf", "--rules", "osha")));
+    }
+
+    private static bool Passed(JsonObject answer) => answer["warnings"]!.AsArray().Any(w => w!["code"]!.GetValue<string>() == "JL177");
+
+    private void Mix(string solvent) => Assert.Equal(
+        0, shop.Run("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", solvent, "--container", "500 mL", "--at", "2026-03-09T10:00").ExitCode);
+
+    private sealed class WithinPoint : IEqualityComparer<(double Width, double Height)>
+    {
+        public bool Equals((double Width, double Height) one, (double Width, double Height) other) =>
+            Math.Abs(one.Width - other.Width) < 0.5 && Math.Abs(one.Height - other.Height) < 0.5;
+
+        public int GetHashCode((double Width, double Height) size) => 0;
+    }
+}

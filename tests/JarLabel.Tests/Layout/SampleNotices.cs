@@ -1,0 +1,62 @@
+using JarLabel.Core.Labels;
+using static JarLabel.Tests.Layout.SampleLabels;
+
+namespace JarLabel.Tests.Layout;
+
+/// <summary>Invented notices for a solvent shelf.</summary>
+public static class SampleNotices
+{
+    private static readonly string[][] Duties =
+    [
+        ["Flame", "Vapor is heavier than air: it runs along the floor and flashes back. No spark, heater or pilot light. A burning alcohol flame is nearly invisible by day."],
+        ["Air", "Doors open and a fan that blows outdoors, its motor out of the vapor; a dust extractor does not help."],
+        ["Rags", "Alcohol: spread singly outdoors to dry. With drying oil they heat by themselves and burn: flat outdoors, or under water in a closed metal can."],
+        ["Fire", "Alcohol-resistant foam, powder or CO₂. If it is not out at once: get out, shut the door, call the fire service."],
+        ["Waste", "To the hazardous-waste point, never the drain. Keep locked from children; no drinking vessels."],
+    ];
+
+    private static readonly string[][] Air =
+    [
+        ["Air when 8.5 fl oz dries in a room of 1766 cu ft", ""],
+        ["in the air at the most, closed room", "1960 ppm"],
+        ["the most to breathe over a shift", "1000 ppm"],
+        ["fresh air to keep to it, drying in 1 h", "294 m³/h (173 cfm)"],
+    ];
+
+    private static readonly string[][] Limits =
+    [
+        ["At most", "in a workplace; a home may have stricter local limits"],
+        ["1 US quart", "A workplace may keep a category 2 liquid in glass or approved plastic of at most 1 US quart; in glass up to 1 US gallon only where metal would spoil the liquid. 29 CFR 1910.106(d)(2), table H-12"],
+        ["60 US gallons", "One flammables cabinet holds at most 60 US gallons of category 1, 2 and 3 liquids. 29 CFR 1910.106(d)(3)"],
+    ];
+
+    public static IReadOnlyDictionary<string, LabelText> All { get; } = new Dictionary<string, LabelText>(StringComparer.Ordinal)
+    {
+        ["shortest"] = Notice("warning", "WARNING", ["W021"], "Lids tight.", [["Shelf loft, 1 May 2026", "jars", "amount"], ["flammable (cat. 3)", "1", "250 mL (8.5 fl oz)"]], Duties[..3], Limits[..2]),
+        ["typical"] = Notice("danger", "DANGER", ["W021"], "Lids tight.", [["Shelf main, 9 Mar 2026", "jars", "amount"], ["highly flammable (cat. 2)", "3", "1.57 L (53.2 fl oz)"]], Duties, Limits),
+        ["longest"] = Notice(
+            "danger",
+            "DANGER",
+            ["W021", "W016"],
+            "Do not drink.",
+            [
+                ["Shelf cellar, north wall, 28 Sep 2026", "jars", "amount"],
+                ["highly flammable (cat. 2)", "112", "118.40 L (31.28 gal)"],
+                ["flammable (cat. 3)", "12", "8.40 L (2.22 gal)"],
+                ["of these with methanol", "34", "31.20 L (8.24 gal)"],
+            ],
+            [.. Duties, ["First aid", "Methanol swallowed: call the poison center at once, even when well; signs may come 10 to 48 h later. Eyes: rinse for minutes. Faint: fresh air, doctor."]],
+            [.. Limits, ["25 US gallons", "PASSED NOW. On a construction site at most 25 US gallons of flammable liquids in a room outside a cabinet. 29 CFR 1926.152(b)(1)"]]),
+    };
+
+    private static LabelText Notice(string signal, string word, string[] signs, string middle, string[][] stock, string[][] duties, string[][] limits) => new(
+        Words(
+            (signal, [word]),
+            ("owner", ["Larkwood Finishing Room"]),
+            ("closing", ["The local fire code, the alcohol's own label and data sheet, and licensed practice come first."])),
+        Lists(("sentences", ["Air the room.", middle, "Rags outside."])),
+        Tables(("stock", stock), ("air", Air), ("duties", duties), ("limits", limits)),
+        signs,
+        null,
+        null);
+}
