@@ -16,8 +16,8 @@ internal static class JarProblems
         new("JL143", $"There is no jar {number} in this shop's ledger. ", "JAR");
 
     internal static Problem NoBeginning(JarNumber number, JarEvent happened) =>
-        new("JL440", $"The life of jar {number} begins with {happened.GetType().Name}; a jar begins when it is mixed.");
+        new("JL480", $"The life of jar {number} begins with {happened.GetType().Name}; a jar begins when it is mixed.");
 
     internal static Problem CannotFollow(JarNumber number, JarEvent happened) =>
-        new("JL440", $"The life of jar {number} goes on with {happened.GetType().Name}, which cannot follow what was before.");
+        new("JL480", $"The life of jar {number} goes on with {happened.GetType().Name}, which cannot follow what was before.");
 }

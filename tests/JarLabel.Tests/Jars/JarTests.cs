@@ -55,8 +55,8 @@ public class JarTests
         var jar = Jar.Fold(JarNumber.From(142), [Mix(null), label]).Require();
         Assert.Equal(1, jar.Revision);
         Assert.Equal(1.5, jar.Contents.Cut!.Value.PoundsPerUsGallon, 0.001);
-        Assert.Equal("JL440", Assert.Single(Jar.Fold(JarNumber.From(1), [label]).Problems).Code);
-        Assert.Equal("JL440", Assert.Single(Jar.Fold(JarNumber.From(1), [Mix(null), Mix(null)]).Problems).Code);
+        Assert.Equal("JL480", Assert.Single(Jar.Fold(JarNumber.From(1), [label]).Problems).Code);
+        Assert.Equal("JL480", Assert.Single(Jar.Fold(JarNumber.From(1), [Mix(null), Mix(null)]).Problems).Code);
         Assert.Equal("JL143", Assert.Single(Jar.Fold(JarNumber.From(1), []).Problems).Code);
     }
 
