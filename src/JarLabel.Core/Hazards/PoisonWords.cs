@@ -9,9 +9,9 @@ public static class PoisonWords
     /// <summary>Percent of methanol by weight above which the wording is wanted.</summary>
     public const decimal MethanolAbove = 4;
 
-    /// <summary>The words, in the order of a label.</summary>
+    /// <summary>The words, in the order of a label; the signal word DANGER stands above them.</summary>
     public static IReadOnlyList<string> Words { get; } =
-        ["DANGER! POISON", "VAPOR HARMFUL", "MAY BE FATAL OR CAUSE BLINDNESS IF SWALLOWED", "CANNOT BE MADE NONPOISONOUS"];
+        ["POISON", "Vapor harmful", "May be fatal or cause blindness if swallowed", "Cannot be made nonpoisonous"];
 
     /// <summary>True when they are wanted.</summary>
     public static bool WantedOn(Composition mixture, RuleSet rules)

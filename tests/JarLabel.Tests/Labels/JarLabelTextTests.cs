@@ -54,7 +54,7 @@ public class JarLabelTextTests
     [Fact, Cites(References.Cfr27, "20.117: wording on more than 4 % of methanol by weight")]
     public void Much_methanol_brings_the_poison_wording()
     {
-        Assert.Contains("CANNOT BE MADE NONPOISONOUS", Text("garnet", "denatured-methanol-50", 1.5, 350).Words["poison"][0], StringComparison.Ordinal);
+        Assert.Contains("Cannot be made nonpoisonous", Text("garnet", "denatured-methanol-50", 1.5, 350).Words["poison"][0], StringComparison.Ordinal);
         Assert.False(Text("garnet", "ethanol-95", 1.5, 350).Words.ContainsKey("poison"));
     }
 
