@@ -2,6 +2,7 @@ using JarLabel.Bench.Labels;
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Hazards;
+using JarLabel.Core.Jars;
 
 namespace JarLabel.Bench;
 
@@ -10,4 +11,11 @@ namespace JarLabel.Bench;
 /// <param name="Hazards">What its contents are.</param>
 /// <param name="Label">The label that was written, if one was.</param>
 /// <param name="Cautions">What went through but should be known.</param>
-public sealed record BenchOutcome(JarHistory History, HazardAssessment Hazards, WrittenLabel? Label, IReadOnlyList<Problem> Cautions);
+public sealed record BenchOutcome(JarHistory History, HazardAssessment Hazards, WrittenLabel? Label, IReadOnlyList<Problem> Cautions)
+{
+    /// <summary>What was recorded of the jar; null when it was only looked at or labelled.</summary>
+    public JarEvent? Step { get; init; }
+
+    /// <summary>New jars that came of it.</summary>
+    public IReadOnlyList<BenchOutcome> Made { get; init; } = [];
+}

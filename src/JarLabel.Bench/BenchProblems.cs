@@ -1,5 +1,7 @@
-using JarLabel.Core;
+using System.Globalization;
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
+using JarLabel.Core;
 
 namespace JarLabel.Bench;
 
@@ -20,4 +22,13 @@ internal static class BenchProblems
 
     internal static Problem UnknownFileKind(string file) =>
         new("JL332", $"Read {Quoted.Of(file)} as the file to write; its ending says what it becomes: .pdf, .png or .svg, such as label.pdf.", "--out");
+
+    internal static Problem WentOn(JarNumber jar, JarNumber made) =>
+        new("JL147", $"This step filled jar {made}, and jar {jar} has been worked on since; first \"jarlabel undo {jar}\".", "JAR");
+
+    internal static Problem TooFewJars(int read) =>
+        new("JL148", string.Create(CultureInfo.InvariantCulture, $"Read {read} jar{(read == 1 ? "" : "s")}; a blend needs two or more different ones, such as \"jarlabel blend 3 7\"."), "JAR");
+
+    internal static Problem NothingToDecant() =>
+        new("JL149", "Read no amount; say how much goes into each new jar, such as --into \"200 mL,200 mL\".", "--into");
 }

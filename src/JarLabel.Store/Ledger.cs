@@ -129,13 +129,15 @@ public sealed class Ledger : IDisposable
     public Result<ExportReport> Export(string file) => Read(_ => new Exporter(events, Folder.Ledger).Write(file));
 
     /// <summary>Takes the events of an export: all that are new, or none and every problem with its line.</summary>
-    public Result<ImportReport> Import(string file)
+    /// <param name="file">The export.</param>
+    /// <param name="keep">False to work it out to the end and then drop it.</param>
+    public Result<ImportReport> Import(string file, bool keep = true)
     {
         DemandWriting();
         try
         {
             using var stream = File.OpenRead(file);
-            return InOneTransaction(() => Import(stream, file));
+            return InOneTransaction(() => Import(stream, file), keep);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {

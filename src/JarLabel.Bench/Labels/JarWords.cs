@@ -8,13 +8,13 @@ namespace JarLabel.Bench.Labels;
 /// <summary>A jar's hazards and printed words in this shop.</summary>
 public static class JarWords
 {
-    /// <summary>What the jar's contents are under the rules that apply.</summary>
+    /// <summary>What the jar's contents, or what an emptied jar held last, are under the rules that apply.</summary>
     public static HazardAssessment Hazards(Workbench bench, Jar jar)
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(jar);
-        var poured = jar.Contents.Solvents.Select(s => (bench.Catalog.Solvents.Find(s.Solvent)!, s.Weight));
-        return MixtureClassifier.Classify(JarComposition.Possible(poured, jar.Contents.Flakes, bench.Catalog), bench.Rules, bench.Catalog);
+        var poured = jar.Held.Solvents.Select(s => (bench.Catalog.Solvents.Find(s.Solvent)!, s.Weight));
+        return MixtureClassifier.Classify(JarComposition.Possible(poured, jar.Held.Flakes, bench.Catalog), bench.Rules, bench.Catalog);
     }
 
     /// <summary>Everything that may be printed of the jar.</summary>

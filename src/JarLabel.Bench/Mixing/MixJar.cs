@@ -1,5 +1,4 @@
-using JarLabel.Bench.Labels;
-using JarLabel.Bench.Notices;
+using JarLabel.Bench.Changing;
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
@@ -20,9 +19,8 @@ public static class MixJar
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(request);
-        return Begin(bench, request).Then(begun => LabelWriter.Open(bench).Then(labels =>
-            LedgerDesk.Record(bench, step => Record(bench, request, begun, labels, step)
-                .Then<BenchOutcome>(mixed => mixed with { Cautions = [.. mixed.Cautions, .. ShelfCautions.With(bench, step, mixed)] }))));
+        return Begin(bench, request).Then(begun => Finish.Open(bench).Then(finish =>
+            LedgerDesk.Record(bench, step => finish.Record(Recorder.ForNewJar(step), begun, request.Label))));
     }
 
     private static Result<Mixed> Begin(Workbench bench, MixRequest request)
@@ -53,26 +51,6 @@ public static class MixJar
         shelf,
         request.FlakeDate,
         bench.Keeping);
-
-    private static Result<BenchOutcome> Record(Workbench bench, MixRequest request, Mixed begun, LabelWriter labels, LedgerStep step)
-    {
-        var recorder = Recorder.ForNewJar(step);
-        return recorder.Append(begun).Then(history =>
-        {
-            var hazards = JarWords.Hazards(bench, history.Jar);
-            var cautions = Cautions(bench, request, history.Jar, hazards);
-            return request.Label is { } choice
-                ? labels.Write(recorder, history, hazards, choice).Then<BenchOutcome>(label => new BenchOutcome(history, hazards, label, cautions))
-                : new BenchOutcome(history, hazards, null, cautions);
-        });
-    }
-
-    private static Problem[] Cautions(Workbench bench, MixRequest request, Jar jar, HazardAssessment hazards) =>
-    [
-        .. BatchCautions.OfLiquid(jar.Contents.Recipe!, request.Solvent),
-        .. BatchCautions.OfJar(jar.Container, request.Grade, KindOf(bench, request.Grade), request.FlakeDate, DateOnly.FromDateTime(jar.MixedAt)),
-        .. StorageCautions.Of(jar.Container, hazards, bench.Catalog),
-    ];
 
     private static KeepingClass KindOf(Workbench bench, Grade grade) => bench.Catalog.Keeping.Find(grade.Keeping)!;
 }

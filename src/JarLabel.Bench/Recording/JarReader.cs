@@ -32,15 +32,15 @@ public sealed class JarReader : IJarReader
         jar.Number.Value,
         jar.Revision,
         jar.Shelf,
-        jar.Contents.Resins[0].Grade,
-        jar.Contents.Solvents[0].Solvent,
+        jar.Held.Resins[0].Grade,
+        jar.Held.Solvents[0].Solvent,
         jar.Contents.Cut,
         jar.Contents.Liquid,
         DateOnly.FromDateTime(jar.MixedAt),
         jar.Dates.Ready,
         jar.Dates.TestFrom,
         jar.Dates.UseBy,
-        Tested: null,
-        TestPassed: null,
-        OnShelf: true);
+        Tested: jar.Test?.Day,
+        TestPassed: jar.Test?.Passed,
+        OnShelf: jar.OnShelf);
 }

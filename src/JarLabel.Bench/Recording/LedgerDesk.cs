@@ -11,21 +11,22 @@ public static class LedgerDesk
     /// <summary>Records one step, whole or not at all. On a dry run the step is worked out to the end and then dropped.</summary>
     internal static Result<T> Record<T>(Workbench bench, Func<LedgerStep, Result<T>> work)
         where T : notnull => bench.DryRun
-            ? Rehearse(bench, work)
+            ? ForWriting(bench, ledger => ledger.Rehearse(work))
             : With(bench.Folder, LedgerMode.Write, ledger => ledger.Record(work));
 
-    private static Result<T> Rehearse<T>(Workbench bench, Func<LedgerStep, Result<T>> work)
+    /// <summary>Opens the ledger to write. On a dry run where there is none yet, one is made elsewhere and dropped.</summary>
+    internal static Result<T> ForWriting<T>(Workbench bench, Func<Ledger, Result<T>> work)
         where T : notnull
     {
-        if (File.Exists(bench.Folder.Ledger))
+        if (!bench.DryRun || File.Exists(bench.Folder.Ledger))
         {
-            return With(bench.Folder, LedgerMode.Write, ledger => ledger.Rehearse(work));
+            return With(bench.Folder, LedgerMode.Write, work);
         }
 
         var elsewhere = Directory.CreateTempSubdirectory("jarlabel-");
         try
         {
-            return ShopFolder.At(elsewhere.FullName).Then(folder => With(folder, LedgerMode.Write, ledger => ledger.Rehearse(work)));
+            return ShopFolder.At(elsewhere.FullName).Then(folder => With(folder, LedgerMode.Write, work));
         }
         finally
         {
@@ -45,7 +46,7 @@ public static class LedgerDesk
     public static Result<JarHistory> Jar(Workbench bench, JarNumber number) => 
         Read(bench, view => JarHistory.Of(number, view.EventsOf(Subject.Jar(number.Value))));
 
-    private static Result<T> With<T>(ShopFolder folder, LedgerMode mode, Func<Ledger, Result<T>> use)
+    internal static Result<T> With<T>(ShopFolder folder, LedgerMode mode, Func<Ledger, Result<T>> use)
         where T : notnull
     {
         if (!Ledger.Open(folder, mode, JarReader.Instance).TryGet(out var ledger, out var problems))

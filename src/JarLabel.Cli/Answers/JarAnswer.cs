@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using JarLabel.Bench;
 using JarLabel.Bench.Labels;
+using JarLabel.Bench.Scanning;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
@@ -17,8 +18,38 @@ internal static class JarAnswer
         var screen = Begin(session, jar)
             .Rows([.. Recipe(session, jar), .. Keeping(jar), .. Label(outcome.Label)])
             .Gap().Rows(HazardRows(session, outcome.Hazards));
-        return With(session, outcome, screen.Next(session.Workbench.DryRun ? "the same without --dry-run records it" : $"jarlabel jar {jar.Number.Value}"), history: false);
+        return With(session, outcome, Ahead(session, screen, jar), history: false);
     }
+
+    /// <summary>After a change: what to add, what is in it then, and where the new label is.</summary>
+    internal static Answer Changed(Session session, BenchOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(session, jar)
+            .Rows([.. StepRows.Of(outcome.Step!, session), ("holds", Holds(session, jar)), ("state", StateWords.Of(jar.StateAt(session.Workbench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]);
+        return With(session, outcome, Ahead(session, screen, jar), history: false);
+    }
+
+    /// <summary>After decanting: what went where.</summary>
+    internal static Answer Decanted(Session session, BenchOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(session, jar).Rows([
+            .. outcome.Made.Select(m => ($"jar {m.History.Jar.Number}", (string?)$"{Holds(session, m.History.Jar)}{(m.Label is { } label ? $", label {label.File}" : "")}")),
+            ("left", Holds(session, jar)),
+        ]);
+        return With(session, outcome, Ahead(session, screen, jar), history: false);
+    }
+
+    /// <summary>A jar behind a code.</summary>
+    internal static Answer Scanned(Session session, Scanned scanned)
+    {
+        var shown = Shown(session, scanned.Jar);
+        return Answer.Of(shown.Screen, Json(session, scanned), AnswerContext.Default.JarAnswerJson, shown.Warnings);
+    }
+
+    /// <summary>The same for a program.</summary>
+    internal static JarAnswerJson Json(Session session, Scanned scanned) => Json(session, scanned.Jar, history: true) with { Scanned = ScannedJson.Of(scanned) };
 
     /// <summary>After a reprint.</summary>
     internal static Answer Labelled(Session session, BenchOutcome outcome) =>
@@ -46,9 +77,18 @@ internal static class JarAnswer
             : [];
     }
 
+    private static Screen Ahead(Session session, Screen screen, Jar jar) =>
+        screen.Next(session.Workbench.DryRun ? "the same without --dry-run records it" : $"jarlabel jar {jar.Number.Value}");
+
+    private static string Holds(Session session, Jar jar) => jar.Contents.Cut is { } cut
+        ? $"{BenchAmount.Both(jar.Contents.Liquid, session.Workbench.Metric)} of {CutWords.Of(cut)}"
+        : "nothing more";
+
     private static IEnumerable<(string, string?)> Keeping(Jar jar) =>
+        [("ready", $"≈ {DateWords.Of(jar.Dates.Ready)}; swirl it every hour or two until then"), .. Dates(jar)];
+
+    private static IEnumerable<(string, string?)> Dates(Jar jar) =>
     [
-        ("ready", $"≈ {DateWords.Of(jar.Dates.Ready)}; swirl it every hour or two until then"),
         ("test from", DateWords.Estimate(jar.Dates.TestFrom)),
         ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass"),
     ];
@@ -60,21 +100,24 @@ internal static class JarAnswer
     private static IEnumerable<(string, string?)> HazardRows(Session session, HazardAssessment hazards) =>
         hazards.StatementTexts(session.Workbench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text));
 
-    private static Answer With(Session session, BenchOutcome outcome, Screen screen, bool history)
+    private static Answer With(Session session, BenchOutcome outcome, Screen screen, bool history) =>
+        Answer.Of(screen, Json(session, outcome, history), AnswerContext.Default.JarAnswerJson, outcome.Cautions);
+
+    private static JarAnswerJson Json(Session session, BenchOutcome outcome, bool history)
     {
         var jar = outcome.History.Jar;
         var label = outcome.Label;
-        return Answer.Of(
-            screen,
-            new JarAnswerJson(
-                JarJson.Of(jar, session.Workbench.Now),
-                jar.Contents.Recipe is { } recipe ? RecipeJson.Of(recipe, jar.Contents.Resins[0].Grade, jar.Contents.Solvents[0].Solvent) : null,
-                HazardsJson.Of(outcome.Hazards),
-                label is null ? null : new LabelJson(label.File, label.Event.Design, label.Event.Sheet, label.Event.Position, label.Event.Payload),
-                history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
-                outcome.Cautions),
-            AnswerContext.Default.JarAnswerJson,
-            outcome.Cautions);
+        return new JarAnswerJson(
+            JarJson.Of(jar, session.Workbench.Now),
+            jar.Contents.Recipe is { } recipe ? RecipeJson.Of(recipe, jar.Contents.Resins[0].Grade, jar.Contents.Solvents[0].Solvent) : null,
+            outcome.Step is { } step ? StepJson.Of(step) : null,
+            HazardsJson.Of(outcome.Hazards),
+            label is null ? null : new LabelJson(label.File, label.Event.Design, label.Event.Sheet, label.Event.Position, label.Event.Payload),
+            history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
+            outcome.Cautions)
+        {
+            Made = outcome.Made.Count > 0 ? [.. outcome.Made.Select(m => Json(session, m, history: false))] : null,
+        };
     }
 
     private static JsonObject HistoryItem(JarEvent happened, int revision)

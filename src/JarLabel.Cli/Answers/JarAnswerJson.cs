@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using System.Text.Json.Serialization;
 using JarLabel.Core;
 
 namespace JarLabel.Cli.Answers;
@@ -7,7 +8,17 @@ namespace JarLabel.Cli.Answers;
 internal sealed record JarAnswerJson(
     JarJson Jar,
     RecipeJson? Recipe,
+    JsonNode? Step,
     HazardsJson Hazards,
     LabelJson? Label,
     IReadOnlyList<JsonNode>? History,
-    IReadOnlyList<Problem> Warnings);
+    IReadOnlyList<Problem> Warnings)
+{
+    /// <summary>New jars that came of it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<JarAnswerJson>? Made { get; init; }
+
+    /// <summary>The label that was scanned.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ScannedJson? Scanned { get; init; }
+}

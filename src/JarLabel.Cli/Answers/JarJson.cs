@@ -18,14 +18,16 @@ internal sealed record JarJson(
     string Ready,
     string TestFrom,
     string UseBy,
-    string State)
+    string State,
+    string? Tested,
+    bool? TestPassed)
 {
     internal static JarJson Of(Jar jar, DateTime now) => new(
         jar.Number.Value,
         jar.Number.ToString(),
         jar.Revision,
-        string.Join('+', jar.Contents.Resins.Select(r => r.Grade)),
-        string.Join('+', jar.Contents.Solvents.Select(s => s.Solvent)),
+        string.Join('+', jar.Held.Resins.Select(r => r.Grade).Distinct()),
+        string.Join('+', jar.Held.Solvents.Select(s => s.Solvent)),
         jar.Shelf,
         jar.Contents.Cut?.PoundsPerUsGallon ?? 0,
         jar.Contents.Liquid.Milliliters,
@@ -34,7 +36,9 @@ internal sealed record JarJson(
         jar.Dates.Ready.ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture),
         Day(jar.Dates.TestFrom),
         Day(jar.Dates.UseBy),
-        StateWords.Of(jar.StateAt(now)));
+        StateWords.Of(jar.StateAt(now)),
+        jar.Test is { } test ? Day(test.Day) : null,
+        jar.Test?.Passed);
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -12,6 +12,12 @@ internal enum LineStyle
     /// <summary>A row of a list or a table.</summary>
     Row,
 
+    /// <summary>A row about something that is to be seen to.</summary>
+    Soon,
+
+    /// <summary>A row about something that is over.</summary>
+    Over,
+
     /// <summary>The head of a table.</summary>
     Header,
 

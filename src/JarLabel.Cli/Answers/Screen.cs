@@ -35,13 +35,16 @@ internal sealed class Screen
     }
 
     /// <summary>A table; columns whose header starts with a blank are aligned to the right.</summary>
-    internal Screen Table(IReadOnlyList<string> header, IReadOnlyList<IReadOnlyList<string>> rows)
+    /// <param name="header">The names of the columns.</param>
+    /// <param name="rows">Their cells.</param>
+    /// <param name="style">The style of a row by its place; null for plain rows.</param>
+    internal Screen Table(IReadOnlyList<string> header, IReadOnlyList<IReadOnlyList<string>> rows, Func<int, LineStyle>? style = null)
     {
         var widths = header.Select((h, i) => rows.Select(r => r[i].Length).Append(h.Trim().Length).Max()).ToArray();
         Add(LineStyle.Header, Line(header.Select(h => h.Trim())));
-        foreach (var row in rows)
+        foreach (var (place, row) in rows.Index())
         {
-            Add(LineStyle.Row, Line(row));
+            Add(style?.Invoke(place) ?? LineStyle.Row, Line(row));
         }
 
         return this;

@@ -18,7 +18,9 @@ internal sealed record ShelfJarJson(
     string Mixed,
     string TestFrom,
     string UseBy,
-    string State)
+    string State,
+    string? Tested,
+    bool? TestPassed)
 {
     internal static ShelfJarJson Of(JarEntry jar, DateTime now) => new(
         jar.Number,
@@ -32,7 +34,13 @@ internal sealed record ShelfJarJson(
         Day(jar.Mixed),
         Day(jar.TestFrom),
         Day(jar.UseBy),
-        StateWords.Of(new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy).StateAt(now)));
+        StateWords.Of(StateOf(jar, now)),
+        jar.Tested is { } tested ? Day(tested) : null,
+        jar.TestPassed);
+
+    /// <summary>How a listed jar stands.</summary>
+    internal static JarState StateOf(JarEntry jar, DateTime now) =>
+        new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy).StateAt(now, jar.Tested is { } day ? new TestResult(day, jar.TestPassed == true) : null);
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

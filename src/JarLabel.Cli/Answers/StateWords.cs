@@ -13,4 +13,12 @@ internal static class StateWords
         JarState.Past => "past",
         _ => "discarded",
     };
+
+    /// <summary>The style that goes with the word; the word alone says it too.</summary>
+    internal static LineStyle Style(JarState state) => state switch
+    {
+        JarState.Test => LineStyle.Soon,
+        JarState.Past or JarState.Discarded => LineStyle.Over,
+        _ => LineStyle.Row,
+    };
 }

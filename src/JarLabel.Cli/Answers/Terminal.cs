@@ -3,7 +3,7 @@ using JarLabel.Core;
 
 namespace JarLabel.Cli.Answers;
 
-/// <summary>The only place that writes to the console: results to one stream, errors to the other.</summary>
+/// <summary>The only place that knows the console: results to one stream, errors to the other.</summary>
 /// <param name="Result">Standard output.</param>
 /// <param name="Errors">Standard error.</param>
 /// <param name="Styled">True on a terminal that may show weight, colour and typography.</param>
@@ -23,6 +23,18 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
         System.Console.Out,
         System.Console.Error,
         !System.Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")));
+
+    /// <summary>The lines that a hand or a hand scanner types, without the empty ones.</summary>
+    internal static IReadOnlyList<string> TypedLines()
+    {
+        var lines = new List<string>();
+        while (System.Console.In.ReadLine() is { } line)
+        {
+            lines.Add(line.Trim());
+        }
+
+        return [.. lines.Where(line => line.Length > 0)];
+    }
 
     /// <summary>Writes an answer, as text or as one JSON object.</summary>
     internal int Say(Result<Answer> answer, bool json)
@@ -87,6 +99,8 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
         LineStyle.Title => $"\e[1m{line.Text}\e[0m",
         LineStyle.Header => $"\e[2m{line.Text}\e[0m",
         LineStyle.Caution => $"\e[33m{Prefixed(line)}\e[0m",
+        LineStyle.Soon => $"\e[33m{line.Text}\e[0m",
+        LineStyle.Over => $"\e[31m{line.Text}\e[0m",
         LineStyle.Next => $"\e[2m{Prefixed(line)}\e[0m",
         _ => line.Text,
     };

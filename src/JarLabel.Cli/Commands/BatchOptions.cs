@@ -14,11 +14,15 @@ internal sealed class BatchOptions
     private readonly Option<string> flakes = new("--flakes") { Description = "Flakes to use: \"4 oz\", \"113 g\". With --pour the cut follows.", HelpName = "weight" };
     private readonly Option<string> makes = new("--makes") { Description = "Finished liquid wanted: \"1 pt\".", HelpName = "volume" };
     private readonly Option<string> fill = new("--fill") { Description = "A container to fill, leaving its head space: \"500 mL\".", HelpName = "volume" };
-    private readonly Option<string> temperature = new("--temp") { Description = "Temperature at the bench: 68F, \"20 C\" (the default).", HelpName = "temperature" };
+    private readonly Option<string> temperature = Temperature();
 
     /// <summary>The solvent's option, which other commands need too.</summary>
     internal static Option<string> Solvent() =>
         new("--solvent") { Description = "The alcohol: ethanol-95, denatured-unknown, isopropanol-99, ... or one of the shop's own.", HelpName = "id" };
+
+    /// <summary>The bench's temperature, which other commands need too.</summary>
+    internal static Option<string> Temperature() =>
+        new("--temp") { Description = "Temperature at the bench: 68F, \"20 C\" (the default).", HelpName = "temperature" };
 
     internal void AddTo(Command command)
     {
@@ -35,5 +39,5 @@ internal sealed class BatchOptions
         typed.Value(makes, VolumeText.Read),
         typed.Value(fill, VolumeText.Read));
 
-    internal Temperature? ReadTemperature(Typed typed) => typed.Value(temperature, TemperatureText.Read);
+    internal UnitsNet.Temperature? ReadTemperature(Typed typed) => typed.Value(temperature, TemperatureText.Read);
 }

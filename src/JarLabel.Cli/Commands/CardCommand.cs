@@ -13,7 +13,7 @@ internal static class CardCommand
 {
     private const string Design = "card";
 
-    private static readonly Argument<string> Jar = new("JAR") { Description = "The jar: 142 or 142-5." };
+    private static readonly Argument<string> Jar = JarArgument.One();
     private static readonly Option<string> Sheet = new("--sheet") { Description = "The card stock; else card-a6 under clp, card-101.6x152.4 under osha.", HelpName = "id" };
 
     internal static Command Create(Runner runner) =>

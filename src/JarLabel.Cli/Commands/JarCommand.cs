@@ -12,7 +12,7 @@ namespace JarLabel.Cli.Commands;
 /// <summary><c>jar</c>: one jar, its recipe, state and history.</summary>
 internal static class JarCommand
 {
-    private static readonly Argument<string> Jar = new("JAR") { Description = "The jar: 142 or 142-5." };
+    private static readonly Argument<string> Jar = JarArgument.One();
 
     internal static Command Create(Runner runner) => runner.Runs(new Command("jar", "One jar: recipe, state, history.") { Jar }, Run);
 

@@ -10,7 +10,7 @@ namespace JarLabel.Cli.Commands;
 /// <summary><c>label</c>: prints a jar's label again, as the jar is now.</summary>
 internal static class LabelCommand
 {
-    private static readonly Argument<string> Jar = new("JAR") { Description = "The jar: 142 or 142-5." };
+    private static readonly Argument<string> Jar = JarArgument.One();
     internal static readonly Option<string> Out = new("--out") { Description = "The file to write: .pdf, .png or .svg; else a PDF in the shop's labels folder.", HelpName = "file" };
     private static readonly LabelOptions Label = new();
 

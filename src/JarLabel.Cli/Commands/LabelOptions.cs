@@ -7,7 +7,7 @@ namespace JarLabel.Cli.Commands;
 /// <summary>The options that say which label is wanted.</summary>
 internal sealed class LabelOptions
 {
-    private const int MostPlaces = 200;
+    internal const int MostPlaces = 200;
 
     private readonly Option<string> design = new("--design") { Description = "The label design (\"jarlabel designs\" lists them).", HelpName = "id" };
     private readonly Option<string> sheet = new("--sheet") { Description = "The label stock (\"jarlabel sheets\" lists it).", HelpName = "id" };

@@ -29,25 +29,36 @@ internal static class ShelfCommand
         var day = DateOnly.FromDateTime(bench.Now);
         var query = new ShelfQuery(typed.Text(Shelf), typed.Switch(Due) ? day : null, Take: MostShown);
         return bench.Settings.Shelf(query.Shelf)
-            .Then(_ => LedgerDesk.Read(bench, view => Result<(IReadOnlyList<JarEntry>, IReadOnlyList<Problem>)>.Of((view.Shelf(query), ShelfCautions.Of(bench, view, query.Shelf)))))
-            .Then<Answer>(found => Say(found.Item1, found.Item2, session));
+            .Then(_ => LedgerDesk.Read(bench, view => Result<(IReadOnlyList<JarEntry>, IReadOnlyList<ShelfTotal>, IReadOnlyList<Problem>)>.Of(
+                (view.Shelf(query), view.ShelfTotals(), ShelfCautions.Of(bench, view, query.Shelf)))))
+            .Then<Answer>(found => Say(found.Item1, found.Item2, found.Item3, session));
     }
 
-    private static Answer Say(IReadOnlyList<JarEntry> jars, IReadOnlyList<Problem> cautions, Session session) => Answer.Of(
-        Show(jars, session),
-        new ShelfAnswerJson([.. jars.Select(j => ShelfJarJson.Of(j, session.Workbench.Now))], jars.Sum(j => j.Liquid.Milliliters), cautions),
+    private static Answer Say(IReadOnlyList<JarEntry> jars, IReadOnlyList<ShelfTotal> totals, IReadOnlyList<Problem> cautions, Session session) => Answer.Of(
+        Show(jars, totals, session),
+        new ShelfAnswerJson(
+            [.. jars.Select(j => ShelfJarJson.Of(j, session.Workbench.Now))],
+            jars.Sum(j => j.Liquid.Milliliters),
+            [.. totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters))],
+            cautions),
         AnswerContext.Default.ShelfAnswerJson,
         cautions);
 
-    private static Screen Show(IReadOnlyList<JarEntry> jars, Session session)
+    private static Screen Show(IReadOnlyList<JarEntry> jars, IReadOnlyList<ShelfTotal> totals, Session session)
     {
         var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
-        var screen = new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{jars.Count} jar{(jars.Count == 1 ? "" : "s")}, {BenchAmount.Both(total, session.Workbench.Metric)} of liquid"));
-        return jars.Count == 0
-            ? screen.Next("jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent ethanol-95 --container \"500 mL\"")
-            : screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", " use by (estimate)"], [.. jars.Select(j => Row(j, session))])
-                .Next($"jarlabel jar {jars[0].Number}");
+        var screen = new Screen().Title($"{Jars(jars.Count)}, {BenchAmount.Both(total, session.Workbench.Metric)} of liquid");
+        if (jars.Count == 0)
+        {
+            return screen.Next("jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent ethanol-95 --container \"500 mL\"");
+        }
+
+        screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(j, session))], i => StateWords.Style(State(jars[i], session)));
+        return (totals.Count > 1 ? screen.Gap().Rows(totals.Select(t => Total(t, session))) : screen).Next($"jarlabel jar {jars[0].Number}");
     }
+
+    private static (string, string?) Total(ShelfTotal total, Session session) =>
+        ($"shelf {total.Shelf}", $"{Jars(total.Jars)}, {BenchAmount.Both(total.Liquid, session.Workbench.Metric)}");
 
     private static string[] Row(JarEntry jar, Session session) =>
     [
@@ -56,7 +67,12 @@ internal static class ShelfCommand
         jar.Grade,
         jar.Shelf,
         BenchAmount.Both(jar.Liquid, session.Workbench.Metric),
-        StateWords.Of(new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy).StateAt(session.Workbench.Now)),
+        StateWords.Of(State(jar, session)),
+        jar.Tested is { } day ? $"{(jar.TestPassed == true ? "passed" : "failed")} {DateWords.Of(day)}" : "never",
         DateWords.Of(jar.UseBy),
     ];
+
+    private static JarState State(JarEntry jar, Session session) => ShelfJarJson.StateOf(jar, session.Workbench.Now);
+
+    private static string Jars(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} jar{(count == 1 ? "" : "s")}");
 }

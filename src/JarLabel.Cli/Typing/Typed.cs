@@ -51,6 +51,10 @@ internal sealed class Typed(ParseResult parsed)
     internal T Needed<T>(Argument<string> argument, Func<string, string, Result<T>> read)
         where T : notnull => Take(read(parsed.GetValue(argument) ?? "", argument.Name), out var value) ? value! : default!;
 
+    /// <summary>The file that the argument names.</summary>
+    internal Result<string> File(Argument<string> argument) =>
+        parsed.GetValue(argument) is { } file && !string.IsNullOrWhiteSpace(file) ? file : TypingProblems.NotAFile(argument.Name);
+
     /// <summary>Takes a result's value, or notes its problems.</summary>
     internal bool Take<T>(Result<T> result, out T? value)
         where T : notnull

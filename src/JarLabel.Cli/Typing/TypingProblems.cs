@@ -33,4 +33,9 @@ internal static class TypingProblems
 
     internal static Problem NotAShelf(string read, string where) =>
         new("JL116", $"Read {Quoted.Of(read)}; a shelf is written name=temperature, such as \"cellar=16 C\" or \"bench=68F\".", where);
+
+    internal static Problem NothingTyped() =>
+        new("JL117", "Read no code; type or scan codes or jar numbers, one a line, such as 142-5, then end the input.", "-");
+
+    internal static Problem NotAFile(string where) => new("JL118", "Read nothing as a file; give its name, such as shop.jsonl.", where);
 }

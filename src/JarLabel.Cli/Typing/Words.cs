@@ -17,12 +17,17 @@ internal static class Words
 
     private static readonly Dictionary<string, bool> Units = new(StringComparer.OrdinalIgnoreCase) { ["us"] = false, ["metric"] = true };
 
+    private static readonly Dictionary<string, bool> Verdicts = new(StringComparer.OrdinalIgnoreCase) { ["pass"] = true, ["fail"] = false };
+
     private static readonly string[] MomentForms = ["yyyy-MM-dd", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"];
 
     internal static Result<ContainerMaterial> Material(string text, string where) => Choice(text, where, ContainerMaterials.ByWord);
 
     /// <summary>True for metric first.</summary>
     internal static Result<bool> Metric(string text, string where) => Choice(text, where, Units);
+
+    /// <summary>True for a test passed.</summary>
+    internal static Result<bool> Verdict(string text, string where) => Choice(text, where, Verdicts);
 
     internal static Result<RuleSet> Rules(string text, string where) => Choice(text, where, RuleSets);
 

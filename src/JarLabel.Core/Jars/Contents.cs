@@ -34,10 +34,63 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
     [JsonIgnore]
     public Recipe? Recipe => Cut is { } cut ? new Recipe(cut, Flakes, Poured, PouredWeight / Poured) : null;
 
+    /// <summary>True when nothing is left.</summary>
+    [JsonIgnore]
+    public bool IsEmpty => Resins.Count == 0 && Solvents.Count == 0;
+
     /// <summary>A fresh batch of one grade in one solvent.</summary>
     public static Contents Of(Recipe recipe, string grade, string solvent, DateOnly? flakeDate)
     {
         ArgumentNullException.ThrowIfNull(recipe);
         return new([new(grade, recipe.Flakes, flakeDate)], [new(solvent, recipe.Pour, recipe.PourWeight)]);
     }
+
+    /// <summary>With more solvent in it.</summary>
+    public Contents With(SolventPart added) => With(new Contents([], [added]));
+
+    /// <summary>With more flakes in it.</summary>
+    public Contents With(ResinPart added) => With(new Contents([added], []));
+
+    /// <summary>Poured together with another liquid. Flakes of one grade and age, and one solvent, come together as one part.</summary>
+    public Contents With(Contents other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Sorted(Resins.Concat(other.Resins), Solvents.Concat(other.Solvents));
+    }
+
+    /// <summary>A part of the liquid, which has everything in it in the same proportion.</summary>
+    /// <param name="fraction">0 to 1.</param>
+    public Contents Share(double fraction)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(fraction);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(fraction, 1);
+        return Times(fraction);
+    }
+
+    /// <summary>What is left when a part of it is poured off; null when there is not so much of something in it.</summary>
+    public Contents? Without(Contents taken)
+    {
+        ArgumentNullException.ThrowIfNull(taken);
+        var left = With(taken.Times(-1));
+        return left.Resins.All(r => r.Weight > -Trace) && left.Solvents.All(s => s.Weight > -Trace)
+            ? new([.. left.Resins.Where(r => r.Weight > Trace)], [.. left.Solvents.Where(s => s.Weight > Trace)])
+            : null;
+    }
+
+    /// <summary>What is less than this, a thousandth of a milligram, is what the sums leave over and no liquid.</summary>
+    private static readonly Mass Trace = Mass.FromMicrograms(1);
+
+    private Contents Times(double factor) => new(
+        [.. Resins.Select(r => r with { Weight = r.Weight * factor })],
+        [.. Solvents.Select(s => s with { Poured = s.Poured * factor, Weight = s.Weight * factor })]);
+
+    private static Contents Sorted(IEnumerable<ResinPart> resins, IEnumerable<SolventPart> solvents) => new(
+        [.. resins
+            .GroupBy(r => (r.Grade, r.FlakeDate))
+            .Select(g => new ResinPart(g.Key.Grade, Mass.FromGrams(g.Sum(r => r.Weight.Grams)), g.Key.FlakeDate))
+            .OrderByDescending(r => r.Weight)],
+        [.. solvents
+            .GroupBy(s => s.Solvent)
+            .Select(g => new SolventPart(g.Key, Volume.FromMilliliters(g.Sum(s => s.Poured.Milliliters)), Mass.FromGrams(g.Sum(s => s.Weight.Grams))))
+            .OrderByDescending(s => s.Poured)]);
 }

@@ -1,4 +1,5 @@
 using JarLabel.Core.Keeping;
+using UnitsNet;
 
 namespace JarLabel.Core.Jars;
 
@@ -25,31 +26,79 @@ public sealed record Jar(
     string? Job,
     string? Note)
 {
+    /// <summary>How it last was tested; null when it never was.</summary>
+    public TestResult? Test { get; init; }
+
+    /// <summary>What last changed its contents after the mixing; null when nothing did.</summary>
+    public LastChange? Changed { get; init; }
+
+    /// <summary>False once it is discarded, used up or taken back.</summary>
+    public bool OnShelf { get; init; } = true;
+
+    /// <summary>What is in it, or for an emptied jar what was: the glass is as dangerous as its last contents.</summary>
+    public Contents Held { get; init; } = Contents;
+
     /// <summary>The jar after all its events, in order; a problem where they cannot be one jar's life.</summary>
     public static Result<Jar> Fold(JarNumber number, IEnumerable<JarEvent> events)
     {
         ArgumentNullException.ThrowIfNull(events);
-        Result<Jar>? jar = null;
-        foreach (var happened in events)
-        {
-            jar = jar is { } before ? before.Then(j => j.After(happened)) : Begin(number, happened);
-        }
-
-        return jar ?? JarProblems.NoSuchJar(number);
+        return JarLife.Of(number, events).Then<Jar>(life => life.Jar);
     }
 
     /// <summary>How the jar stands at a moment.</summary>
-    public JarState StateAt(DateTime moment) => Dates.StateAt(moment);
+    public JarState StateAt(DateTime moment) => OnShelf ? Dates.StateAt(moment, Test) : JarState.Discarded;
 
-    private static Result<Jar> Begin(JarNumber number, JarEvent happened) => happened switch
-    {
-        Mixed m => new Jar(number, 1, m.Contents, m.Container, m.At, m.Dates, m.Shelf, m.By, m.Job, m.Note),
-        _ => JarProblems.NoBeginning(number, happened),
-    };
+    /// <summary>The jar when it still stands on a shelf; else a problem.</summary>
+    public Result<Jar> DemandOnShelf() => OnShelf ? this : JarProblems.Gone(this);
 
-    private Result<Jar> After(JarEvent happened) => happened switch
+    /// <summary>What goes when so much is poured out. What is within half a percent of all, as a bench reads it, is all.</summary>
+    /// <param name="amount">How much; null for all.</param>
+    /// <param name="where">Where it was typed.</param>
+    public Result<Contents> Take(Volume? amount, string where)
     {
+        var part = amount is { } some ? some / Contents.Liquid : 1;
+        return part > 1 + Reading ? JarProblems.NotSoMuch(Number, amount!.Value, Contents.Liquid, where)
+            : part >= 1 - Reading ? Contents
+            : Contents.Share(part);
+    }
+
+    internal static Result<Jar> Begin(JarNumber number, JarEvent happened) => happened is IBeginning b
+        ? new Jar(number, 1, b.Contents, b.Container, b.MixedAt, b.Dates, b.Shelf, b.By, b.Job, b.Note)
+        {
+            Test = b.Test,
+            Changed = happened switch
+            {
+                Blended => new LastChange("blended", happened.At),
+                Decanted d => d.Changed,
+                _ => null,
+            },
+        }
+        : JarProblems.NoBeginning(number, happened);
+
+    /// <summary>The jar after one more event. Taking back is the work of <see cref="JarLife"/>, which knows what was before.</summary>
+    internal Result<Jar> After(JarEvent happened) => happened switch
+    {
+        _ when !OnShelf => JarProblems.Gone(this),
         Labelled => this,
+        Thinned t => (Holding(Contents.With(t.Added)) with { Container = t.Container ?? Container, Changed = new("thinned", t.At) }).Revised(),
+        Thickened t => (Holding(Contents.With(t.Added)) with { Container = t.Container ?? Container, Dates = t.Dates, Changed = new("thickened", t.At) }).Revised(),
+        PouredOut p => Less(p.Taken),
+        Used u => Less(u.Taken),
+        Tested t => this with { Test = new(DateOnly.FromDateTime(t.At), t.Passed) },
+        Moved { Dates: { } dates } m => (this with { Shelf = m.Shelf, Dates = dates }).Revised(),
+        Moved m => this with { Shelf = m.Shelf },
+        Noted n => this with { Note = n.Text },
+        Discarded => this with { OnShelf = false },
         _ => JarProblems.CannotFollow(Number, happened),
     };
+
+    /// <summary>How far a reading of a jar's last drop may be off, as a fraction.</summary>
+    private const double Reading = 0.005;
+
+    private Result<Jar> Less(Contents taken) =>
+        Contents.Without(taken) is { } left ? Holding(left) with { OnShelf = !left.IsEmpty } : JarProblems.NotSoMuch(Number, taken.Liquid, Contents.Liquid, "VOLUME");
+
+    private Jar Holding(Contents contents) => this with { Contents = contents, Held = contents.IsEmpty ? Held : contents };
+
+    private Jar Revised() => this with { Revision = Revision + 1 };
 }

@@ -11,6 +11,6 @@ namespace JarLabel.Core.Jars;
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true,
     UseStringEnumConverter = true,
-    Converters = [typeof(GramsConverter), typeof(MillilitersConverter), typeof(CelsiusConverter)])]
+    Converters = [typeof(GramsConverter), typeof(MillilitersConverter), typeof(CelsiusConverter), typeof(JarNumberConverter)])]
 [JsonSerializable(typeof(JarEvent))]
 internal sealed partial class JarEventContext : JsonSerializerContext;

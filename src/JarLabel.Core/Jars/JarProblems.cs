@@ -1,3 +1,6 @@
+using JarLabel.Core.Labels;
+using UnitsNet;
+
 namespace JarLabel.Core.Jars;
 
 /// <summary>What can be wrong with the name of a jar or with what is asked of it.</summary>
@@ -16,8 +19,20 @@ internal static class JarProblems
         new("JL143", $"There is no jar {number} in this shop's ledger. ", "JAR");
 
     internal static Problem NoBeginning(JarNumber number, JarEvent happened) =>
-        new("JL480", $"The life of jar {number} begins with {happened.GetType().Name}; a jar begins when it is mixed.");
+        new("JL480", $"The life of jar {number} begins with {happened.GetType().Name}; a jar begins when it is mixed, blended or decanted.");
 
     internal static Problem CannotFollow(JarNumber number, JarEvent happened) =>
         new("JL480", $"The life of jar {number} goes on with {happened.GetType().Name}, which cannot follow what was before.");
+
+    internal static Problem Gone(Jar jar) =>
+        new("JL144", $"Jar {jar.Number} is no longer on the shelf: it was {(jar.Contents.IsEmpty ? "used up" : "discarded or taken back")}. If that is wrong, \"jarlabel undo {jar.Number}\" takes the last step back.", "JAR");
+
+    internal static Problem NothingToUndo(JarNumber number) =>
+        new("JL145", $"Everything that happened to jar {number} is already taken back; only what still stands can be undone.", "JAR");
+
+    internal static Problem NotSoMuch(JarNumber number, Volume wanted, Volume there, string where) =>
+        new("JL146", $"Read {BenchAmount.Both(wanted)}, and jar {number} holds {BenchAmount.Both(there)}; take that or less, such as \"{BenchAmount.Metric(there / 2)}\", or \"all\".", where);
+
+    internal static Problem OtherUndone(JarNumber number, Undone undone, string? last) =>
+        new("JL480", $"In the life of jar {number} {undone.What} was taken back, but the last that stood was {last ?? "nothing"}.");
 }

@@ -23,8 +23,12 @@ public sealed record Mixed(
     [property: JsonPropertyName("benchCelsius")] Temperature Bench,
     string? By = null,
     string? Job = null,
-    string? Note = null) : JarEvent(At)
+    string? Note = null) : JarEvent(At), IBeginning
 {
+    DateTime IBeginning.MixedAt => At;
+
+    TestResult? IBeginning.Test => null;
+
     /// <inheritdoc/>
     [JsonIgnore]
     public override bool ChangesContents => true;

@@ -1,4 +1,5 @@
 using JarLabel.Core.Jars;
+using UnitsNet;
 
 namespace JarLabel.Core.Keeping;
 
@@ -9,12 +10,40 @@ namespace JarLabel.Core.Keeping;
 public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly UseBy)
 {
     /// <summary>How a jar with these dates stands at a moment.</summary>
-    public JarState StateAt(DateTime moment)
+    /// <param name="moment">The moment.</param>
+    /// <param name="test">How it last was tested. A failure ends its use; a pass makes it good for a while past the test date, but never
+    /// past the use-by.</param>
+    public JarState StateAt(DateTime moment, TestResult? test = null)
     {
         var day = DateOnly.FromDateTime(moment);
-        return day > UseBy ? JarState.Past
+        return day > UseBy || test is { Passed: false } ? JarState.Past
             : moment < Ready ? JarState.Dissolving
-            : day >= TestFrom ? JarState.Test
+            : day >= TestFrom && test?.HoldsOn(day) != true ? JarState.Test
             : JarState.Good;
     }
+
+    /// <summary>The more cautious of two: ready when both are, the rest as early as either.</summary>
+    public KeepingDates Shortest(KeepingDates other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return new(
+            Ready > other.Ready ? Ready : other.Ready,
+            TestFrom < other.TestFrom ? TestFrom : other.TestFrom,
+            UseBy < other.UseBy ? UseBy : other.UseBy);
+    }
+
+    /// <summary>The dates after a move to a warmer shelf, where what is left of the time passes faster. Null when nothing changes: a cooler
+    /// shelf makes no promise longer.</summary>
+    /// <param name="day">The day of the move.</param>
+    /// <param name="from">The shelf's temperature before.</param>
+    /// <param name="to">The shelf's temperature now.</param>
+    /// <param name="settings">How warmth acts.</param>
+    public KeepingDates? AfterMove(DateOnly day, Temperature from, Temperature to, KeepingSettings settings)
+    {
+        var pace = Warmth.Stretch(to, settings) / Warmth.Stretch(from, settings);
+        return pace < 1 && UseBy > day ? this with { TestFrom = Sooner(TestFrom, day, pace), UseBy = Sooner(UseBy, day, pace) } : null;
+    }
+
+    private static DateOnly Sooner(DateOnly date, DateOnly day, double pace) =>
+        date > day ? day.AddDays((int)Math.Floor((date.DayNumber - day.DayNumber) * pace)) : date;
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using JarLabel.Core.Jars;
 
 namespace JarLabel.Core.Labels;
@@ -8,7 +9,32 @@ public static class HistoryWords
     /// <summary>What happened; null for what a card need not tell.</summary>
     public static string? Of(JarEvent happened) => happened switch
     {
-        Mixed { Contents: { Cut: { } cut } contents } => $"mixed {BenchAmount.Metric(contents.Liquid)} of {CutWords.Of(cut)}",
+        Mixed m => $"mixed {Liquid(m.Contents)}",
+        Blended b => $"blended {Liquid(b.Contents)} from jars {string.Join(", ", b.From)}",
+        Decanted d => $"{Liquid(d.Contents)} decanted from jar {d.From}",
+        Thinned t => $"thinned with {BenchAmount.Metric(t.Added.Poured)} of {t.Added.Solvent}",
+        Thickened t => $"thickened with {BenchAmount.Metric(t.Added.Weight)} of {t.Added.Grade} flakes",
+        PouredOut p => $"{BenchAmount.Metric(p.Taken.Liquid)} poured into jar {p.To}",
+        Used u => $"used {BenchAmount.Metric(u.Taken.Liquid)}{For(u.Job)}",
+        Tested t => $"test {(t.Passed ? "passed" : "failed")}{After(t.DryMinutes)}",
+        Moved m => $"moved to shelf {m.Shelf}",
+        Noted n => $"note: {n.Text}",
+        Discarded d => $"discarded{For(d.Why)}",
+        Undone u => $"taken back: {TookBack(u.What)}",
         _ => null,
+    };
+
+    private static string Liquid(Contents contents) =>
+        contents.Cut is { } cut ? $"{BenchAmount.Metric(contents.Liquid)} of {CutWords.Of(cut)}" : BenchAmount.Metric(contents.Liquid);
+
+    private static string For(string? text) => text is null ? "" : $": {text}";
+
+    private static string After(int? minutes) => minutes is { } known ? string.Create(CultureInfo.InvariantCulture, $", dry after {known} min") : "";
+
+    private static string TookBack(string what) => what switch
+    {
+        nameof(PouredOut) => "the pouring out",
+        nameof(Noted) => "the note",
+        _ => $"\"{what.ToLowerInvariant()}\"",
     };
 }

@@ -24,7 +24,7 @@ public static class JarLabelText
             ["grade"] = [GradeWords.Of(jar.Contents, catalog)],
             ["jar"] = [jar.Number.ToString()],
             ["revision"] = [string.Create(CultureInfo.InvariantCulture, $"rev {jar.Revision}")],
-            ["jarLine"] = [string.Create(CultureInfo.InvariantCulture, $"jar {jar.Number} · rev {jar.Revision}")],
+            ["jarLine"] = JarLine(jar),
             ["solvent"] = [$"in {GradeWords.Solvents(jar.Contents, catalog)}"],
             ["contents"] = [ContentsWords.Of(jar.Contents, catalog)],
             ["mixedDate"] = [DateWords.Of(DateOnly.FromDateTime(jar.MixedAt))],
@@ -37,6 +37,12 @@ public static class JarLabelText
         AddCut(words, jar);
         AddWhereKnown(words, facts);
         return words;
+    }
+
+    private static string[] JarLine(Jar jar)
+    {
+        var line = string.Create(CultureInfo.InvariantCulture, $"jar {jar.Number} · rev {jar.Revision}");
+        return jar.Changed is { } changed ? [$"{line} · {changed.Word} {DateWords.Of(DateOnly.FromDateTime(changed.At))}", line] : [line];
     }
 
     private static void AddCut(Dictionary<string, IReadOnlyList<string>> words, Jar jar)

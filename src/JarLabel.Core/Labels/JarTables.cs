@@ -15,8 +15,9 @@ internal static class JarTables
     [
         ["mixed", DateWords.Of(DateOnly.FromDateTime(jar.MixedAt))],
         ["use by ≈", DateWords.Of(jar.Dates.UseBy)],
+        .. Changed(jar),
         ["test from ≈", DateWords.Of(jar.Dates.TestFrom)],
-        ["ready ≈", DateWords.Of(jar.Dates.Ready)],
+        .. Ready(jar),
     ];
 
     /// <summary>What is in it: name, metric, US, weight.</summary>
@@ -40,6 +41,11 @@ internal static class JarTables
 
     private static IReadOnlyList<IReadOnlyList<string>> Headed(IReadOnlyList<IReadOnlyList<string>> rows) =>
         rows.Count == 0 ? [] : [["to cut", "add to 100 mL", "add to this jar"], .. rows];
+
+    private static string[][] Changed(Jar jar) => jar.Changed is { } changed ? [[changed.Word, DateWords.Of(DateOnly.FromDateTime(changed.At))]] : [];
+
+    /// <summary>When it was ready is of no use on a jar that was changed later.</summary>
+    private static string[][] Ready(Jar jar) => jar.Changed?.At > jar.Dates.Ready ? [] : [["ready ≈", DateWords.Of(jar.Dates.Ready)]];
 
     private static IReadOnlyList<string> Thin(PoundCut from, PoundCut to, Volume liquid)
     {

@@ -12,6 +12,6 @@ public static class JarTitle
         ArgumentNullException.ThrowIfNull(jar);
         ArgumentNullException.ThrowIfNull(catalog);
         var cut = jar.Contents.Cut is { } known ? CutWords.Of(known) : "empty";
-        return $"{cut}, {GradeWords.Of(jar.Contents, catalog)} in {GradeWords.Solvents(jar.Contents, catalog)}";
+        return $"{cut}, {GradeWords.Of(jar.Held, catalog)} in {GradeWords.Solvents(jar.Held, catalog)}";
     }
 }

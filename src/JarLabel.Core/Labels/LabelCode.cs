@@ -32,6 +32,14 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
             : null;
     }
 
+    /// <summary>True when what was typed is no more than the end of a code, <c>JAR 142-5.1</c>, which does not tell one shop from
+    /// another.</summary>
+    public bool IsShort(string typed)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        return string.Equals(typed.Trim(), string.Create(CultureInfo.InvariantCulture, $"JAR {Jar}.{Revision}"), StringComparison.OrdinalIgnoreCase);
+    }
+
     private static string Sentences(LabelFacts facts, string name)
     {
         var jar = facts.Jar;

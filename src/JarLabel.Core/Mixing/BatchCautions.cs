@@ -35,5 +35,14 @@ public static class BatchCautions
         ];
     }
 
+    /// <summary>Cautions about working with a jar that stands as it does.</summary>
+    public static IReadOnlyList<Problem> OfState(JarState state) => state switch
+    {
+        JarState.Past => [MixingCautions.PastUse()],
+        JarState.Dissolving => [MixingCautions.StillDissolving()],
+        JarState.Test => [MixingCautions.NeverTested()],
+        _ => [],
+    };
+
     private static Problem[] If(bool so, Problem caution) => so ? [caution] : [];
 }

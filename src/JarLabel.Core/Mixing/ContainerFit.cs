@@ -11,10 +11,29 @@ public static class ContainerFit
     {
         ArgumentNullException.ThrowIfNull(recipe);
         var most = RecipeSolver.MostIn(container);
-        return recipe.Makes <= most * (1 + 1e-9)
+        return Fits(recipe.Makes, most)
             ? recipe
             : MixingProblems.DoesNotFit(recipe, container, most, Largest(recipe.Cut, most, recipe.SolventDensity));
     }
+
+    /// <summary>The thinning, or a problem that says what to pour off first or how to split it.</summary>
+    public static Result<Thinning> Check(Thinning thinning, Volume container)
+    {
+        ArgumentNullException.ThrowIfNull(thinning);
+        var most = RecipeSolver.MostIn(container);
+        return Fits(thinning.Makes, most)
+            ? thinning
+            : MixingProblems.ThinningDoesNotFit(thinning, container, most, thinning.Of - (most / (1 + thinning.PartsPerPart)), (int)Math.Ceiling(thinning.Makes / most));
+    }
+
+    /// <summary>A liquid that is there, or a problem that says how much of it fits.</summary>
+    public static Result<Volume> Check(Volume liquid, Volume container)
+    {
+        var most = RecipeSolver.MostIn(container);
+        return Fits(liquid, most) ? liquid : MixingProblems.LiquidDoesNotFit(liquid, container, most);
+    }
+
+    private static bool Fits(Volume liquid, Volume most) => liquid <= most * (1 + 1e-9);
 
     private static Recipe Largest(PoundCut cut, Volume most, Density solvent)
     {

@@ -32,5 +32,20 @@ internal static class MixingCautions
         $"These {grade.Name} flakes are past their dry life; the use-by is shortened. Dissolve a pinch first: what stays as a gel in the jar will not dry hard.",
         "--flake-date");
 
+    internal static Problem PastUse() => new(
+        "JL177",
+        "This shellac is past its use-by or failed its test: it may never dry hard. Let a few drops dry on glass first, and when they stay soft or tacky, discard it.",
+        "JAR");
+
+    internal static Problem StillDissolving() => new(
+        "JL178",
+        "The flakes are not all dissolved yet, so the liquid is weaker than the cut it will come to. Wait until it is ready, or strain and judge by eye.",
+        "JAR");
+
+    internal static Problem NeverTested() => new(
+        "JL179",
+        "This jar is old enough to be tested before use: let a few drops dry on glass, then \"jarlabel test JAR pass\" or \"fail\".",
+        "JAR");
+
     private static string Sentence(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 }

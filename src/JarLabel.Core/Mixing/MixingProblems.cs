@@ -41,4 +41,26 @@ internal static class MixingProblems
         $"The batch makes {BenchAmount.Both(recipe.Makes)}; a container of {BenchAmount.Both(container)} holds {BenchAmount.Both(most)} at most with its 5 % head space (alcohol grows in the warm, and the jar is swirled). "
         + $"The largest batch of this cut that fits: pour {BenchAmount.Both(largest.Pour)}, then {BenchAmount.Both(largest.Flakes)} of flakes; or give --fill \"{BenchAmount.Metric(container)}\" instead of the amount.",
         "--container");
+
+    internal static Problem ThinningDoesNotFit(Thinning thinning, Volume container, Volume most, Volume pourOff, int jars) => new(
+        "JL139",
+        $"Thinning adds {BenchAmount.Both(thinning.Add)} and makes {BenchAmount.Both(thinning.Makes)}; {Holds(container, most)} "
+        + $"Pour off {BenchAmount.Both(Up(pourOff))} first and thin what is left (\"jarlabel decant JAR --into '{BenchAmount.Metric(Up(pourOff))}'\"); "
+        + string.Create(CultureInfo.InvariantCulture, $"or split it evenly over {jars} such jars and thin each; or thin it into a larger jar with --container \"{BenchAmount.Metric(Up(thinning.Makes / RecipeSolver.FullestFraction))}\"."),
+        "--to");
+
+    internal static Problem LiquidDoesNotFit(Volume liquid, Volume container, Volume most) => new(
+        "JL139",
+        $"There are {BenchAmount.Both(liquid)}; {Holds(container, most)} Take less, or a larger jar such as --container \"{BenchAmount.Metric(Up(liquid / RecipeSolver.FullestFraction))}\".",
+        "--container");
+
+    /// <summary>The next amount up that can be poured, so that doing as told is enough.</summary>
+    private static Volume Up(Volume volume)
+    {
+        var step = volume.Milliliters < 990 ? 1 : 10;
+        return Volume.FromMilliliters(Math.Ceiling(volume.Milliliters / step) * step);
+    }
+
+    private static string Holds(Volume container, Volume most) =>
+        $"a container of {BenchAmount.Both(container)} holds {BenchAmount.Both(most)} at most with its 5 % head space.";
 }

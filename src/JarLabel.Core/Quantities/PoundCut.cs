@@ -13,6 +13,9 @@ public readonly record struct PoundCut : IComparable<PoundCut>
     /// <summary>The weakest cut that still is a finish, 1/100 lb.</summary>
     public const double Weakest = 0.01;
 
+    /// <summary>What sums may leave over at the ends.</summary>
+    private const double Hair = 1e-9;
+
     private PoundCut(double poundsPerGallon) => PoundsPerUsGallon = poundsPerGallon;
 
     /// <summary>Pounds of flakes per US gallon of solvent poured.</summary>
@@ -33,7 +36,7 @@ public readonly record struct PoundCut : IComparable<PoundCut>
     public static PoundCut? Of(Mass flakes, Volume poured)
     {
         var pounds = flakes.Pounds / poured.UsGallons;
-        return pounds is >= Weakest and <= Strongest ? new PoundCut(pounds) : null;
+        return pounds is >= Weakest * (1 - Hair) and <= Strongest * (1 + Hair) ? new PoundCut(Math.Clamp(pounds, Weakest, Strongest)) : null;
     }
 
     /// <summary>The flakes that a volume of poured solvent needs.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using JarLabel.Core;
+using JarLabel.Core.Jars;
 using JarLabel.Core.Quantities;
 using JarLabel.Store.Checking;
 using Microsoft.Data.Sqlite;
@@ -131,7 +132,7 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
         }
     }
 
-    private static string DueOn(string day) => $" AND (use_by <= {day} OR (tested IS NULL AND test_from <= {day}))";
+    private static string DueOn(string day) => string.Create(CultureInfo.InvariantCulture, $" AND (use_by <= {day} OR test_passed = 0 OR (test_from <= {day} AND coalesce(tested, '') < date({day}, '-{TestResult.HoldsDays} days')))");
 
     private static string Text(DateOnly day) => day.ToString(Day, CultureInfo.InvariantCulture);
 

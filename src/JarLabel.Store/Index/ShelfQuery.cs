@@ -2,7 +2,7 @@ namespace JarLabel.Store.Index;
 
 /// <summary>Which jars to list, soonest use-by first.</summary>
 /// <param name="Shelf">Only this shelf; null for all.</param>
-/// <param name="Due">Only jars that on this day are past their use-by, or to be tested and never were; null for all.</param>
+/// <param name="Due">Only jars that on this day are at or past their use-by, failed their test, or are to be tested; null for all.</param>
 /// <param name="After">Go on after this jar of the page before; null for the first page.</param>
 /// <param name="Take">How many at most.</param>
 public sealed record ShelfQuery(string? Shelf = null, DateOnly? Due = null, ShelfMark? After = null, int Take = 50);

@@ -3,7 +3,7 @@ using JarLabel.Core.Catalog;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
 
-namespace JarLabel.Bench.Mixing;
+namespace JarLabel.Bench.Changing;
 
 /// <summary>The storage rules that a container passes, as cautions: they hold in workplaces, and the local fire code comes first.</summary>
 internal static class StorageCautions

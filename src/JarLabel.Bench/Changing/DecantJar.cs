@@ -1,0 +1,66 @@
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Store;
+using UnitsNet;
+
+namespace JarLabel.Bench.Changing;
+
+/// <summary>Pours a jar off into new ones. Each is the same liquid with the same dates, under a number of its own.</summary>
+public static class DecantJar
+{
+    /// <summary>The jar with what is left in it and the new jars, or every reason why not; then nothing was recorded and nothing written.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="number">The jar.</param>
+    /// <param name="amounts">How much into each new jar; null for all that is left.</param>
+    /// <param name="into">What the new jars are like.</param>
+    public static Result<BenchOutcome> Do(Workbench bench, JarNumber number, IReadOnlyList<Volume?> amounts, NewJar into)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(amounts);
+        ArgumentNullException.ThrowIfNull(into);
+        return amounts.Count == 0
+            ? BenchProblems.NothingToDecant()
+            : Finish.Open(bench).Then(finish => LedgerDesk.Record(bench, step => Record(bench, new Recorder(step, number), amounts, into, finish)));
+    }
+
+    private static Result<BenchOutcome> Record(Workbench bench, Recorder from, IReadOnlyList<Volume?> amounts, NewJar into, Finish finish)
+    {
+        var made = new List<BenchOutcome>();
+        foreach (var amount in amounts)
+        {
+            if (!Pour.Of(from, amount, "--into").Then(pour => Fill(bench, pour, into, finish)).TryGet(out var outcome, out var problems))
+            {
+                return Result<BenchOutcome>.Failed(problems);
+            }
+
+            made.Add(outcome);
+        }
+
+        return from.History.Then<BenchOutcome>(left => new BenchOutcome(left, Labels.JarWords.Hazards(bench, left.Jar), null, made[0].Cautions) { Made = made });
+    }
+
+    private static Result<BenchOutcome> Fill(Workbench bench, Pour pour, NewJar into, Finish finish) => Begin(bench, pour, into).Then(begun =>
+    {
+        var recorder = Recorder.ForNewJar(pour.From.Step);
+        return finish.Record(recorder, begun, into.Label).Then(outcome => pour.Out(bench, recorder.Jar).Then<BenchOutcome>(_ => outcome));
+    });
+
+    private static Result<Decanted> Begin(Workbench bench, Pour pour, NewJar into)
+    {
+        var jar = pour.Jar;
+        return bench.Settings.Shelf(into.Shelf ?? jar.Shelf).Then(shelf => Pour.Fits(into.Container, pour.Taken).Then<Decanted>(container => new Decanted(
+            bench.Now,
+            pour.Taken,
+            container,
+            pour.DatesOn(bench, shelf),
+            shelf.Name,
+            jar.MixedAt,
+            jar.Number,
+            into.By ?? jar.By,
+            into.Job ?? jar.Job,
+            into.Note ?? jar.Note,
+            jar.Test,
+            jar.Changed)));
+    }
+}

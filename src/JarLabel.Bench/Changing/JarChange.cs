@@ -1,0 +1,29 @@
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Mixing;
+
+namespace JarLabel.Bench.Changing;
+
+/// <summary>One thing that happens to one jar on the shelf: what it is follows from the jar as it is now, and it is recorded with the new
+/// label, all or nothing.</summary>
+internal static class JarChange
+{
+    /// <param name="bench">The shop.</param>
+    /// <param name="number">The jar.</param>
+    /// <param name="label">The label wanted where the old one is no longer true; null for none.</param>
+    /// <param name="happen">What happens to the jar.</param>
+    internal static Result<BenchOutcome> Do(Workbench bench, JarNumber number, LabelChoice? label, Func<Jar, Result<JarEvent>> happen) =>
+        Finish.Open(bench).Then(finish => LedgerDesk.Record(bench, step =>
+        {
+            var recorder = new Recorder(step, number);
+            return OnShelf(recorder).Then(jar => happen(jar).Then(happened => finish.Record(recorder, happened, label, Cautions(bench, jar, happened))));
+        }));
+
+    /// <summary>The jar, which must be on a shelf.</summary>
+    internal static Result<Jar> OnShelf(Recorder recorder) => recorder.History.Then(history => history.Jar.DemandOnShelf());
+
+    private static IReadOnlyList<Problem> Cautions(Workbench bench, Jar before, JarEvent happened) =>
+        happened is Used or Thinned or Thickened ? BatchCautions.OfState(before.StateAt(bench.Now)) : [];
+}

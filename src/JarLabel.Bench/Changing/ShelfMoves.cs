@@ -1,0 +1,18 @@
+using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
+using JarLabel.Store.Shops;
+using UnitsNet;
+
+namespace JarLabel.Bench.Changing;
+
+/// <summary>What a change of shelf does to a jar's dates.</summary>
+internal static class ShelfMoves
+{
+    /// <summary>How warm a shelf is; one that is no longer in the settings counts as 20 °C.</summary>
+    internal static Temperature WarmthOf(Workbench bench, string shelf) =>
+        bench.Settings.Shelves.FirstOrDefault(s => s.Name == shelf)?.Temperature ?? Warmth.Reference;
+
+    /// <summary>The dates on the other shelf; null when they stay.</summary>
+    internal static KeepingDates? Shortened(Workbench bench, Jar jar, Shelf to) =>
+        jar.Dates.AfterMove(DateOnly.FromDateTime(bench.Now), WarmthOf(bench, jar.Shelf), to.Temperature, bench.Keeping);
+}

@@ -1,0 +1,45 @@
+using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
+using JarLabel.Core.Mixing;
+
+namespace JarLabel.Bench.Changing;
+
+/// <summary>Thickens a jar: works out the flakes to add to what is in it now, waits for them to dissolve, records it and writes the new
+/// label.</summary>
+public static class ThickenJar
+{
+    /// <summary>The thickened jar, or every reason why not; then nothing was recorded and nothing written.</summary>
+    public static Result<BenchOutcome> Do(Workbench bench, ThickenRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(request);
+        return JarChange.Do(bench, request.Jar, request.Label, jar => Thicken(bench, request, jar));
+    }
+
+    private static Result<JarEvent> Thicken(Workbench bench, ThickenRequest request, Jar jar)
+    {
+        var grade = request.Grade ?? bench.Catalog.Grades.Find(jar.Contents.Resins[0].Grade)!;
+        return Thickening.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
+            .Then(thickening => Fits(thickening, request.Container ?? jar.Container))
+            .Then<JarEvent>(thickening => new Thickened(
+                bench.Now,
+                new ResinPart(grade.Id, thickening.Add, request.FlakeDate),
+                jar.Dates.Shortest(Fresh(bench, request, grade, jar)),
+                request.Container));
+    }
+
+    private static Result<Thickening> Fits(Thickening thickening, Container container) =>
+        container.Holds is { } holds ? ContainerFit.Check(thickening.Makes, holds).Then<Thickening>(_ => thickening) : thickening;
+
+    /// <summary>The dates that the new flakes would have alone.</summary>
+    private static KeepingDates Fresh(Workbench bench, ThickenRequest request, Grade grade, Jar jar) => KeepingEstimate.Of(
+        bench.Now,
+        bench.Catalog.Keeping.Find(grade.Keeping)!,
+        request.Form ?? bench.Catalog.Forms.Find(grade.Form)!,
+        request.Bench ?? Warmth.Reference,
+        ShelfMoves.WarmthOf(bench, jar.Shelf),
+        request.FlakeDate,
+        bench.Keeping);
+}

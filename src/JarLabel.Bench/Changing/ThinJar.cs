@@ -1,0 +1,33 @@
+using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
+using JarLabel.Core.Mixing;
+
+namespace JarLabel.Bench.Changing;
+
+/// <summary>Thins a jar: works out what to add to what is in it now, records it and writes the new label.</summary>
+public static class ThinJar
+{
+    /// <summary>The thinned jar, or every reason why not; then nothing was recorded and nothing written.</summary>
+    public static Result<BenchOutcome> Do(Workbench bench, ThinRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(request);
+        return JarChange.Do(bench, request.Jar, request.Label, jar => Thin(bench, request, jar));
+    }
+
+    private static Result<JarEvent> Thin(Workbench bench, ThinRequest request, Jar jar)
+    {
+        var solvent = request.Solvent ?? bench.Catalog.Solvents.Find(jar.Contents.Solvents[0].Solvent)!;
+        return Thinning.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
+            .Then(thinning => Fits(thinning, request.Container ?? jar.Container))
+            .Then<JarEvent>(thinning => new Thinned(bench.Now, Added(thinning, solvent, request), request.Container));
+    }
+
+    private static Result<Thinning> Fits(Thinning thinning, Container container) =>
+        container.Holds is { } holds ? ContainerFit.Check(thinning, holds) : thinning;
+
+    private static SolventPart Added(Thinning thinning, Solvent solvent, ThinRequest request) =>
+        new(solvent.Id, thinning.Add, thinning.Add * solvent.DensityAt(request.Bench ?? Warmth.Reference));
+}

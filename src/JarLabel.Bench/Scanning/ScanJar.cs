@@ -1,0 +1,61 @@
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+using JarLabel.Core.Mixing;
+using JarLabel.Render;
+
+namespace JarLabel.Bench.Scanning;
+
+/// <summary>Finds the jar behind a label's code, a typed number, or the codes in a photo.</summary>
+public static class ScanJar
+{
+    private const string Where = "WHAT";
+
+    /// <summary>The jar behind what a scanner or a hand typed: a label's whole code, its end <c>JAR 142-5.1</c>, or a jar's number.</summary>
+    public static Result<Scanned> Find(Workbench bench, string typed)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(typed);
+        return LabelCode.Read(typed) is { } code
+            ? LedgerDesk.Jar(bench, code.Jar).Then(history => Demand(typed, code, history)).Then<Scanned>(history => Of(bench, typed, code.Revision, history))
+            : JarOf(typed).Then(number => LedgerDesk.Jar(bench, number)).Then<Scanned>(history => Of(bench, typed, null, history));
+    }
+
+    /// <summary>What every code in a photo says, from the top to the bottom; at least one.</summary>
+    public static Result<string[]> Photo(string file)
+    {
+        try
+        {
+            return File.Exists(file) ? QrReader.ReadFile(file) : ScanProblems.NoSuchPhoto(file);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return ScanProblems.PhotoUnreadable(file, fault.Message);
+        }
+    }
+
+    private static Result<JarNumber> JarOf(string typed) =>
+        JarNumber.Read(typed, Where) is var read && (read.Ok || typed.Trim().Length <= 12) ? read : ScanProblems.NotOurs(typed);
+
+    /// <summary>A whole code must be one that this shop printed: another shop has a jar of the same number.</summary>
+    private static Result<JarHistory> Demand(string typed, LabelCode code, JarHistory history) =>
+        code.IsShort(typed) || history.Events.Any(e => e.Event is Labelled l && string.Equals(l.Payload, typed.Trim(), StringComparison.OrdinalIgnoreCase))
+            ? history
+            : ScanProblems.OtherShop(typed, code);
+
+    private static Scanned Of(Workbench bench, string payload, int? revision, JarHistory history)
+    {
+        var jar = history.Jar;
+        Problem[] cautions =
+        [
+            .. If(revision < jar.Revision, ScanProblems.OutOfDate(jar, revision ?? 0)),
+            .. If(!jar.OnShelf, ScanProblems.NotOnShelf(jar)),
+            .. BatchCautions.OfState(jar.StateAt(bench.Now)),
+        ];
+        return new Scanned(payload, revision, new BenchOutcome(history, JarWords.Hazards(bench, jar), null, cautions));
+    }
+
+    private static Problem[] If(bool? so, Problem caution) => so == true ? [caution] : [];
+}

@@ -1,0 +1,25 @@
+using System.CommandLine;
+using JarLabel.Bench.Labels;
+using JarLabel.Cli.Typing;
+
+namespace JarLabel.Cli.Commands;
+
+/// <summary>The options for the label that comes with a step, unless none is wanted.</summary>
+internal sealed class NewLabelOptions
+{
+    private readonly Option<bool> none = new("--no-label") { Description = "Record it, write no label." };
+    private readonly LabelOptions label = new();
+
+    internal void AddTo(Command command)
+    {
+        command.Add(none);
+        label.AddTo(command);
+    }
+
+    /// <summary>The label wanted; null for none.</summary>
+    internal LabelChoice? Read(Typed typed)
+    {
+        var choice = label.Read(typed);
+        return typed.Switch(none) ? null : choice;
+    }
+}

@@ -1,0 +1,67 @@
+namespace JarLabel.Core.Jars;
+
+/// <summary>A jar's events folded one by one, with what still stands of them, so that the last can be taken back.</summary>
+public sealed class JarLife
+{
+    private readonly Stack<(JarEvent Event, Jar After)> standing = new();
+
+    private JarLife(JarEvent beginning, Jar jar)
+    {
+        standing.Push((beginning, jar));
+        Jar = jar;
+    }
+
+    /// <summary>The jar as it is now.</summary>
+    public Jar Jar { get; private set; }
+
+    /// <summary>The events that were not taken back, the last first. Labels are not among them: they are paper.</summary>
+    public IReadOnlyList<JarEvent> Standing => [.. standing.Select(s => s.Event)];
+
+    /// <summary>Folds the events, in order; a problem where they cannot be one jar's life.</summary>
+    public static Result<JarLife> Of(JarNumber number, IEnumerable<JarEvent> events)
+    {
+        ArgumentNullException.ThrowIfNull(events);
+        Result<JarLife>? life = null;
+        foreach (var happened in events)
+        {
+            life = life is { } before
+                ? before.Then(l => l.Take(happened))
+                : Jar.Begin(number, happened).Then<JarLife>(jar => new JarLife(happened, jar));
+        }
+
+        return life ?? JarProblems.NoSuchJar(number);
+    }
+
+    /// <summary>The event that takes the last standing one back.</summary>
+    public Result<Undone> Undo(DateTime at) => standing.TryPeek(out var last)
+        ? new Undone(at, last.Event.Name, last.Event.ChangesContents)
+        : JarProblems.NothingToUndo(Jar.Number);
+
+    private Result<JarLife> Take(JarEvent happened) => happened is Undone undone
+        ? TakeBack(undone)
+        : Jar.After(happened).Then(after => Stand(happened, after));
+
+    private Result<JarLife> Stand(JarEvent happened, Jar after)
+    {
+        if (happened is not Labelled)
+        {
+            standing.Push((happened, after));
+        }
+
+        Jar = after;
+        return this;
+    }
+
+    /// <summary>A jar whose beginning is taken back keeps its number, which may be on glass, and stands on no shelf.</summary>
+    private Result<JarLife> TakeBack(Undone undone)
+    {
+        if (!standing.TryPop(out var last) || last.Event.Name != undone.What)
+        {
+            return JarProblems.OtherUndone(Jar.Number, undone, last.Event?.Name);
+        }
+
+        var before = standing.TryPeek(out var still) ? still.After : last.After with { OnShelf = false };
+        Jar = before with { Revision = Jar.Revision + (undone.Changes ? 1 : 0) };
+        return this;
+    }
+}

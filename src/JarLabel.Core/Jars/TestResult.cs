@@ -1,0 +1,18 @@
+namespace JarLabel.Core.Jars;
+
+/// <summary>How a few drops dried on glass.</summary>
+/// <param name="Day">The day of the test.</param>
+/// <param name="Passed">True when they dried hard.</param>
+public sealed record TestResult(DateOnly Day, bool Passed)
+{
+    /// <summary>How long a passed test is taken to hold, in days. A convention on the careful side: shellac goes off slowly, over
+    /// months.</summary>
+    public const int HoldsDays = 30;
+
+    /// <summary>True while a passed test may be relied on.</summary>
+    public bool HoldsOn(DateOnly day) => Passed && day <= Day.AddDays(HoldsDays);
+
+    /// <summary>What holds for a blend: a failure where there was one, else the oldest pass, and nothing when a part was never tested.</summary>
+    public static TestResult? OfBlend(IReadOnlyList<TestResult?> parts) =>
+        parts.FirstOrDefault(p => p is { Passed: false }) ?? (parts.Contains(null) ? null : parts.MinBy(p => p!.Day));
+}

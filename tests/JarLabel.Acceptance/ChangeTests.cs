@@ -1,0 +1,216 @@
+using System.Text.Json.Nodes;
+using UglyToad.PdfPig;
+
+namespace JarLabel.Acceptance;
+
+public sealed class ChangeTests : IDisposable
+{
+    private readonly Shop shop = new();
+
+    public ChangeTests() => Mix("2", "300 mL", "500 mL");
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public void A_thinning_says_what_to_add_and_writes_the_new_label()
+    {
+        var answer = shop.Json("thin", "1", "--to", "1.5", "--at", "2026-06-02");
+        Assert.Equal(100, Number(answer["step"]!, "addMilliliters"), 1e-6); // 300 mL of alcohol hold 2 lb/gal; 400 mL hold 1.5
+        Assert.Equal(81.14, Number(answer["step"]!, "addGrams"), 0.01);     // 811.38 kg/m3 at 20 °C
+        Assert.Equal(460, Number(answer["jar"]!, "volumeMilliliters"), 1e-6); // 360 + 100
+        Assert.Equal(1.5, Number(answer["jar"]!, "cutPoundsPerGallon"), 1e-9);
+        Assert.Equal(2, (int)Number(answer["jar"]!, "revision"));
+        Assert.Equal("2026-11-09", answer["jar"]!["useBy"]!.GetValue<string>());
+        Assert.EndsWith("JAR 1-9.2", answer["label"]!["payload"]!.GetValue<string>(), StringComparison.Ordinal);
+        using var pdf = PdfDocument.Open(answer["label"]!["file"]!.GetValue<string>());
+        var words = string.Join(' ', pdf.GetPage(1).GetWords().Select(w => w.Text));
+        foreach (var part in (string[])["½", "9 Mar 2026", "9 Nov 2026", "thinned 2 Jun 2026"])
+        {
+            Assert.Contains(part, words, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void It_computes_from_what_is_left_after_use_and_earlier_thinning()
+    {
+        shop.Json("use", "1", "180 mL", "--job", "viola top");
+        var once = shop.Json("thin", "1", "--to", "1.5", "--no-label");
+        Assert.Equal(50, Number(once["step"]!, "addMilliliters"), 1e-6);
+        var twice = shop.Json("thin", "1", "--to", "1", "--no-label");
+        Assert.Equal(100, Number(twice["step"]!, "addMilliliters"), 1e-6); // 200 mL of alcohol hold 1.5, 300 mL hold 1
+        var back = shop.Json("thicken", "1", "--to", "2", "--no-label");
+        Assert.Equal(35.947928, Number(back["step"]!, "addGrams"), 1e-4);  // 1 lb/gal more in 300 mL: 119.826427 g/L x 0.3 L
+        Assert.Equal(4, (int)Number(back["jar"]!, "revision"));
+    }
+
+    [Fact]
+    public void A_thinning_that_overflows_says_what_to_pour_off_and_doing_so_is_enough()
+    {
+        var run = shop.Run("thin", "1", "--to", "0.5");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("error JL139", run.Errors, StringComparison.Ordinal);
+        var amount = System.Text.RegularExpressions.Regex.Match(run.Errors, "--into '(?<v>[0-9.]+ mL)'").Groups["v"].Value;
+        Assert.NotEmpty(amount);
+        Assert.Equal(1, (int)Number(shop.Json("jar", "1")["jar"]!, "revision"));
+        shop.Json("decant", "1", "--into", amount);
+        var answer = shop.Json("thin", "1", "--to", "0.5");
+        Assert.InRange(Number(answer["jar"]!, "volumeMilliliters"), 470, 475 + 1e-6);
+    }
+
+    [Fact]
+    public void A_larger_jar_takes_a_thinning_that_the_first_one_cannot() =>
+        Assert.Equal(2000, Number(shop.Json("thin", "1", "--to", "0.5", "--container", "2 L")["jar"]!, "containerMilliliters"), 1e-6);
+
+    [Fact]
+    public void Thickening_waits_for_the_new_flakes()
+    {
+        var jar = shop.Json("thicken", "1", "--to", "3", "--at", "2026-05-02T09:00")["jar"]!;
+        Assert.Equal("2026-05-03T09:00", jar["ready"]!.GetValue<string>());
+        Assert.Equal("dissolving", jar["state"]!.GetValue<string>());
+        Assert.Equal("2026-11-09", jar["useBy"]!.GetValue<string>());
+    }
+
+    [Fact]
+    public void A_blend_takes_the_shortest_keeping_and_the_worst_hazard()
+    {
+        Mix("1", "200 mL", "500 mL", "bleached", "methanol", "2026-05-01T10:00");
+        var bleached = shop.Json("jar", "2");
+        var blend = shop.Json("blend", "1", "2=110 mL", "--container", "1 L", "--at", "2026-05-02");
+        Assert.Equal(3, (int)Number(blend["jar"]!, "number"));
+        Assert.Equal(470, Number(blend["jar"]!, "volumeMilliliters"), 1e-6);  // 360 + 110
+        Assert.Equal(1.75, Number(blend["jar"]!, "cutPoundsPerGallon"), 1e-9); // (2 x 300 + 1 x 100) / 400
+        Assert.Equal("garnet+bleached", blend["jar"]!["grade"]!.GetValue<string>());
+        string[] uses = ["2026-11-09", bleached["jar"]!["useBy"]!.GetValue<string>()];
+        Assert.Equal(uses.Min(StringComparer.Ordinal), blend["jar"]!["useBy"]!.GetValue<string>());
+        Assert.Contains("GHS08", blend["hazards"]!["pictograms"]!.AsArray().Select(p => p!.GetValue<string>()));
+        Assert.Equal("discarded", shop.Json("jar", "1")["jar"]!["state"]!.GetValue<string>());
+        Assert.Equal(110, Number(shop.Json("jar", "2")["jar"]!, "volumeMilliliters"), 1e-6);
+    }
+
+    [Fact]
+    public void Decanting_keeps_the_dates_and_gives_each_jar_a_number_and_a_label()
+    {
+        var answer = shop.Json("decant", "1", "--into", "0,1 L,100 mL", "--container", "125 mL", "--at", "2026-05-02");
+        var made = answer["made"]!.AsArray();
+        Assert.Equal([2, 3], made.Select(m => (int)Number(m!["jar"]!, "number")));
+        Assert.All(made, m =>
+        {
+            Assert.Equal("2026-11-09", m!["jar"]!["useBy"]!.GetValue<string>());
+            Assert.Equal("2026-03-09", m["jar"]!["mixed"]!.GetValue<string>());
+            Assert.True(File.Exists(m["label"]!["file"]!.GetValue<string>()));
+        });
+        Assert.Equal(160, Number(answer["jar"]!, "volumeMilliliters"), 1e-6);
+        Assert.Equal(360, Number(shop.Json("shelf"), "totalMilliliters"), 1e-3);
+        Assert.StartsWith("error JL139", shop.Run("decant", "1", "--into", "all", "--container", "125 mL").Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Undo_takes_a_pouring_back_at_every_jar_and_only_once()
+    {
+        shop.Json("decant", "1", "--into", "100 mL,100 mL", "--no-label");
+        shop.Json("note", "3", "for the workshop next door");
+        Assert.StartsWith("error JL147", shop.Run("undo", "1").Errors, StringComparison.Ordinal);
+        shop.Json("undo", "3");
+        shop.Json("undo", "1");
+        Assert.Equal(260, Number(shop.Json("jar", "1")["jar"]!, "volumeMilliliters"), 1e-6);
+        shop.Json("undo", "2");
+        Assert.Equal(360, Number(shop.Json("jar", "1")["jar"]!, "volumeMilliliters"), 1e-6);
+        Assert.Equal([1], shop.Json("shelf")["jars"]!.AsArray().Select(j => (int)Number(j!, "number")));
+        Assert.Equal("", shop.Run("verify").Errors);
+    }
+
+    [Fact]
+    public void Undo_of_a_thinning_gives_the_jar_back_with_a_new_label()
+    {
+        shop.Json("thin", "1", "--to", "1.5");
+        var answer = shop.Json("undo", "1");
+        Assert.Equal(360, Number(answer["jar"]!, "volumeMilliliters"), 1e-6);
+        Assert.Equal(2, Number(answer["jar"]!, "cutPoundsPerGallon"), 1e-9);
+        Assert.EndsWith("JAR 1-9.3", answer["label"]!["payload"]!.GetValue<string>(), StringComparison.Ordinal);
+        shop.Json("undo", "1");
+        Assert.StartsWith("error JL145", shop.Run("undo", "1").Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_warmer_shelf_shortens_the_use_by_and_a_cooler_one_promises_nothing()
+    {
+        shop.Run("shop", "set", "shelf", "attic=30 C");
+        shop.Run("shop", "set", "shelf", "cellar=10 C");
+        Assert.Equal("2026-11-09", shop.Json("move", "1", "--shelf", "cellar", "--at", "2026-03-10")["jar"]!["useBy"]!.GetValue<string>());
+        shop.Json("undo", "1", "--at", "2026-03-10");
+        var warm = shop.Json("move", "1", "--shelf", "attic", "--at", "2026-03-09T12:00");
+        Assert.Equal("2026-07-09", warm["jar"]!["useBy"]!.GetValue<string>()); // 245 days left, half as long when 10 °C warmer: 122 days
+        Assert.Equal(2, (int)Number(warm["jar"]!, "revision"));
+    }
+
+    [Fact]
+    public void The_shelf_shows_tests_and_what_is_due()
+    {
+        Mix("1", "200 mL", null, at: "2026-03-10");
+        shop.Json("test", "1", "pass", "--dry-minutes", "12", "--at", "2026-07-20");
+        string[] due = ["shelf", "--due", "--at", "2026-07-21"];
+        Assert.Equal([2], shop.Json(due)["jars"]!.AsArray().Select(j => (int)Number(j!, "number")));
+        shop.Json("test", "2", "fail", "--at", "2026-07-21");
+        Assert.Equal("past", shop.Json(due)["jars"]![0]!["state"]!.GetValue<string>());
+        shop.Json("discard", "2", "--why", "stays tacky", "--at", "2026-07-21");
+        Assert.Empty(shop.Json(due)["jars"]!.AsArray());
+        Assert.Equal(360, Number(shop.Json("shelf")["shelves"]![0]!, "milliliters"), 1e-3);
+    }
+
+    [Theory]
+    [InlineData("JL135", "thin", "1", "--to", "2")]
+    [InlineData("JL136", "thicken", "1", "--to", "2")]
+    [InlineData("JL106", "thin", "1")]
+    [InlineData("JL111", "thin", "1", "--to", "weak")]
+    [InlineData("JL146", "use", "1", "1 qt")]
+    [InlineData("JL103", "use", "1", "4 oz")]
+    [InlineData("JL148", "blend", "1")]
+    [InlineData("JL148", "blend", "1", "1")]
+    [InlineData("JL143", "blend", "1", "9")]
+    [InlineData("JL149", "decant", "1")]
+    [InlineData("JL146", "decant", "1", "--into", "300 mL,100 mL")]
+    [InlineData("JL108", "test", "1", "maybe")]
+    [InlineData("JL110", "test", "1", "pass", "--dry-minutes", "0")]
+    [InlineData("JL409", "move", "1", "--shelf", "attic")]
+    [InlineData("JL143", "discard", "9")]
+    [InlineData("JL201", "thin", "1", "--to", "1", "--solvent", "vodka")]
+    public void A_wrong_step_is_told_and_records_nothing(string code, params string[] words)
+    {
+        var run = shop.Run(words);
+        Assert.Equal(2, run.ExitCode);
+        Assert.StartsWith($"error {code}: ", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(2, shop.Json("jar", "1")["history"]!.AsArray().Count);
+        Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
+    }
+
+    [Fact]
+    public void A_jar_that_is_gone_is_left_in_peace()
+    {
+        shop.Json("use", "1", "all");
+        foreach (var words in (string[][])[["thin", "1", "--to", "1"], ["label", "1"], ["use", "1", "1 mL"], ["discard", "1"]])
+        {
+            Assert.StartsWith("error JL144", shop.Run(words).Errors, StringComparison.Ordinal);
+        }
+
+        Assert.Equal("discarded", shop.Json("jar", "1")["jar"]!["state"]!.GetValue<string>());
+        Assert.Equal(360, Number(shop.Json("undo", "1")["jar"]!, "volumeMilliliters"), 1e-6);
+    }
+
+    [Fact]
+    public void A_dry_run_of_a_step_leaves_the_ledger_as_it_was()
+    {
+        var answer = shop.Json("thin", "1", "--to", "1.5", "--dry-run");
+        Assert.Equal(100, Number(answer["step"]!, "addMilliliters"), 1e-6);
+        Assert.Equal(2, shop.Json("jar", "1")["history"]!.AsArray().Count);
+        Assert.Single(Directory.GetFiles(shop.Labels));
+    }
+
+    private static double Number(JsonNode node, string key) => node[key]!.GetValue<double>();
+
+    private void Mix(string cut, string pour, string? container, string grade = "garnet", string solvent = "ethanol-95", string at = "2026-03-09T10:00")
+    {
+        string[] fits = container is null ? [] : ["--container", container];
+        var run = shop.Run(["mix", "--grade", grade, "--cut", cut, "--pour", pour, "--solvent", solvent, "--at", at, .. fits]);
+        Assert.True(run.ExitCode == 0, run.Errors);
+    }
+}
