@@ -45,6 +45,7 @@ public sealed class Shop : IDisposable
     {
         var start = new ProcessStartInfo(Place.Program)
         {
+            RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             StandardOutputEncoding = Encoding.UTF8,

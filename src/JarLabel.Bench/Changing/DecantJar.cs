@@ -1,7 +1,6 @@
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
-using JarLabel.Store;
 using UnitsNet;
 
 namespace JarLabel.Bench.Changing;

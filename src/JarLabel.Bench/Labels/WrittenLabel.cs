@@ -1,5 +1,4 @@
 using JarLabel.Core.Jars;
-using JarLabel.Layout;
 using Moved = JarLabel.Layout.Moved;
 
 namespace JarLabel.Bench.Labels;

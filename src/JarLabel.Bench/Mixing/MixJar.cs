@@ -2,11 +2,9 @@ using JarLabel.Bench.Changing;
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Mixing;
-using JarLabel.Store;
 using UnitsNet;
 
 namespace JarLabel.Bench.Mixing;

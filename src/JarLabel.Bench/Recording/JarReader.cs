@@ -37,7 +37,7 @@ public sealed class JarReader : IJarReader
         jar.Contents.Cut,
         jar.Contents.Liquid,
         DateOnly.FromDateTime(jar.MixedAt),
-        jar.Dates.Ready,
+        jar.Dates.Ready.AddTicks(-(jar.Dates.Ready.Ticks % TimeSpan.TicksPerMinute)), // the list keeps minutes
         jar.Dates.TestFrom,
         jar.Dates.UseBy,
         Tested: jar.Test?.Day,

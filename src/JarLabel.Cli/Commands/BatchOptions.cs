@@ -2,7 +2,6 @@ using System.CommandLine;
 using JarLabel.Cli.Typing;
 using JarLabel.Core.Mixing;
 using JarLabel.Core.Quantities;
-using UnitsNet;
 
 namespace JarLabel.Cli.Commands;
 

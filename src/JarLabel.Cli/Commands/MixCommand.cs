@@ -3,8 +3,6 @@ using JarLabel.Bench.Mixing;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Quantities;
 
 namespace JarLabel.Cli.Commands;
 

@@ -6,7 +6,6 @@ using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
 using JarLabel.Core.Labels;
 using JarLabel.Store.Index;
 using UnitsNet;

@@ -4,7 +4,6 @@ using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
-using JarLabel.Core.Quantities;
 
 namespace JarLabel.Cli.Commands;
 
