@@ -33,7 +33,7 @@ internal static class MixingCautions
         "--flake-date");
 
     internal static Problem PastUse() => new(
-        "JL177",
+        "JL170",
         "This shellac is past its use-by or failed its test: it may never dry hard. Let a few drops dry on glass first, and when they stay soft or tacky, discard it.",
         "JAR");
 
