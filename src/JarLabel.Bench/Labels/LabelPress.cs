@@ -4,6 +4,7 @@ using JarLabel.Core.Labels;
 using JarLabel.Layout;
 using JarLabel.Layout.Designs;
 using JarLabel.Layout.Marks;
+using JarLabel.Layout.Rules;
 using JarLabel.Layout.Sheets;
 using JarLabel.Render;
 using UnitsNet;
@@ -13,6 +14,9 @@ namespace JarLabel.Bench.Labels;
 /// <summary>From words to checked pages: chooses stock and design, places, runs the preflight. Writes nothing.</summary>
 public sealed class LabelPress
 {
+    /// <summary>Printers of this resolution heat black into paper and have no other colour.</summary>
+    private const int ThermalDpi = 203;
+
     private readonly Workbench bench;
     private readonly LayoutLibrary library;
     private readonly SkiaRuler ruler = new();
@@ -59,9 +63,21 @@ public sealed class LabelPress
         {
             Problem[] problems = [.. preflight.Check(label, sheet.PaperWidth, sheet.PaperHeight), .. from is { } distance ? preflight.CheckFrom(label, distance) : []];
             return problems.Length == 0
-                ? new PressedLabel(new Page(sheet.PaperWidth, sheet.PaperHeight, label.Marks), label.Moved)
+                ? new PressedLabel(new Page(sheet.PaperWidth, sheet.PaperHeight, label.Marks), label)
                 : Result<PressedLabel>.Failed(problems);
         });
+    }
+
+    /// <summary>How a pressed label stands against the rules that apply here.</summary>
+    /// <param name="pressed">The label.</param>
+    /// <param name="text">All that might have been printed.</param>
+    /// <param name="stock">Its stock.</param>
+    /// <param name="capacity">What the container holds; null when nobody said.</param>
+    public LabelRuleReport Rules(PressedLabel pressed, LabelText text, LabelStock stock, Volume? capacity)
+    {
+        ArgumentNullException.ThrowIfNull(pressed);
+        ArgumentNullException.ThrowIfNull(stock);
+        return LabelRules.Of(pressed.Label, text, capacity, bench.Rules, ruler, blackOnly: stock.Sheet.Dpi == ThermalDpi);
     }
 
     private static Result<IReadOnlyList<T>> All<T>(IEnumerable<string> ids, Func<string, Result<T>> read)

@@ -31,7 +31,7 @@ internal sealed class LabelWriter(Workbench bench, LabelPress press)
                     written = written with { File = staged.Path, Sha256 = staged.Sha256 };
                 }
 
-                return recorder.Append(written).Then<WrittenLabel>(_ => new WrittenLabel(path, written, pressed.Moved));
+                return recorder.Append(written).Then<WrittenLabel>(_ => new WrittenLabel(path, written, press.Rules(pressed, text, stock, jar.Container.Holds)));
             }));
     }
 

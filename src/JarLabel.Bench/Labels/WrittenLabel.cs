@@ -1,10 +1,10 @@
 using JarLabel.Core.Jars;
-using Moved = JarLabel.Layout.Moved;
+using JarLabel.Layout.Rules;
 
 namespace JarLabel.Bench.Labels;
 
 /// <summary>A label as written.</summary>
 /// <param name="File">The file's full path.</param>
 /// <param name="Event">The fact that the ledger keeps.</param>
-/// <param name="Moved">What had no room and stands on the jar card instead.</param>
-public sealed record WrittenLabel(string File, Labelled Event, IReadOnlyList<Moved> Moved);
+/// <param name="Rules">What it meets of the labelling rules, and what moved to the jar card.</param>
+public sealed record WrittenLabel(string File, Labelled Event, LabelRuleReport Rules);

@@ -95,7 +95,14 @@ internal static class JarAnswer
 
     private static IEnumerable<(string, string?)> Label(WrittenLabel? label) => label is null
         ? []
-        : [("label", $"{label.File}"), ("on", $"{label.Event.Sheet}, place {label.Event.Position}; print at actual size")];
+        : [("label", $"{label.File}"), ("on", $"{label.Event.Sheet}, place {label.Event.Position}; print at actual size"), .. RuleRows(label)];
+
+    private static IEnumerable<(string, string?)> RuleRows(WrittenLabel label) =>
+    [
+        ("meets", label.Rules.Satisfies.Count == 0 ? null : string.Join("; ", label.Rules.Satisfies)),
+        .. label.Rules.Lacks.Select((lack, i) => (i == 0 ? "not met" : "", (string?)lack)),
+        ("on the card", label.Rules.MovedToCard.Count == 0 ? null : $"{label.Rules.MovedToCard.Count} that had no room here; \"jarlabel card\" prints them"),
+    ];
 
     private static IEnumerable<(string, string?)> HazardRows(Session session, HazardAssessment hazards) =>
         hazards.StatementTexts(session.Workbench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text));
@@ -112,7 +119,7 @@ internal static class JarAnswer
             jar.Contents.Recipe is { } recipe ? RecipeJson.Of(recipe, jar.Contents.Resins[0].Grade, jar.Contents.Solvents[0].Solvent) : null,
             outcome.Step is { } step ? StepJson.Of(step) : null,
             HazardsJson.Of(outcome.Hazards),
-            label is null ? null : new LabelJson(label.File, label.Event.Design, label.Event.Sheet, label.Event.Position, label.Event.Payload),
+            label is null ? null : LabelJson.Of(label),
             history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
             outcome.Cautions)
         {

@@ -51,8 +51,17 @@ internal static class CalcAirCommand
                 ("fresh air for health", air.AirForLimit is { } health ? Flow(health) : null),
                 ("fresh air for fire", Flow(air.AirForQuarterLel)),
                 ("governs", air.HealthGoverns ? "health: breathing asks for more air than fire does" : "fire"),
+                ("a window", Window(air)),
+                ("a fan", air.AirForLimit is { } wanted ? $"must really move {Flow(wanted)} outdoors, with a way in across the room" : null),
                 ("clear after", air.ClearAfter is { } clear ? $"{clear.Minutes:0} min" : "never without fresh air: open up"))
             .Rows(air.Doubts.Select((doubt, i) => (i == 0 ? "doubt" : "", (string?)doubt)));
+    }
+
+    private static string Window(AirAssessment air)
+    {
+        var draught = Draught.ThroughSmallWindow;
+        var enough = (air.AirForLimit ?? air.AirForQuarterLel) <= draught;
+        return string.Create(CultureInfo.InvariantCulture, $"½ m² open, another across, faint breeze: ≈ {Flow(draught)}, {Draught.ChangesPerHour(draught, air.Question.Room):0.#} air changes an hour; {(enough ? "enough then, not on a still day" : "not enough")}");
     }
 
     private static string Times(double fraction) => fraction.ToString(fraction < 10 ? "0.0" : "0", CultureInfo.InvariantCulture) + " times";

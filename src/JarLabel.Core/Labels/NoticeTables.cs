@@ -8,9 +8,6 @@ namespace JarLabel.Core.Labels;
 /// <summary>The figures of a shelf notice.</summary>
 internal static class NoticeTables
 {
-    /// <summary>A window as they are found in small shops, and air that hardly moves: the careful side of a light breeze.</summary>
-    private static readonly (Area Opening, Speed Wind) SmallWindow = (Area.FromSquareMeters(0.5), Speed.FromMetersPerSecond(1));
-
     /// <summary>What stands there: name, jars, amount, under a line that names the columns.</summary>
     internal static IReadOnlyList<IReadOnlyList<string>> Stock(NoticeFacts facts)
     {
@@ -36,7 +33,7 @@ internal static class NoticeTables
             ["the most to breathe over a shift", air.LimitPpm is { } limit ? $"{Three(limit)} ppm{(air.LimitUnverified ? " *" : "")}" : "no limit known"],
             ["of the least that burns (LEL); keep below 25 %", Percent(air.FractionOfLel)],
             [$"fresh air to keep to it, drying in {Over(question)}", air.AirForLimit is { } health ? Flow(health) : "no limit known"],
-            ["a ½ m² window, another across, faint breeze", "≈ " + Flow(Draught.ThroughWindow(SmallWindow.Opening, SmallWindow.Wind))],
+            ["a ½ m² window, another across, faint breeze", "≈ " + Flow(Draught.ThroughSmallWindow)],
             .. air.LimitUnverified ? (string[][])[["* not looked up in its source", ""]] : [],
         ];
     }

@@ -1,0 +1,78 @@
+using JarLabel.Core.Catalog;
+using JarLabel.Layout;
+using JarLabel.Layout.Rules;
+using JarLabel.Layout.Sheets;
+using JarLabel.Render;
+using UnitsNet;
+
+namespace JarLabel.Tests.Layout.Rules;
+
+public class LabelRulesTests
+{
+    private const string Sizes = "CLP Annex I table 1.3, label size";
+    private const string Pictograms = "CLP Annex I table 1.3, pictogram size";
+
+    // Table 1.3: to 3 L 52 x 74 mm, 10 mm; to 50 L 74 x 105 mm, 23 mm; to 500 L 105 x 148 mm, 32 mm. The card is 101 x 148 mm with pictograms of 10 to 13 mm.
+    [Theory, Cites(References.Clp, "Annex I 1.2.1.4 table 1.3")]
+    [InlineData("card", 0.5, true, true)]
+    [InlineData("card", 3, true, true)]
+    [InlineData("card", 3.1, true, false)]
+    [InlineData("card", 50, true, false)]
+    [InlineData("card", 51, false, false)]
+    [InlineData("small", 0.5, false, false)]
+    public void Sizes_follow_the_capacity(string design, double liters, bool label, bool pictogram)
+    {
+        var report = Report(design, "typical", RuleSet.Clp, liters);
+        Assert.Equal((label, pictogram), (report.Satisfies.Contains(Sizes), report.Satisfies.Contains(Pictograms)));
+        Assert.Equal((!label, !pictogram), (Lacks(report, Sizes), Lacks(report, Pictograms)));
+    }
+
+    // (f)(6): the name and words, pictures or symbols that tell the hazards in general.
+    [Theory, Cites(References.Osha1200, "(f)(6)")]
+    [InlineData("card")]
+    [InlineData("standard")]
+    [InlineData("small")]
+    public void Every_design_meets_the_workplace_rule(string design) =>
+        Assert.Contains("29 CFR 1910.1200(f)(6)", Report(design, "typical", RuleSet.Osha, 0.5).Satisfies);
+
+    // (f)(12): up to 100 mL name, pictograms, signal word, maker, and a line about the outer package, which our labels do not have; to 3 mL the name alone.
+    [Theory, Cites(References.Osha1200, "(f)(12)")]
+    [InlineData(0.003, true, false)]
+    [InlineData(0.1, false, true)]
+    [InlineData(0.101, false, false)]
+    public void The_rule_for_small_packages_holds_for_small_packages_only(double liters, bool met, bool lacking)
+    {
+        var report = Report("card", "typical", RuleSet.Osha, liters);
+        Assert.Equal((met, lacking), (report.Satisfies.Contains("29 CFR 1910.1200(f)(12)"), Lacks(report, "29 CFR 1910.1200(f)(12)")));
+    }
+
+    [Fact]
+    public void What_had_no_room_is_named_and_the_rule_that_misses_it()
+    {
+        var report = Report("small", "longest", RuleSet.Clp, 0.5);
+        Assert.NotEmpty(report.MovedToCard);
+        Assert.True(Lacks(report, "CLP Article 17"));
+    }
+
+    // CLP Annex I 1.2.1.1: a red frame. One ink cannot print it.
+    [Theory, Cites(References.Clp, "Annex I 1.2.1.1")]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void One_ink_cannot_meet_the_red_frame(bool blackOnly)
+    {
+        var report = Report("card", "typical", RuleSet.Clp, 0.5, blackOnly);
+        Assert.Equal(blackOnly, report.Lacks.Any(lack => lack.Contains("asks for colour", StringComparison.Ordinal)));
+        Assert.Equal(!blackOnly, report.Satisfies.Contains("CLP Annex I 1.2.1.1, red frames"));
+    }
+
+    private static bool Lacks(LabelRuleReport report, string rule) => report.Lacks.Any(lack => lack.StartsWith(rule + ":", StringComparison.Ordinal));
+
+    private static LabelRuleReport Report(string id, string sample, RuleSet rules, double liters, bool blackOnly = false)
+    {
+        var design = LayoutFiles.Design(id);
+        var text = SampleLabels.For(id)[sample];
+        var ruler = new SkiaRuler();
+        var label = Composer.Place(text, design, new LabelArea(design.Shape, 0, 0, design.Width, design.Height, 300), ruler).Require();
+        return LabelRules.Of(label, text, Volume.FromLiters(liters), rules, ruler, blackOnly);
+    }
+}
