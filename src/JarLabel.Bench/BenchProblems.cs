@@ -1,7 +1,7 @@
 using System.Globalization;
+using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
-using JarLabel.Core;
 
 namespace JarLabel.Bench;
 

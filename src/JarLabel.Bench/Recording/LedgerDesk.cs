@@ -43,7 +43,7 @@ public static class LedgerDesk
     }
 
     /// <summary>One jar with all that happened to it.</summary>
-    public static Result<JarHistory> Jar(Workbench bench, JarNumber number) => 
+    public static Result<JarHistory> Jar(Workbench bench, JarNumber number) =>
         Read(bench, view => JarHistory.Of(number, view.EventsOf(Subject.Jar(number.Value))));
 
     internal static Result<T> With<T>(ShopFolder folder, LedgerMode mode, Func<Ledger, Result<T>> use)
