@@ -76,7 +76,7 @@ public static class References
         [CdcTable] = new("Guidelines for Environmental Infection Control, appendix B table B.1; MMWR 1994 table S3-1", "US Centers for Disease Control and Prevention", "2003; 1994", "read"),
         [MixtureExposure] = new("Blog article on mixtures of methanol and ethyl acetate", "Affygility Solutions", "2011", "read"),
         [IupacWeights] = new("Standard atomic weights (C 12.011, H 1.008, N 14.007, O 15.999)", "IUPAC", "abridged", "memory"),
-        [Iso3864] = new("Safety colours and safety signs, ISO 3864-1 annex A and ISO 3864-3 templates", "ISO", "as sign makers and a draft reprint them", "read"),
+        [Iso3864] = new("Safety colours and safety signs, ISO 3864-1 annex A and ISO 3864-3 templates", "ISO", "as sign makers and a draft reprint them, seen in excerpts", "memory"),
         [AnsiZ535] = new("Safety signs; letter heights as a sign maker's guide reprints ANSI Z535.2 annex, panel colours", "ANSI / NEMA", "colours from memory", "memory"),
         [LeChatelier] = new("Le Chatelier's mixing rule for the lower flammable limit, as textbooks print it", "various", "as stored", "read"),
     };

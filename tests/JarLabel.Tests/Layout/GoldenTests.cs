@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using JarLabel.Layout;
 using JarLabel.Layout.Sheets;
 using JarLabel.Render;
@@ -38,5 +37,5 @@ public class GoldenTests
         return MarkText.Of(Composer.Place(SampleLabels.For(id)[sample], design, area, new SkiaRuler()));
     }
 
-    private static string Folder([CallerFilePath] string here = "") => Path.Combine(Path.GetDirectoryName(here)!, "Goldens");
+    private static string Folder() => Path.Combine(Checkout.Root, "tests", "JarLabel.Tests", "Layout", "Goldens");
 }
