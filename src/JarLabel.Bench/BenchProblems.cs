@@ -1,7 +1,9 @@
 using System.Globalization;
+using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
 
 namespace JarLabel.Bench;
 
@@ -22,6 +24,9 @@ internal static class BenchProblems
 
     internal static Problem UnknownFileKind(string file) =>
         new("JL332", $"Read {Quoted.Of(file)} as the file to write; its ending says what it becomes: .pdf, .png or .svg, such as label.pdf.", "--out");
+
+    internal static Problem ChangedSince(JarHistory history) =>
+        new("JL150", $"Somebody else has worked on jar {history.Jar.Number} since you opened it; the last step is: {HistoryWords.Of(history.Events.Last(e => e.Event is not Labelled).Event)}. Look at the jar again, then decide anew.", "JAR");
 
     internal static Problem WentOn(JarNumber jar, JarNumber made) =>
         new("JL147", $"This step filled jar {made}, and jar {jar} has been worked on since; first \"jarlabel undo {jar}\".", "JAR");

@@ -8,4 +8,5 @@ namespace JarLabel.Bench;
 /// <param name="Rules">The labelling rules asked for; null for the shop's.</param>
 /// <param name="Metric">Metric amounts first; null for the shop's choice.</param>
 /// <param name="DryRun">Compute and show, record and write nothing.</param>
-public sealed record BenchRequest(string? Shop, DateTime Now, RuleSet? Rules = null, bool? Metric = null, bool DryRun = false);
+/// <param name="Seen">How many steps of its jar the person has seen; when there are more by now, the step is refused. Null where that does not matter.</param>
+public sealed record BenchRequest(string? Shop, DateTime Now, RuleSet? Rules = null, bool? Metric = null, bool DryRun = false, int? Seen = null);

@@ -16,6 +16,7 @@ public sealed class Workbench
         Catalog = catalog;
         Now = request.Now;
         DryRun = request.DryRun;
+        Seen = request.Seen;
         Rules = request.Rules ?? settings.Rules;
         Metric = request.Metric ?? settings.Metric;
         Keeping = new KeepingSettings(settings.AgingPerTenKelvin);
@@ -41,6 +42,9 @@ public sealed class Workbench
 
     /// <summary>True when nothing may be recorded or written.</summary>
     public bool DryRun { get; }
+
+    /// <summary>How many steps of its jar the person has seen; null where that does not matter.</summary>
+    public int? Seen { get; }
 
     /// <summary>How time and warmth act.</summary>
     public KeepingSettings Keeping { get; }

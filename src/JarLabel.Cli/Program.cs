@@ -1,7 +1,6 @@
 using System.Text;
 using JarLabel.Cli;
 using JarLabel.Cli.Answers;
-using JarLabel.Cli.Typing;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var terminal = Terminal.Console();

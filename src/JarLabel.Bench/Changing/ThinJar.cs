@@ -14,15 +14,19 @@ public static class ThinJar
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(request);
-        return JarChange.Do(bench, request.Jar, request.Label, jar => Thin(bench, request, jar));
+        return JarChange.Do(bench, request.Jar, request.Label, jar => Reckon(bench, request, jar).Then<JarEvent>(thinned => thinned));
     }
 
-    private static Result<JarEvent> Thin(Workbench bench, ThinRequest request, Jar jar)
+    /// <summary>What is to be added, worked out and held against the container; nothing is recorded.</summary>
+    public static Result<Thinned> Reckon(Workbench bench, ThinRequest request, Jar jar)
     {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(jar);
         var solvent = request.Solvent ?? bench.Catalog.Solvents.Find(jar.Contents.Solvents[0].Solvent)!;
         return Thinning.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
             .Then(thinning => Fits(thinning, request.Container ?? jar.Container))
-            .Then<JarEvent>(thinning => new Thinned(bench.Now, Added(thinning, solvent, request), request.Container));
+            .Then<Thinned>(thinning => new Thinned(bench.Now, Added(thinning, solvent, request), request.Container));
     }
 
     private static Result<Thinning> Fits(Thinning thinning, Container container) =>

@@ -21,11 +21,17 @@ public static class MixJar
             LedgerDesk.Record(bench, step => finish.Record(Recorder.ForNewJar(step), begun, request.Label))));
     }
 
+    /// <summary>The batch alone, worked out and held against its container; nothing is recorded.</summary>
+    public static Result<Recipe> Reckon(MixRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return RecipeSolver.Solve(request.Order, request.Solvent.DensityAt(request.Bench ?? Warmth.Reference)).Then(recipe => Fits(recipe, request.Container));
+    }
+
     private static Result<Mixed> Begin(Workbench bench, MixRequest request)
     {
         var temperature = request.Bench ?? Warmth.Reference;
-        return RecipeSolver.Solve(request.Order, request.Solvent.DensityAt(temperature))
-            .Then(recipe => Fits(recipe, request.Container))
+        return Reckon(request)
             .Then(recipe => bench.Settings.Shelf(request.Shelf).Then<Mixed>(shelf => new Mixed(
                 bench.Now,
                 Contents.Of(recipe, request.Grade.Id, request.Solvent.Id, request.FlakeDate),

@@ -9,6 +9,12 @@ namespace JarLabel.Bench.Recording;
 /// <param name="Events">What happened, in order, each with the revision after it.</param>
 public sealed record JarHistory(Jar Jar, IReadOnlyList<(JarEvent Event, int Revision)> Events)
 {
+    /// <summary>How many steps there were; a label printed again is none.</summary>
+    public int Steps => Events.Count(e => e.Event is not Labelled);
+
+    /// <summary>The history, unless somebody else has done something to the jar since it was looked at.</summary>
+    internal Result<JarHistory> AsSeen(int? seen) => seen is { } steps && steps != Steps ? BenchProblems.ChangedSince(this) : this;
+
     /// <summary>Folds the rows of one jar; a problem when there is no such jar.</summary>
     public static Result<JarHistory> Of(JarNumber number, IReadOnlyList<EventRow> rows)
     {

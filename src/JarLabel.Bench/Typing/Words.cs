@@ -4,10 +4,10 @@ using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Text;
 
-namespace JarLabel.Cli.Typing;
+namespace JarLabel.Bench.Typing;
 
 /// <summary>Readers for the small words of a command line: dates, choices, names, numbers.</summary>
-internal static class Words
+public static class Words
 {
     private static readonly Dictionary<string, RuleSet> RuleSets = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -21,18 +21,20 @@ internal static class Words
 
     private static readonly string[] MomentForms = ["yyyy-MM-dd", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"];
 
-    internal static Result<ContainerMaterial> Material(string text, string where) => Choice(text, where, ContainerMaterials.ByWord);
+    /// <summary>One of the container materials.</summary>
+    public static Result<ContainerMaterial> Material(string text, string where) => Choice(text, where, ContainerMaterials.ByWord);
 
     /// <summary>True for metric first.</summary>
-    internal static Result<bool> Metric(string text, string where) => Choice(text, where, Units);
+    public static Result<bool> Metric(string text, string where) => Choice(text, where, Units);
 
     /// <summary>True for a test passed.</summary>
-    internal static Result<bool> Verdict(string text, string where) => Choice(text, where, Verdicts);
+    public static Result<bool> Verdict(string text, string where) => Choice(text, where, Verdicts);
 
-    internal static Result<RuleSet> Rules(string text, string where) => Choice(text, where, RuleSets);
+    /// <summary>A set of labelling rules.</summary>
+    public static Result<RuleSet> Rules(string text, string where) => Choice(text, where, RuleSets);
 
     /// <summary>A date, with or without a time; a date alone is taken as noon, when a bench is at work.</summary>
-    internal static Result<DateTime> Moment(string text, string where)
+    public static Result<DateTime> Moment(string text, string where)
     {
         if (!DateTime.TryParseExact(text.Trim(), MomentForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment) || moment.Year < 1900)
         {
@@ -42,22 +44,26 @@ internal static class Words
         return text.Contains('T', StringComparison.Ordinal) ? moment : moment.AddHours(12);
     }
 
-    internal static Result<DateOnly> Day(string text, string where) => Moment(text, where).Then<DateOnly>(m => DateOnly.FromDateTime(m));
+    /// <summary>A day.</summary>
+    public static Result<DateOnly> Day(string text, string where) => Moment(text, where).Then<DateOnly>(m => DateOnly.FromDateTime(m));
 
-    internal static Func<string, string, Result<string>> TextUpTo(int longest) => (text, where) => PlainText.Read(text, longest, where);
+    /// <summary>One line of text.</summary>
+    public static Func<string, string, Result<string>> TextUpTo(int longest) => (text, where) => PlainText.Read(text, longest, where);
 
-    internal static Func<string, string, Result<int>> WholeNumber(int least, int most) => (text, where) =>
+    /// <summary>A whole number between two bounds.</summary>
+    public static Func<string, string, Result<int>> WholeNumber(int least, int most) => (text, where) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most
             ? value
             : TypingProblems.NotAWholeNumber(text, least, most, where);
 
-    internal static Func<string, string, Result<double>> Number(double least, double most) => (text, where) =>
+    /// <summary>A number between two bounds.</summary>
+    public static Func<string, string, Result<double>> Number(double least, double most) => (text, where) =>
         double.TryParse(text.Trim().TrimEnd('%').Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
         && value >= least && value <= most
             ? value
             : TypingProblems.NotANumber(text, least, most, where);
 
     /// <summary>One of a few words.</summary>
-    internal static Result<T> Choice<T>(string text, string where, IReadOnlyDictionary<string, T> choices)
+    public static Result<T> Choice<T>(string text, string where, IReadOnlyDictionary<string, T> choices)
         where T : notnull => choices.TryGetValue(text.Trim(), out var value) ? value : TypingProblems.NotAChoice(text, where, choices.Keys);
 }

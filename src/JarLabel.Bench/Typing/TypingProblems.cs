@@ -1,0 +1,53 @@
+using JarLabel.Core;
+
+namespace JarLabel.Bench.Typing;
+
+/// <summary>What can be wrong with a command line before any of its values is looked at.</summary>
+public static class TypingProblems
+{
+    /// <summary>Something that must be given was not.</summary>
+    public static Problem Missing(string option, string example) =>
+        new("JL106", $"The option {option} is missing; for example {option} {example}.", option);
+
+    /// <summary>The line itself cannot be read.</summary>
+    public static Problem Syntax(string message) => new("JL107", message);
+
+    /// <summary>None of a few words.</summary>
+    public static Problem NotAChoice(string read, string option, IEnumerable<string> choices) =>
+        new("JL108", $"Read {Quoted.Of(read)}; allowed are: {string.Join(", ", choices)}.", option);
+
+    /// <summary>No date.</summary>
+    public static Problem NotAMoment(string read, string option) =>
+        new("JL109", $"Read {Quoted.Of(read)} as a date; write year-month-day, with a time if it matters, such as 2026-03-09 or 2026-03-09T14:30.", option);
+
+    /// <summary>No whole number within its bounds.</summary>
+    public static Problem NotAWholeNumber(string read, int least, int most, string option) =>
+        new("JL110", $"Read {Quoted.Of(read)}; a whole number from {least} to {most} is wanted, such as {least}.", option);
+
+    /// <summary>No number within its bounds.</summary>
+    public static Problem NotANumber(string read, double least, double most, string option) =>
+        new("JL110", $"Read {Quoted.Of(read)}; a number from {least} to {most} is wanted, such as {most}.", option);
+
+    /// <summary>No part of a blend.</summary>
+    public static Problem NotAPart(string read, string option) =>
+        new("JL113", $"Read {Quoted.Of(read)}; a part is written volume@cut, such as \"200 mL@2\".", option);
+
+    /// <summary>Two that exclude each other.</summary>
+    public static Problem OneOfTwo(string one, string other) =>
+        new("JL114", $"Give either {one} or {other}, and not both.", one);
+
+    /// <summary>Flakes younger than the batch.</summary>
+    public static Problem FlakesFromTheFuture(string read, string option) =>
+        new("JL115", $"Read {Quoted.Of(read)} as the flakes' date, which lies after the mixing; give the day they were made or bought, such as 2025-10-01.", option);
+
+    /// <summary>No shelf with its temperature.</summary>
+    public static Problem NotAShelf(string read, string where) =>
+        new("JL116", $"Read {Quoted.Of(read)}; a shelf is written name=temperature, such as \"cellar=16 C\" or \"bench=68F\".", where);
+
+    /// <summary>No code at all.</summary>
+    public static Problem NothingTyped() =>
+        new("JL117", "Read no code; type or scan codes or jar numbers, one a line, such as 142-5, then end the input.", "-");
+
+    /// <summary>No name of a file.</summary>
+    public static Problem NotAFile(string where) => new("JL118", "Read nothing as a file; give its name, such as shop.jsonl.", where);
+}
