@@ -4,6 +4,7 @@ using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Bench;
 
@@ -33,6 +34,9 @@ internal static class BenchProblems
 
     internal static Problem TooFewJars(int read) =>
         new("JL148", string.Create(CultureInfo.InvariantCulture, $"Read {read} jar{(read == 1 ? "" : "s")}; a blend needs two or more different ones, such as \"jarlabel blend 3 7\"."), "JAR");
+
+    internal static Problem TakenMeanwhile(string kind, SupplyNumber number) =>
+        new("JL189", $"Somebody took from {kind} {number} meanwhile, and it no longer holds enough; \"jarlabel {kind} list\" shows what is left.", $"--{kind}");
 
     internal static Problem NothingToDecant() =>
         new("JL149", "Read no amount; say how much goes into each new jar, such as --into \"200 mL,200 mL\".", "--into");

@@ -25,6 +25,8 @@ internal static class CommandTree
             JarCommand.Create(runner),
             ScanCommand.Create(runner),
             ShelfCommand.Create(runner),
+            BagCommand.Create(runner),
+            BottleCommand.Create(runner),
             LabelCommand.Create(runner),
             CardCommand.Create(runner),
             NoticeCommand.Create(runner),

@@ -1,6 +1,7 @@
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Notices;
 using JarLabel.Bench.Recording;
+using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 
@@ -18,7 +19,7 @@ internal sealed class Finish(Workbench bench, LabelWriter labels)
     /// <param name="choice">The label wanted where one is due; null for none.</param>
     /// <param name="first">Cautions from before the event.</param>
     internal Result<BenchOutcome> Record(Recorder recorder, JarEvent happened, LabelChoice? choice, IReadOnlyList<Problem>? first = null) =>
-        recorder.Append(happened).Then(history =>
+        Drawing.Take(recorder.Step, recorder.Jar, happened).Then(_ => recorder.Append(happened)).Then(history =>
         {
             var hazards = JarWords.Hazards(bench, history.Jar);
             var plain = new BenchOutcome(history, hazards, null, [.. first ?? [], .. JarCautions.Of(bench, history.Jar, hazards)]) { Step = happened };

@@ -1,8 +1,10 @@
+using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Mixing;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Bench.Changing;
 
@@ -15,19 +17,24 @@ public static class ThickenJar
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(request);
-        return JarChange.Do(bench, request.Jar, request.Label, jar => Thicken(bench, request, jar));
+        return FromSupplies.Of(bench, request.Bag, bottle: null).Then(supplies => JarChange.Do(bench, request.Jar, request.Label, jar =>
+            Thicken(bench, request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made }, jar, supplies.Bag)));
     }
 
-    private static Result<JarEvent> Thicken(Workbench bench, ThickenRequest request, Jar jar)
+    private static Result<JarEvent> Thicken(Workbench bench, ThickenRequest request, Jar jar, Bag? bag)
     {
-        var grade = request.Grade ?? bench.Catalog.Grades.Find(jar.Contents.Resins[0].Grade)!;
+        var grade = request.Grade ?? bench.Catalog.Grades.Find(bag?.Grade ?? jar.Contents.Resins[0].Grade)!;
         return Thickening.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
             .Then(thickening => Fits(thickening, request.Container ?? jar.Container))
+            .Then(thickening => bag is null ? thickening : SupplyFit.Demand(bag, grade.Id).Then(b => SupplyFit.Check(thickening, jar.Contents, b)))
             .Then<JarEvent>(thickening => new Thickened(
                 bench.Now,
                 new ResinPart(grade.Id, thickening.Add, request.FlakeDate),
                 jar.Dates.Shortest(Fresh(bench, request, grade, jar)),
-                request.Container));
+                request.Container)
+            {
+                Bag = request.Bag,
+            });
     }
 
     private static Result<Thickening> Fits(Thickening thickening, Container container) =>

@@ -2,6 +2,7 @@ using JarLabel.Bench.Labels;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Quantities;
+using JarLabel.Core.Supplies;
 using UnitsNet;
 
 namespace JarLabel.Bench.Changing;
@@ -23,4 +24,8 @@ public sealed record ThickenRequest(
     DateOnly? FlakeDate = null,
     Temperature? Bench = null,
     Container? Container = null,
-    LabelChoice? Label = null);
+    LabelChoice? Label = null)
+{
+    /// <summary>The bag that the flakes come from; null when nobody said.</summary>
+    public SupplyNumber? Bag { get; init; }
+}

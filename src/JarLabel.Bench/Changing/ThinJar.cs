@@ -1,8 +1,10 @@
+using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Mixing;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Bench.Changing;
 
@@ -14,19 +16,21 @@ public static class ThinJar
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(request);
-        return JarChange.Do(bench, request.Jar, request.Label, jar => Reckon(bench, request, jar).Then<JarEvent>(thinned => thinned));
+        return FromSupplies.Of(bench, bag: null, request.Bottle).Then(supplies =>
+            JarChange.Do(bench, request.Jar, request.Label, jar => Reckon(bench, request, jar, supplies.Bottle).Then<JarEvent>(thinned => thinned)));
     }
 
-    /// <summary>What is to be added, worked out and held against the container; nothing is recorded.</summary>
-    public static Result<Thinned> Reckon(Workbench bench, ThinRequest request, Jar jar)
+    /// <summary>What is to be added, worked out and held against the container and the bottle; nothing is recorded.</summary>
+    public static Result<Thinned> Reckon(Workbench bench, ThinRequest request, Jar jar, Bottle? bottle = null)
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(jar);
-        var solvent = request.Solvent ?? bench.Catalog.Solvents.Find(jar.Contents.Solvents[0].Solvent)!;
+        var solvent = request.Solvent ?? bench.Catalog.Solvents.Find(bottle?.Solvent ?? jar.Contents.Solvents[0].Solvent)!;
         return Thinning.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
             .Then(thinning => Fits(thinning, request.Container ?? jar.Container))
-            .Then<Thinned>(thinning => new Thinned(bench.Now, Added(thinning, solvent, request), request.Container));
+            .Then(thinning => bottle is null ? thinning : SupplyFit.Demand(bottle, solvent.Id).Then(b => SupplyFit.Check(thinning, jar.Contents, b)))
+            .Then<Thinned>(thinning => new Thinned(bench.Now, Added(thinning, solvent, request), request.Container) { Bottle = request.Bottle });
     }
 
     private static Result<Thinning> Fits(Thinning thinning, Container container) =>

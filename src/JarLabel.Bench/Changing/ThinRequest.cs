@@ -2,6 +2,7 @@ using JarLabel.Bench.Labels;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Quantities;
+using JarLabel.Core.Supplies;
 using UnitsNet;
 
 namespace JarLabel.Bench.Changing;
@@ -14,4 +15,8 @@ namespace JarLabel.Bench.Changing;
 /// <param name="Container">The larger jar it all goes into; null when it stays in its own.</param>
 /// <param name="Label">The label wanted; null for none.</param>
 public sealed record ThinRequest(
-    JarNumber Jar, PoundCut To, Solvent? Solvent = null, Temperature? Bench = null, Container? Container = null, LabelChoice? Label = null);
+    JarNumber Jar, PoundCut To, Solvent? Solvent = null, Temperature? Bench = null, Container? Container = null, LabelChoice? Label = null)
+{
+    /// <summary>The bottle that the alcohol comes from; null when nobody said.</summary>
+    public SupplyNumber? Bottle { get; init; }
+}

@@ -1,5 +1,6 @@
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Recording;
+using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 
@@ -17,8 +18,15 @@ public static class UndoLast
         {
             var recorder = new Recorder(step, number);
             return recorder.History.Then(history => history.AsSeen(bench.Seen)).Then(_ => Life(recorder)).Then(life => Others(recorder, life).Then(others => TakeBack(bench, others).Then(_ =>
-                life.Undo(bench.Now).Then(undone => finish.Record(recorder, undone, label)))));
+                life.Undo(bench.Now).Then(undone => PutBack(bench, recorder, life, undone)).Then(undone => finish.Record(recorder, undone, label)))));
         }));
+    }
+
+    /// <summary>What the step took from a bag or bottle was never taken.</summary>
+    private static Result<Undone> PutBack(Workbench bench, Recorder recorder, JarLife life, Undone undone)
+    {
+        Drawing.PutBack(recorder.Step, recorder.Jar, life.Standing[0], bench.Now);
+        return undone;
     }
 
     /// <summary>The other jars of a pouring, which must not have been worked on since.</summary>

@@ -1,10 +1,12 @@
 using JarLabel.Bench.Changing;
 using JarLabel.Bench.Recording;
+using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Mixing;
+using JarLabel.Core.Supplies;
 using UnitsNet;
 
 namespace JarLabel.Bench.Mixing;
@@ -17,7 +19,9 @@ public static class MixJar
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(request);
-        return Begin(bench, request).Then(begun => Finish.Open(bench).Then(finish =>
+        return FromSupplies.Of(bench, request.Bag, request.Bottle)
+            .Then(supplies => supplies.Demand(request.Grade.Id, request.Solvent.Id))
+            .Then(supplies => Begin(bench, request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made }, supplies)).Then(begun => Finish.Open(bench).Then(finish =>
             LedgerDesk.Record(bench, step => finish.Record(Recorder.ForNewJar(step), begun, request.Label))));
     }
 
@@ -28,10 +32,11 @@ public static class MixJar
         return RecipeSolver.Solve(request.Order, request.Solvent.DensityAt(request.Bench ?? Warmth.Reference)).Then(recipe => Fits(recipe, request.Container));
     }
 
-    private static Result<Mixed> Begin(Workbench bench, MixRequest request)
+    private static Result<Mixed> Begin(Workbench bench, MixRequest request, FromSupplies supplies)
     {
         var temperature = request.Bench ?? Warmth.Reference;
         return Reckon(request)
+            .Then(recipe => SupplyFit.Check(recipe, supplies.Bag, supplies.Bottle))
             .Then(recipe => bench.Settings.Shelf(request.Shelf).Then<Mixed>(shelf => new Mixed(
                 bench.Now,
                 Contents.Of(recipe, request.Grade.Id, request.Solvent.Id, request.FlakeDate),
@@ -41,7 +46,11 @@ public static class MixJar
                 temperature,
                 request.By,
                 request.Job,
-                request.Note)));
+                request.Note)
+            {
+                Bag = request.Bag,
+                Bottle = request.Bottle,
+            }));
     }
 
     private static Result<Recipe> Fits(Recipe recipe, Container container) =>

@@ -2,6 +2,7 @@ using JarLabel.Bench.Labels;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Mixing;
+using JarLabel.Core.Supplies;
 using UnitsNet;
 
 namespace JarLabel.Bench.Mixing;
@@ -31,4 +32,11 @@ public sealed record MixRequest(
     string? By = null,
     string? Job = null,
     string? Note = null,
-    LabelChoice? Label = null);
+    LabelChoice? Label = null)
+{
+    /// <summary>The bag that the flakes come from; null when nobody said.</summary>
+    public SupplyNumber? Bag { get; init; }
+
+    /// <summary>The bottle that the alcohol comes from; null when nobody said.</summary>
+    public SupplyNumber? Bottle { get; init; }
+}

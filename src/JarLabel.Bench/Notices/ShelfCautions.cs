@@ -1,9 +1,11 @@
+using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Mixing;
 using JarLabel.Core.Quantities;
+using JarLabel.Core.Supplies;
 using JarLabel.Store;
 using JarLabel.Store.Index;
 using UnitsNet;
@@ -21,11 +23,13 @@ public static class ShelfCautions
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(view);
+        var bottles = Bottles(view);
         return
         [
-            .. view.ShelfTotals()
-                .Where(total => (shelf is null || total.Shelf == shelf) && MayPass(bench, total.Liquid))
-                .SelectMany(total => Of(bench, total.Shelf, new ShelfStock(StockOf(bench, ShelfContents.Entries(view, total.Shelf))))),
+            .. view.ShelfTotals().Select(total => total.Shelf).Union(bottles.Select(bottle => bottle.Shelf))
+                .Where(name => shelf is null || name == shelf)
+                .Where(name => MayPass(bench, Liquid(view, bottles, name)))
+                .SelectMany(name => Of(bench, name, new ShelfStock([.. StockOf(bench, ShelfContents.Entries(view, name)), .. StockOf(bench, bottles, name)]))),
         ];
     }
 
@@ -37,15 +41,24 @@ public static class ShelfCautions
     internal static IEnumerable<Problem> With(Workbench bench, LedgerView view, BenchOutcome outcome)
     {
         var jar = outcome.History.Jar;
-        var before = view.ShelfTotals().FirstOrDefault(total => total.Shelf == jar.Shelf)?.Liquid ?? Volume.Zero;
-        if (!MayPass(bench, before + jar.Contents.Liquid))
+        var bottles = Bottles(view);
+        if (!MayPass(bench, Liquid(view, bottles, jar.Shelf) + jar.Contents.Liquid))
         {
             return [];
         }
 
         var others = ShelfContents.Entries(view, jar.Shelf).Where(entry => entry.Number != jar.Number.Value);
-        return Of(bench, jar.Shelf, new ShelfStock([.. StockOf(bench, others), ShelfContents.Liquid(bench, jar)]));
+        return Of(bench, jar.Shelf, new ShelfStock([.. StockOf(bench, others), .. StockOf(bench, bottles, jar.Shelf), ShelfContents.Liquid(bench, jar)]));
     }
+
+    /// <summary>Damage to a bottle's record is told by whoever asks for the bottle; here what can be read counts.</summary>
+    private static IReadOnlyList<Bottle> Bottles(LedgerView view) => SupplyBook.Bottles(view).TryGet(out var bottles, out _) ? bottles : [];
+
+    private static Volume Liquid(LedgerView view, IReadOnlyList<Bottle> bottles, string shelf) => Volume.FromMilliliters(
+        (view.ShelfTotals().FirstOrDefault(total => total.Shelf == shelf)?.Liquid.Milliliters ?? 0) + bottles.Where(bottle => bottle.Shelf == shelf).Sum(bottle => bottle.Left.Milliliters));
+
+    private static IEnumerable<StockedLiquid> StockOf(Workbench bench, IEnumerable<Bottle> bottles, string shelf) =>
+        bottles.Where(bottle => bottle.Shelf == shelf).Select(bottle => SupplyWords.Liquid(bench, bottle));
 
     private static bool MayPass(Workbench bench, Volume liquid) => bench.Catalog.Storage.Rows
         .Where(limit => limit.OnlyUnder == bench.Rules && limit.Scope == StorageScope.OutsideCabinet)

@@ -1,8 +1,10 @@
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Recording;
+using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Supplies;
 using JarLabel.Store;
 using JarLabel.Store.Index;
 
@@ -30,7 +32,12 @@ internal static class ShelfContents
         return jars;
     }
 
-    internal static ShelfStock Stock(Workbench bench, IEnumerable<Jar> jars) => new([.. jars.Select(jar => Liquid(bench, jar))]);
+    /// <summary>The bottles of alcohol that stand there.</summary>
+    internal static Result<IReadOnlyList<Bottle>> Bottles(LedgerView view, string shelf) =>
+        SupplyBook.Bottles(view).Then(bottles => Result<IReadOnlyList<Bottle>>.Of([.. bottles.Where(bottle => bottle.Shelf == shelf)]));
+
+    internal static ShelfStock Stock(Workbench bench, IEnumerable<Jar> jars, IEnumerable<Bottle> bottles) =>
+        new([.. jars.Select(jar => Liquid(bench, jar)), .. bottles.Select(bottle => SupplyWords.Liquid(bench, bottle))]);
 
     internal static StockedLiquid Liquid(Workbench bench, Jar jar) =>
         new(JarWords.Hazards(bench, jar), jar.Contents.Liquid, jar.Contents.Flakes + jar.Contents.PouredWeight);

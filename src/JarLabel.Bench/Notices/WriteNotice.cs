@@ -3,7 +3,6 @@ using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Air;
 using JarLabel.Core.Hazards;
-using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
 using JarLabel.Store;
 using JarLabel.Store.Shops;
@@ -33,10 +32,10 @@ public static class WriteNotice
 
     private static Result<WrittenNotice> Write(
         Workbench bench, NoticeRequest request, AirQuestion question, Shelf shelf, LabelPress press, LedgerStep step) =>
-        ShelfContents.Jars(step, shelf.Name).Then(jars => press.Choose(new LabelChoice(Design, SheetFor(request.Paper))).Then(stock =>
+        ShelfContents.Jars(step, shelf.Name).Then(jars => ShelfContents.Bottles(step, shelf.Name).Then(bottles => press.Choose(new LabelChoice(Design, SheetFor(request.Paper))).Then(stock =>
         {
-            var standing = ShelfContents.Stock(bench, jars);
-            var air = WorstAir(bench, jars, question);
+            var standing = ShelfContents.Stock(bench, jars, bottles);
+            var air = WorstAir(bench, [.. jars.SelectMany(jar => jar.Contents.Solvents.Select(solvent => solvent.Solvent)), .. bottles.Select(bottle => bottle.Solvent)], question);
             var path = request.File ?? Path.Combine(bench.Folder.Labels, $"{stock.Sheet.Id}-{FileWord(shelf.Name)}.pdf");
             return press.Press(ShelfNotice.For(Facts(bench, shelf, standing, air)), stock, 1, request.Distance).Then(pressed =>
                 LabelFiles.Bytes(path, [pressed.Page], $"Solvent shelf {shelf.Name}", bench.Now).Then<WrittenNotice>(bytes =>
@@ -48,7 +47,7 @@ public static class WriteNotice
 
                     return new WrittenNotice(path, stock.Sheet.Id, shelf.Name, request, standing, air, [.. ShelfCautions.Of(bench, shelf.Name, standing)]);
                 }));
-        }));
+        })));
 
     private static NoticeFacts Facts(Workbench bench, Shelf shelf, ShelfStock stock, AirAssessment? air) => new(
         shelf.Name,
@@ -62,8 +61,7 @@ public static class WriteNotice
         bench.Settings.Contact);
 
     /// <summary>The air is reckoned with the solvent on the shelf that is the worst to breathe.</summary>
-    private static AirAssessment? WorstAir(Workbench bench, IReadOnlyList<Jar> jars, AirQuestion question) => jars
-        .SelectMany(jar => jar.Contents.Solvents.Select(solvent => solvent.Solvent))
+    private static AirAssessment? WorstAir(Workbench bench, IReadOnlyList<string> solvents, AirQuestion question) => solvents
         .DefaultIfEmpty(UsualSolvent)
         .Distinct()
         .Select(id => RoomAirAssessor.Assess(bench.Catalog.Solvents.Find(id)!, question, bench.Rules))

@@ -1,4 +1,5 @@
 using System.Globalization;
+using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Store;
@@ -19,7 +20,12 @@ public sealed class JarReader : IJarReader
     public IReadOnlyList<Problem> Faults(EventRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return row.Of.Kind == SubjectKind.Jar ? Read(row).Problems : [];
+        return row.Of.Kind switch
+        {
+            SubjectKind.Jar => Read(row).Problems,
+            SubjectKind.Bag or SubjectKind.Bottle => SupplyBook.Read(row).Problems,
+            _ => [],
+        };
     }
 
     /// <inheritdoc/>

@@ -2,6 +2,7 @@ using System.Globalization;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Bench.Scanning;
 
@@ -20,8 +21,16 @@ internal static class ScanProblems
     internal static Problem NotOnShelf(Jar jar) =>
         new("JL187", $"In the ledger jar {jar.Number} is used up, discarded or taken back. What is in a glass with this label is unknown: do not use it, or \"jarlabel undo {jar.Number}\" if the ledger is wrong.");
 
+    internal static Problem SupplyGone(SupplyCode code) =>
+        new("JL190", $"In the ledger {Word(code)} {code.Number} is empty or was discarded. If there is something in it, \"jarlabel {Word(code)} left {code.Number}\" says how much.");
+
+    internal static Problem OtherShopsSupply(string read, SupplyCode code) =>
+        new("JL185", $"Read {Quoted.Of(read)}, which names a {Word(code)} {code.Number}, but this shop never printed that label: it is another shop's, or the code was altered. To look at this shop's own type \"{Word(code)} {code.Number}\".", "WHAT");
+
     internal static Problem NoSuchPhoto(string file) =>
         new("JL188", "There is no such picture; give a photo of labels such as photo.jpg, a jar's number such as 142-5, or - to type codes.", file);
+
+    private static string Word(SupplyCode code) => code.Kind == SupplyKind.Bag ? "bag" : "bottle";
 
     internal static Problem PhotoUnreadable(string file, string why) => new("JL188", $"The picture cannot be read: {why}", file);
 }

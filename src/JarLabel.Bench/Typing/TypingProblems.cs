@@ -48,6 +48,14 @@ public static class TypingProblems
     public static Problem NothingTyped() =>
         new("JL117", "Read no code; type or scan codes or jar numbers, one a line, such as 142-5, then end the input.", "-");
 
+    /// <summary>No one thing to label was named.</summary>
+    public static Problem OneLabel() =>
+        new("JL119", "Say whose label: a jar such as \"jarlabel label 142\", or a bag such as --bag 3, or a bottle such as --bottle 2; one of them.", "JAR");
+
+    /// <summary>A date in the future.</summary>
+    public static Problem DayAhead(string read, string where) =>
+        new("JL120", $"Read {Quoted.Of(read)}, which lies ahead; give a day that has been, such as 2025-10-01.", where);
+
     /// <summary>No name of a file.</summary>
     public static Problem NotAFile(string where) => new("JL118", "Read nothing as a file; give its name, such as shop.jsonl.", where);
 }

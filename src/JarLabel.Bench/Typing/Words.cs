@@ -47,6 +47,10 @@ public static class Words
     /// <summary>A day.</summary>
     public static Result<DateOnly> Day(string text, string where) => Moment(text, where).Then<DateOnly>(m => DateOnly.FromDateTime(m));
 
+    /// <summary>A date that does not lie ahead.</summary>
+    public static Func<string, string, Result<DateOnly>> DayUntil(DateTime now) => (text, where) =>
+        Day(text, where).Then<DateOnly>(day => day <= DateOnly.FromDateTime(now) ? day : TypingProblems.DayAhead(text, where));
+
     /// <summary>One line of text.</summary>
     public static Func<string, string, Result<string>> TextUpTo(int longest) => (text, where) => PlainText.Read(text, longest, where);
 

@@ -3,6 +3,7 @@ using JarLabel.Bench.Mixing;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Cli.Commands;
 
@@ -11,6 +12,8 @@ internal static class MixCommand
 {
     private static readonly Option<string> Grade = new("--grade") { Description = "The flakes: garnet, blonde, orange-dewaxed, seedlac, ...", HelpName = "id" };
     private static readonly Option<string> Solvent = BatchOptions.Solvent();
+    private static readonly Option<string> Bag = SupplyOptions.Bag();
+    private static readonly Option<string> Bottle = SupplyOptions.Bottle();
     private static readonly BatchOptions Batch = new();
     private static readonly ContainerOptions Container = new();
     private static readonly FlakeOptions Flakes = new();
@@ -22,7 +25,7 @@ internal static class MixCommand
 
     internal static Command Create(Runner runner)
     {
-        var command = new Command("mix", "Mix a batch: --grade, --solvent, --cut and one of --pour, --flakes, --makes, --fill.") { Grade, Solvent };
+        var command = new Command("mix", "Mix a batch: --grade, --solvent, --cut and one of --pour, --flakes, --makes, --fill.") { Grade, Solvent, Bag, Bottle };
         Batch.AddTo(command);
         Container.AddTo(command);
         Flakes.AddTo(command);
@@ -39,9 +42,10 @@ internal static class MixCommand
     {
         var bench = session.Workbench;
         var order = Batch.Read(typed);
+        var (bag, bottle) = (typed.Value(Bag, SupplyNumber.ReadBag), typed.Value(Bottle, SupplyNumber.ReadBottle));
         var request = new MixRequest(
-            typed.Needed(Grade, "garnet", session.Grade),
-            typed.Needed(Solvent, "ethanol-95", session.Solvent),
+            typed.Text(Bag) is not null && typed.Text(Grade) is null ? SupplyOptions.GradeIn(bag, typed, session) : typed.Needed(Grade, "garnet", session.Grade),
+            typed.Text(Bottle) is not null && typed.Text(Solvent) is null ? SupplyOptions.SolventIn(bottle, typed, session) : typed.Needed(Solvent, "ethanol-95", session.Solvent),
             order,
             Container.Read(typed, order.Fill),
             Flakes.Form(typed, session),
@@ -51,7 +55,11 @@ internal static class MixCommand
             typed.Fact(By, Words.TextUpTo(60)),
             typed.Fact(Job, Words.TextUpTo(120)),
             typed.Fact(Note, Words.TextUpTo(500)),
-            Label.Read(typed));
+            Label.Read(typed))
+        {
+            Bag = bag,
+            Bottle = bottle,
+        };
         return typed.Then(() => MixJar.Do(bench, request).Then<Answer>(outcome => JarAnswer.Mixed(session, outcome)));
     }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using JarLabel.Bench.Scanning;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
@@ -20,12 +19,12 @@ internal static class ScanCommand
 
     private static Result<Answer> Run(Typed typed, Session session) => Codes(typed.Needed<string>(What, (text, _) => text)).Then(codes =>
     {
-        var found = codes.Select(code => ScanJar.Find(session.Workbench, code)).ToArray();
-        Scanned[] jars = [.. found.Where(f => f.Ok).Select(f => f.Require())];
-        Problem[] faults = [.. found.SelectMany(f => f.Problems)];
-        return jars.Length == 0 ? Result<Answer>.Failed(faults)
-            : codes.Count == 1 ? JarAnswer.Scanned(session, jars[0])
-            : Several(session, jars, faults);
+        var found = new ScannedCodes(session, codes);
+        return found.Nothing ? Result<Answer>.Failed(found.Faults)
+            : codes.Count > 1 ? Several(session, found)
+            : found.Jars.Count == 1 ? JarAnswer.Scanned(session, found.Jars[0])
+            : found.Bags.Count == 1 ? SupplyAnswer.Of(session, found.Bags[0])
+            : SupplyAnswer.Of(session, found.Bottles[0]);
     });
 
     private static Result<IReadOnlyList<string>> Codes(string what) =>
@@ -33,16 +32,41 @@ internal static class ScanCommand
         : Pictures.Contains(Path.GetExtension(what), StringComparer.OrdinalIgnoreCase) || File.Exists(what) ? ScanJar.Photo(what).Then(found => Result<IReadOnlyList<string>>.Of(found))
         : Result<IReadOnlyList<string>>.Of([what]);
 
-    private static Answer Several(Session session, Scanned[] jars, Problem[] faults)
+    private static Answer Several(Session session, ScannedCodes found)
     {
-        Problem[] warnings = [.. faults, .. jars.SelectMany(j => j.Jar.Cautions.Select(c => c with { Message = $"Jar {j.Jar.History.Jar.Number}: {c.Message}" }))];
+        var jars = found.Jars;
+        Problem[] warnings =
+        [
+            .. found.Faults,
+            .. jars.SelectMany(j => j.Jar.Cautions.Select(c => c with { Message = $"Jar {j.Jar.History.Jar.Number}: {c.Message}" })),
+            .. found.Bags.SelectMany(b => b.Cautions),
+            .. found.Bottles.SelectMany(b => b.Cautions),
+        ];
         return Answer.Of(
-            new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{jars.Length} jars")).Gap()
-                .Table(["jar", "what it is", "state", "label", " use by (estimate)"], [.. jars.Select(j => Row(session, j))], i => StateWords.Style(State(session, jars[i])))
-                .Next($"jarlabel jar {jars[0].Jar.History.Jar.Number.Value}"),
-            new ScanAnswerJson([.. jars.Select(j => JarAnswer.Json(session, j))], warnings),
+            Show(session, found).Next(jars.Count > 0 ? $"jarlabel jar {jars[0].Jar.History.Jar.Number.Value}" : "jarlabel bag list"),
+            new ScanAnswerJson([.. jars.Select(j => JarAnswer.Json(session, j))], warnings)
+            {
+                Bags = [.. found.Bags.Select(b => BagJson.Of(b.Bag))],
+                Bottles = [.. found.Bottles.Select(b => BottleJson.Of(b.Bottle))],
+            },
             AnswerContext.Default.ScanAnswerJson,
             warnings);
+    }
+
+    private static Screen Show(Session session, ScannedCodes found)
+    {
+        var (jars, catalog) = (found.Jars, session.Workbench.Catalog);
+        var screen = new Screen().Title(found.Title).Gap();
+        if (jars.Count > 0)
+        {
+            screen.Table(["jar", "what it is", "state", "label", " use by (estimate)"], [.. jars.Select(j => Row(session, j))], i => StateWords.Style(State(session, jars[i])));
+        }
+
+        return screen.Rows(
+        [
+            .. found.Bags.Select(b => ($"bag {b.Bag.Number}", (string?)$"{BenchAmount.Both(b.Bag.Left, session.Workbench.Metric)} of {catalog.Grades.Find(b.Bag.Grade)!.Name} flakes")),
+            .. found.Bottles.Select(b => ($"bottle {b.Bottle.Number}", (string?)$"{BenchAmount.Both(b.Bottle.Left, session.Workbench.Metric)} of {catalog.Solvents.Find(b.Bottle.Solvent)!.Name}")),
+        ]);
     }
 
     private static string[] Row(Session session, Scanned scanned)

@@ -28,36 +28,41 @@ internal static class ShelfCommand
         var day = DateOnly.FromDateTime(bench.Now);
         var query = new ShelfQuery(typed.Text(Shelf), typed.Switch(Due) ? day : null, Take: MostShown);
         return bench.Settings.Shelf(query.Shelf)
-            .Then(_ => LedgerDesk.Read(bench, view => Result<(IReadOnlyList<JarEntry>, IReadOnlyList<ShelfTotal>, IReadOnlyList<Problem>)>.Of(
-                (view.Shelf(query), view.ShelfTotals(), ShelfCautions.Of(bench, view, query.Shelf)))))
-            .Then<Answer>(found => Say(found.Item1, found.Item2, found.Item3, session));
+            .Then(_ => LedgerDesk.Read(bench, view => ShelfTotals.Of(view).Then<ShelfSight>(totals =>
+                new ShelfSight(view.Shelf(query), totals, ShelfCautions.Of(bench, view, query.Shelf)))))
+            .Then<Answer>(sight => Say(sight, session));
     }
 
-    private static Answer Say(IReadOnlyList<JarEntry> jars, IReadOnlyList<ShelfTotal> totals, IReadOnlyList<Problem> cautions, Session session) => Answer.Of(
-        Show(jars, totals, session),
+    private static Answer Say(ShelfSight sight, Session session) => Answer.Of(
+        Show(sight, session),
         new ShelfAnswerJson(
-            [.. jars.Select(j => ShelfJarJson.Of(j, session.Workbench.Now))],
-            jars.Sum(j => j.Liquid.Milliliters),
-            [.. totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters))],
-            cautions),
+            [.. sight.Jars.Select(j => ShelfJarJson.Of(j, session.Workbench.Now))],
+            sight.Jars.Sum(j => j.Liquid.Milliliters),
+            [.. sight.Totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters, t.Bottles, t.Alcohol.Milliliters))],
+            sight.Cautions),
         AnswerContext.Default.ShelfAnswerJson,
-        cautions);
+        sight.Cautions);
 
-    private static Screen Show(IReadOnlyList<JarEntry> jars, IReadOnlyList<ShelfTotal> totals, Session session)
+    private static Screen Show(ShelfSight sight, Session session)
     {
+        var jars = sight.Jars;
         var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
         var screen = new Screen().Title($"{Jars(jars.Count)}, {BenchAmount.Both(total, session.Workbench.Metric)} of liquid");
-        if (jars.Count == 0)
+        if (jars.Count > 0)
         {
-            return screen.Next("jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent ethanol-95 --container \"500 mL\"");
+            screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(j, session))], i => StateWords.Style(State(jars[i], session)));
         }
 
-        screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(j, session))], i => StateWords.Style(State(jars[i], session)));
-        return (totals.Count > 1 ? screen.Gap().Rows(totals.Select(t => Total(t, session))) : screen).Next($"jarlabel jar {jars[0].Number}");
+        return (sight.Totals.Count > 1 || sight.Totals.Any(t => t.Bottles > 0) ? screen.Gap().Rows(sight.Totals.Select(t => Total(t, session))) : screen)
+            .Next(jars.Count > 0 ? $"jarlabel jar {jars[0].Number}" : "jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent ethanol-95 --container \"500 mL\"");
     }
 
-    private static (string, string?) Total(ShelfTotal total, Session session) =>
-        ($"shelf {total.Shelf}", $"{Jars(total.Jars)}, {BenchAmount.Both(total.Liquid, session.Workbench.Metric)}");
+    private static (string, string?) Total(StandingOnShelf total, Session session) =>
+        ($"shelf {total.Shelf}", string.Join("; ", ((string?[])
+        [
+            total.Jars == 0 ? null : $"{Jars(total.Jars)}, {BenchAmount.Both(total.Liquid, session.Workbench.Metric)}",
+            total.Bottles == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{total.Bottles} bottle{(total.Bottles == 1 ? "" : "s")} of alcohol, {BenchAmount.Both(total.Alcohol, session.Workbench.Metric)}"),
+        ]).OfType<string>()));
 
     private static string[] Row(JarEntry jar, Session session) =>
     [

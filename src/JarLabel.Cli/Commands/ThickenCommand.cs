@@ -4,6 +4,7 @@ using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Cli.Commands;
 
@@ -13,11 +14,12 @@ internal static class ThickenCommand
     private static readonly Argument<string> Jar = JarArgument.One();
     private static readonly ChangedJarOptions Change = new();
     private static readonly Option<string> Grade = new("--grade") { Description = "The flakes to add; else the grade that most of it is.", HelpName = "id" };
+    private static readonly Option<string> Bag = SupplyOptions.Bag();
     private static readonly FlakeOptions Flakes = new();
 
     internal static Command Create(Runner runner)
     {
-        var command = new Command("thicken", "Thicken a jar to a stronger cut: says what flakes to add, records it, writes the new label.") { Jar, Grade };
+        var command = new Command("thicken", "Thicken a jar to a stronger cut: says what flakes to add, records it, writes the new label.") { Jar, Grade, Bag };
         Flakes.AddTo(command);
         Change.AddTo(command);
         return runner.Runs(command, Run);
@@ -33,7 +35,10 @@ internal static class ThickenCommand
             Flakes.Day(typed, session),
             Change.Temperature(typed),
             Change.Container(typed),
-            Change.Label(typed));
+            Change.Label(typed))
+        {
+            Bag = typed.Value(Bag, SupplyNumber.ReadBag),
+        };
         return typed.Then(() => ThickenJar.Do(session.Workbench, request).Then<Answer>(outcome => JarAnswer.Changed(session, outcome)));
     }
 }

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace JarLabel.Core.Hazards;
 
 /// <summary>What stands on one shelf, as fire and poison see it.</summary>
-/// <param name="Liquids">Jar by jar.</param>
+/// <param name="Liquids">Jar by jar and bottle by bottle.</param>
 public sealed record ShelfStock(IReadOnlyList<StockedLiquid> Liquids)
 {
     /// <summary>By flammable-liquid category, the most easily lit first, what does not burn last.</summary>
@@ -19,10 +19,10 @@ public sealed record ShelfStock(IReadOnlyList<StockedLiquid> Liquids)
                 Mass.FromGrams(g.Sum(l => l.Weight.Grams)))),
     ];
 
-    /// <summary>The jars that hold methanol, or may hold it.</summary>
+    /// <summary>The jars and bottles that hold methanol, or may hold it.</summary>
     public IReadOnlyList<StockedLiquid> WithMethanol => [.. Liquids.Where(l => l.Hazards.MethanolPercent > 0)];
 
-    /// <summary>True when a jar is, or may be, a poison: the skull, harm to organs, the poison wording, or contents nobody knows.</summary>
+    /// <summary>True when one of them is, or may be, a poison: the skull, harm to organs, the poison wording, or contents nobody knows.</summary>
     public bool Toxic => Liquids.Any(l =>
         l.Hazards.PoisonWording || !l.Hazards.CompositionKnown || l.Hazards.Pictograms.Contains("GHS06") || l.Hazards.Pictograms.Contains("GHS08"));
 

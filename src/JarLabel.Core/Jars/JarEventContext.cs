@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using JarLabel.Core.Quantities;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Core.Jars;
 
@@ -11,6 +12,6 @@ namespace JarLabel.Core.Jars;
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true,
     UseStringEnumConverter = true,
-    Converters = [typeof(GramsConverter), typeof(MillilitersConverter), typeof(CelsiusConverter), typeof(JarNumberConverter)])]
+    Converters = [typeof(GramsConverter), typeof(MillilitersConverter), typeof(CelsiusConverter), typeof(JarNumberConverter), typeof(SupplyNumberConverter)])]
 [JsonSerializable(typeof(JarEvent))]
 internal sealed partial class JarEventContext : JsonSerializerContext;

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using JarLabel.Core.Keeping;
+using JarLabel.Core.Supplies;
 using UnitsNet;
 
 namespace JarLabel.Core.Jars;
@@ -28,6 +29,12 @@ public sealed record Mixed(
     DateTime IBeginning.MixedAt => At;
 
     TestResult? IBeginning.Test => null;
+
+    /// <summary>The bag that the flakes came from, where that was said.</summary>
+    public SupplyNumber? Bag { get; init; }
+
+    /// <summary>The bottle that the alcohol came from, where that was said.</summary>
+    public SupplyNumber? Bottle { get; init; }
 
     /// <inheritdoc/>
     [JsonIgnore]

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using JarLabel.Core.Keeping;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Core.Jars;
 
@@ -10,6 +11,9 @@ namespace JarLabel.Core.Jars;
 /// <param name="Container">The larger jar it all went into; null when it stayed in its own.</param>
 public sealed record Thickened(DateTime At, ResinPart Added, KeepingDates Dates, Container? Container = null) : JarEvent(At)
 {
+    /// <summary>The bag that the flakes came from, where that was said.</summary>
+    public SupplyNumber? Bag { get; init; }
+
     /// <inheritdoc/>
     [JsonIgnore]
     public override bool ChangesContents => true;

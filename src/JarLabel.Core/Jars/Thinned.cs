@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Core.Jars;
 
@@ -8,6 +9,9 @@ namespace JarLabel.Core.Jars;
 /// <param name="Container">The larger jar it all went into; null when it stayed in its own.</param>
 public sealed record Thinned(DateTime At, SolventPart Added, Container? Container = null) : JarEvent(At)
 {
+    /// <summary>The bottle that the alcohol came from, where that was said.</summary>
+    public SupplyNumber? Bottle { get; init; }
+
     /// <inheritdoc/>
     [JsonIgnore]
     public override bool ChangesContents => true;

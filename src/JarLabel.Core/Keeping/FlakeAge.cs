@@ -20,6 +20,13 @@ public static class FlakeAge
     /// <summary>True when the flakes are older than their dry life, so that a small batch should be tried first.</summary>
     public static bool PastDryLife(DateOnly? flakeDate, DateOnly mixed, KeepingClass kind) => DryLivesSpent(flakeDate, mixed, kind) > 1;
 
+    /// <summary>The last day on which flakes of this date cost a jar nothing.</summary>
+    public static DateOnly FreshUntil(DateOnly flakeDate, KeepingClass kind)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return flakeDate.AddDays((int)(Months.AverageDays * (double)kind.FlakeMonths / 2));
+    }
+
     private static double DryLivesSpent(DateOnly? flakeDate, DateOnly mixed, KeepingClass kind)
     {
         ArgumentNullException.ThrowIfNull(kind);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Core.Labels;
 
@@ -9,11 +10,11 @@ public static class HistoryWords
     /// <summary>What happened; null for what a card need not tell.</summary>
     public static string? Of(JarEvent happened) => happened switch
     {
-        Mixed m => $"mixed {Liquid(m.Contents)}",
+        Mixed m => $"mixed {Liquid(m.Contents)}{From(m.Bag, m.Bottle)}",
         Blended b => $"blended {Liquid(b.Contents)} from jars {string.Join(", ", b.From)}",
         Decanted d => $"{Liquid(d.Contents)} decanted from jar {d.From}",
-        Thinned t => $"thinned with {BenchAmount.Metric(t.Added.Poured)} of {t.Added.Solvent}",
-        Thickened t => $"thickened with {BenchAmount.Metric(t.Added.Weight)} of {t.Added.Grade} flakes",
+        Thinned t => $"thinned with {BenchAmount.Metric(t.Added.Poured)} of {t.Added.Solvent}{From(null, t.Bottle)}",
+        Thickened t => $"thickened with {BenchAmount.Metric(t.Added.Weight)} of {t.Added.Grade} flakes{From(t.Bag, null)}",
         PouredOut p => $"{BenchAmount.Metric(p.Taken.Liquid)} poured into jar {p.To}",
         Used u => $"used {BenchAmount.Metric(u.Taken.Liquid)}{For(u.Job)}",
         Tested t => $"test {(t.Passed ? "passed" : "failed")}{After(t.DryMinutes)}",
@@ -26,6 +27,14 @@ public static class HistoryWords
 
     private static string Liquid(Contents contents) =>
         contents.Cut is { } cut ? $"{BenchAmount.Metric(contents.Liquid)} of {CutWords.Of(cut)}" : BenchAmount.Metric(contents.Liquid);
+
+    private static string From(SupplyNumber? bag, SupplyNumber? bottle) => (bag, bottle) switch
+    {
+        ({ } flakes, { } alcohol) => $" from bag {flakes} and bottle {alcohol}",
+        ({ } flakes, null) => $" from bag {flakes}",
+        (null, { } alcohol) => $" from bottle {alcohol}",
+        _ => "",
+    };
 
     private static string For(string? text) => text is null ? "" : $": {text}";
 

@@ -54,7 +54,8 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
             $"JAR {name}");
     }
 
-    private static string HazardLine(HazardAssessment hazards) => string.Join(
+    /// <summary>The signal word and what is worst, in a few capitals.</summary>
+    internal static string HazardLine(HazardAssessment hazards) => string.Join(
         ' ',
         ((string?[])
         [

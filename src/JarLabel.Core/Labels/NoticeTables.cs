@@ -8,13 +8,13 @@ namespace JarLabel.Core.Labels;
 /// <summary>The figures of a shelf notice.</summary>
 internal static class NoticeTables
 {
-    /// <summary>What stands there: name, jars, amount, under a line that names the columns.</summary>
+    /// <summary>What stands there: name, how many jars and bottles, amount, under a line that names the columns.</summary>
     internal static IReadOnlyList<IReadOnlyList<string>> Stock(NoticeFacts facts)
     {
         var stock = facts.Stock;
         return stock.Liquids.Count == 0
-            ? [[Heading(facts), "", ""], ["no jars", "", ""]]
-            : [[Heading(facts), "jars", "amount"], .. stock.Categories.Select(c => Row(c, facts.Metric)), .. Methanol(stock, facts.Metric)];
+            ? [[Heading(facts), "", ""], ["nothing", "", ""]]
+            : [[Heading(facts), "count", "amount"], .. stock.Categories.Select(c => Row(c, facts.Metric)), .. Methanol(stock, facts.Metric)];
     }
 
     /// <summary>What a spell of work does to the air, under a line that says which.</summary>
@@ -39,7 +39,7 @@ internal static class NoticeTables
     }
 
     private static IReadOnlyList<string> Row(StockedCategory stocked, bool metric) =>
-        [CategoryName(stocked.Category), Count(stocked.Jars), BenchAmount.Both(stocked.Liquid, metric)];
+        [CategoryName(stocked.Category), Count(stocked.Containers), BenchAmount.Both(stocked.Liquid, metric)];
 
     private static IEnumerable<IReadOnlyList<string>> Methanol(ShelfStock stock, bool metric)
     {

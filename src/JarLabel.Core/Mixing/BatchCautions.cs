@@ -31,8 +31,15 @@ public static class BatchCautions
         return
         [
             .. If(container.Material == ContainerMaterial.Metal, MixingCautions.BareMetal()),
-            .. If(FlakeAge.PastDryLife(flakeDate, mixed, kind), MixingCautions.OldFlakes(grade)),
+            .. OfFlakes(grade, kind, flakeDate, mixed),
         ];
+    }
+
+    /// <summary>Cautions about the flakes themselves on a day.</summary>
+    public static IReadOnlyList<Problem> OfFlakes(Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly day)
+    {
+        ArgumentNullException.ThrowIfNull(grade);
+        return If(FlakeAge.PastDryLife(flakeDate, day, kind), MixingCautions.OldFlakes(grade));
     }
 
     /// <summary>Cautions about working with a jar that stands as it does.</summary>

@@ -64,7 +64,7 @@ public class ShelfNoticeTests
     {
         var text = Notice(RuleSet.Osha);
         Assert.Equal(["DANGER"], text.Words["danger"]);
-        Assert.Contains("no jars", text.Tables["stock"][1]);
+        Assert.Contains("nothing", text.Tables["stock"][1]);
     }
 
     // 250 mL of ethanol at 0.7893 g/mL and 46.07 g/mol give 0.103 m3 of vapour at 20 °C: 2060 ppm in 50 m3, limit 1000 ppm.

@@ -1,0 +1,71 @@
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Labels;
+using JarLabel.Core.Mixing;
+using JarLabel.Core.Supplies;
+using JarLabel.Store;
+using UnitsNet;
+
+namespace JarLabel.Bench.Supplies;
+
+/// <summary>What a person does with a bag of flakes, beside mixing from it. Each is recorded whole or not at all.</summary>
+public static class BagDesk
+{
+    /// <summary>Puts a new bag into the ledger and writes its label.</summary>
+    public static Result<BagOutcome> Add(Workbench bench, BagRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(request);
+        return SupplyLabels.Open(bench).Then(labels => LedgerDesk.Record(bench, step =>
+        {
+            var number = SupplyNumber.From(step.NextNumber(SubjectKind.Bag));
+            SupplyBook.Append(step, Subject.Bag(number.Value), new BagAdded(bench.Now, request.Grade.Id, request.Weight, request.Made, request.Note));
+            return Finish(bench, step, labels, number, request.Label, null);
+        }));
+    }
+
+    /// <summary>Prints the bag's label again.</summary>
+    public static Result<BagOutcome> Label(Workbench bench, SupplyNumber number, LabelChoice choice, string? file)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(choice);
+        return SupplyLabels.Open(bench).Then(labels => LedgerDesk.Record(bench, step =>
+            SupplyBook.Bag(step, number).Then(bag => bag.DemandOnHand("--bag")).Then(_ => Finish(bench, step, labels, number, choice, file))));
+    }
+
+    /// <summary>Says what the scale says is left.</summary>
+    public static Result<BagOutcome> Left(Workbench bench, SupplyNumber number, Mass weight) => Record(bench, number, new FlakesLeft(Now(bench), weight));
+
+    /// <summary>Takes the bag out of the shop.</summary>
+    public static Result<BagOutcome> Discard(Workbench bench, SupplyNumber number, string? why) => Record(bench, number, new SupplyDiscarded(Now(bench), why));
+
+    private static Result<BagOutcome> Record(Workbench bench, SupplyNumber number, SupplyEvent happened) => LedgerDesk.Record(bench, step => SupplyBook.Bag(step, number)
+        .Then(bag => happened is SupplyDiscarded ? bag.DemandOnHand("BAG") : bag)
+        .Then(_ =>
+        {
+            SupplyBook.Append(step, Subject.Bag(number.Value), happened);
+            return SupplyBook.Bag(step, number).Then<BagOutcome>(bag => new BagOutcome(bag, null, []));
+        }));
+
+    private static Result<BagOutcome> Finish(Workbench bench, LedgerStep step, SupplyLabels labels, SupplyNumber number, LabelChoice? choice, string? file) =>
+        SupplyBook.Bag(step, number).Then(bag =>
+        {
+            var outcome = new BagOutcome(bag, null, Cautions(bench, bag));
+            return choice is null ? outcome : labels
+                .Write(step, new SupplyCode(SupplyKind.Bag, number), SupplyLabelText.For(bag, bench.Catalog, SupplyWords.Owner(bench)), choice, file, rules: null)
+                .Then<BagOutcome>(label => outcome with { Label = label });
+        });
+
+    private static IReadOnlyList<Problem> Cautions(Workbench bench, Bag bag)
+    {
+        var grade = bench.Catalog.Grades.Find(bag.Grade)!;
+        return BatchCautions.OfFlakes(grade, bench.Catalog.Keeping.Find(grade.Keeping)!, bag.Made, DateOnly.FromDateTime(bench.Now));
+    }
+
+    private static DateTime Now(Workbench bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return bench.Now;
+    }
+}

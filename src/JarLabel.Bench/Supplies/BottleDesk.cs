@@ -1,0 +1,91 @@
+using JarLabel.Bench.Changing;
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Notices;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+using JarLabel.Core.Supplies;
+using JarLabel.Store;
+using UnitsNet;
+
+namespace JarLabel.Bench.Supplies;
+
+/// <summary>What a person does with a bottle of alcohol, beside mixing from it. Each is recorded whole or not at all.</summary>
+public static class BottleDesk
+{
+    /// <summary>Puts a new bottle into the ledger and writes its label.</summary>
+    public static Result<BottleOutcome> Add(Workbench bench, BottleRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(request);
+        return bench.Settings.Shelf(request.Shelf).Then(shelf => SupplyLabels.Open(bench).Then(labels => LedgerDesk.Record(bench, step =>
+        {
+            var number = SupplyNumber.From(step.NextNumber(SubjectKind.Bottle));
+            SupplyBook.Append(
+                step,
+                Subject.Bottle(number.Value),
+                new BottleAdded(bench.Now, request.Solvent.Id, request.Volume, request.Since, shelf.Name, request.Material, request.Note));
+            return Finish(bench, step, labels, number, request.Label, null);
+        })));
+    }
+
+    /// <summary>Prints the bottle's label again.</summary>
+    public static Result<BottleOutcome> Label(Workbench bench, SupplyNumber number, LabelChoice choice, string? file)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(choice);
+        return SupplyLabels.Open(bench).Then(labels => LedgerDesk.Record(bench, step =>
+            SupplyBook.Bottle(step, number).Then(bottle => bottle.DemandOnHand("--bottle")).Then(_ => Finish(bench, step, labels, number, choice, file))));
+    }
+
+    /// <summary>Says what is left by measure.</summary>
+    public static Result<BottleOutcome> Left(Workbench bench, SupplyNumber number, Volume volume) => Record(bench, number, new SolventLeft(Now(bench), volume));
+
+    /// <summary>Says where it stands now.</summary>
+    public static Result<BottleOutcome> Move(Workbench bench, SupplyNumber number, string shelf)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return bench.Settings.Shelf(shelf).Then(to => Record(bench, number, new BottleMoved(bench.Now, to.Name)));
+    }
+
+    /// <summary>Takes the bottle out of the shop.</summary>
+    public static Result<BottleOutcome> Discard(Workbench bench, SupplyNumber number, string? why) => Record(bench, number, new SupplyDiscarded(Now(bench), why));
+
+    /// <summary>A bottle looked up, with what is in it.</summary>
+    internal static BottleOutcome Of(Workbench bench, Bottle bottle) => new(bottle, SupplyWords.Hazards(bench, bottle), null, []);
+
+    private static Result<BottleOutcome> Record(Workbench bench, SupplyNumber number, SupplyEvent happened) => LedgerDesk.Record(bench, step => SupplyBook.Bottle(step, number)
+        .Then(bottle => happened is SupplyDiscarded or BottleMoved ? bottle.DemandOnHand("BOTTLE") : bottle)
+        .Then(_ =>
+        {
+            SupplyBook.Append(step, Subject.Bottle(number.Value), happened);
+            return SupplyBook.Bottle(step, number).Then<BottleOutcome>(bottle =>
+                Of(bench, bottle) with { Cautions = happened is BottleMoved ? ShelfCautions.Of(bench, step, bottle.Shelf) : [] });
+        }));
+
+    private static Result<BottleOutcome> Finish(Workbench bench, LedgerStep step, SupplyLabels labels, SupplyNumber number, LabelChoice? choice, string? file) =>
+        SupplyBook.Bottle(step, number).Then(bottle =>
+        {
+            var outcome = Of(bench, bottle);
+            outcome = outcome with { Cautions = [.. Stored(bench, outcome), .. ShelfCautions.Of(bench, step, bottle.Shelf)] };
+            if (choice is null)
+            {
+                return outcome;
+            }
+
+            var text = SupplyLabelText.For(bottle, outcome.Hazards, bench.Catalog, SupplyWords.Owner(bench));
+            return labels.Write(step, new SupplyCode(SupplyKind.Bottle, number), text, choice, file, labels.RulesFor(bottle, text))
+                .Then<BottleOutcome>(label => outcome with { Label = label });
+        });
+
+    private static IEnumerable<Problem> Stored(Workbench bench, BottleOutcome outcome) => outcome.Bottle.Material is { } material
+        ? StorageCautions.Of(new Container(material, outcome.Bottle.Bought), outcome.Hazards, bench.Catalog)
+        : [];
+
+    private static DateTime Now(Workbench bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return bench.Now;
+    }
+}

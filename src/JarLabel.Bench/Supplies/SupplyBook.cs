@@ -1,0 +1,86 @@
+using System.Globalization;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Supplies;
+using JarLabel.Store;
+
+namespace JarLabel.Bench.Supplies;
+
+/// <summary>The bags of flakes and bottles of alcohol in the ledger.</summary>
+public static class SupplyBook
+{
+    /// <summary>One bag.</summary>
+    public static Result<Bag> Bag(Workbench bench, SupplyNumber number) => LedgerDesk.Read(bench, view => Bag(view, number));
+
+    /// <summary>One bottle.</summary>
+    public static Result<Bottle> Bottle(Workbench bench, SupplyNumber number) => LedgerDesk.Read(bench, view => Bottle(view, number));
+
+    /// <summary>The bags that still hold something, the oldest flakes first.</summary>
+    public static Result<IReadOnlyList<Bag>> Bags(Workbench bench) => LedgerDesk.Read(bench, Bags);
+
+    /// <summary>The bottles that still hold something, the oldest first.</summary>
+    public static Result<IReadOnlyList<Bottle>> Bottles(Workbench bench) => LedgerDesk.Read(bench, Bottles);
+
+    /// <summary>What happened to a bag or bottle, in order.</summary>
+    public static Result<IReadOnlyList<SupplyEvent>> Events(LedgerView view, Subject of)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        return Read(view.EventsOf(of));
+    }
+
+    internal static Subject Subject(SupplyKind kind, SupplyNumber number) =>
+        kind == SupplyKind.Bag ? Store.Subject.Bag(number.Value) : Store.Subject.Bottle(number.Value);
+
+    internal static Result<Bag> Bag(LedgerView view, SupplyNumber number) =>
+        Events(view, Store.Subject.Bag(number.Value)).Then(events => Core.Supplies.Bag.Fold(number, events));
+
+    internal static Result<Bottle> Bottle(LedgerView view, SupplyNumber number) =>
+        Events(view, Store.Subject.Bottle(number.Value)).Then(events => Core.Supplies.Bottle.Fold(number, events));
+
+    internal static Result<IReadOnlyList<Bag>> Bags(LedgerView view) =>
+        All(view.EventsOf(SubjectKind.Bag), Core.Supplies.Bag.Fold, bag => bag.OnHand, bag => bag.Made);
+
+    internal static Result<IReadOnlyList<Bottle>> Bottles(LedgerView view) =>
+        All(view.EventsOf(SubjectKind.Bottle), Core.Supplies.Bottle.Fold, bottle => bottle.OnHand, bottle => bottle.Since);
+
+    /// <summary>Adds an event at the end of a bag's or bottle's life.</summary>
+    internal static void Append(LedgerStep step, Subject of, SupplyEvent happened) => step.Append(
+        of, happened.At.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture), happened.Name, 0, SupplyEventJson.Write(happened));
+
+    internal static Result<SupplyEvent> Read(EventRow row) =>
+        SupplyEventJson.Read(row.Body, string.Create(CultureInfo.InvariantCulture, $"event {row.Sequence}"));
+
+    private static Result<IReadOnlyList<T>> All<T>(
+        IEnumerable<EventRow> rows, Func<SupplyNumber, IReadOnlyList<SupplyEvent>, Result<T>> fold, Func<T, bool> there, Func<T, DateOnly> day)
+        where T : notnull
+    {
+        var all = new List<T>();
+        foreach (var life in rows.GroupBy(row => row.Of.Number))
+        {
+            if (!Read(life).Then(events => fold(SupplyNumber.From(life.Key), events)).TryGet(out var one, out var problems))
+            {
+                return Result<IReadOnlyList<T>>.Failed(problems);
+            }
+
+            all.Add(one);
+        }
+
+        return Result<IReadOnlyList<T>>.Of([.. all.Where(there).OrderBy(day)]);
+    }
+
+    private static Result<IReadOnlyList<SupplyEvent>> Read(IEnumerable<EventRow> rows)
+    {
+        var events = new List<SupplyEvent>();
+        foreach (var row in rows)
+        {
+            if (!Read(row).TryGet(out var happened, out var problems))
+            {
+                return Result<IReadOnlyList<SupplyEvent>>.Failed(problems);
+            }
+
+            events.Add(happened);
+        }
+
+        return events;
+    }
+}

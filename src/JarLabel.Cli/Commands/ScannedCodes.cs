@@ -1,0 +1,66 @@
+using System.Globalization;
+using JarLabel.Bench.Scanning;
+using JarLabel.Bench.Supplies;
+using JarLabel.Core;
+using JarLabel.Core.Labels;
+using JarLabel.Core.Supplies;
+
+namespace JarLabel.Cli.Commands;
+
+/// <summary>What stands behind some codes: jars, bags, bottles, and what could not be read.</summary>
+internal sealed class ScannedCodes
+{
+    private readonly List<Scanned> jars = [];
+    private readonly List<BagOutcome> bags = [];
+    private readonly List<BottleOutcome> bottles = [];
+    private readonly List<Problem> faults = [];
+
+    internal ScannedCodes(Session session, IReadOnlyList<string> codes)
+    {
+        foreach (var code in codes)
+        {
+            Find(session, code);
+        }
+    }
+
+    internal IReadOnlyList<Scanned> Jars => jars;
+
+    internal IReadOnlyList<BagOutcome> Bags => bags;
+
+    internal IReadOnlyList<BottleOutcome> Bottles => bottles;
+
+    internal IReadOnlyList<Problem> Faults => faults;
+
+    internal bool Nothing => jars.Count + bags.Count + bottles.Count == 0;
+
+    /// <summary><c>2 jars, 1 bag</c>.</summary>
+    internal string Title => string.Join(", ", ((string?[])[Count(jars.Count, "jar"), Count(bags.Count, "bag"), Count(bottles.Count, "bottle")]).OfType<string>());
+
+    private void Find(Session session, string code)
+    {
+        switch (SupplyCode.Read(code))
+        {
+            case { Kind: SupplyKind.Bag } bag:
+                Keep(ScanSupply.Bag(session.Workbench, code, bag), bags);
+                break;
+            case { } bottle:
+                Keep(ScanSupply.Bottle(session.Workbench, code, bottle), bottles);
+                break;
+            default:
+                Keep(ScanJar.Find(session.Workbench, code), jars);
+                break;
+        }
+    }
+
+    private void Keep<T>(Result<T> found, List<T> to)
+        where T : notnull
+    {
+        faults.AddRange(found.Problems);
+        if (found.TryGet(out var one, out _))
+        {
+            to.Add(one);
+        }
+    }
+
+    private static string? Count(int count, string what) => count == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+}

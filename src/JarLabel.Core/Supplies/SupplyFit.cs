@@ -1,0 +1,63 @@
+using JarLabel.Core.Jars;
+using JarLabel.Core.Mixing;
+using JarLabel.Core.Quantities;
+using UnitsNet;
+
+namespace JarLabel.Core.Supplies;
+
+/// <summary>Whether the bag and the bottle hold what a step needs, and what could be made of them instead.</summary>
+public static class SupplyFit
+{
+    /// <summary>The recipe, or what is short, with the largest batch of the same cut that both give.</summary>
+    public static Result<Recipe> Check(Recipe recipe, Bag? bag, Bottle? bottle)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        var possible = Largest(recipe, bag, bottle);
+        Problem[] problems =
+        [
+            .. bag is not null && recipe.Flakes > bag.Left * SupplyReading.Most ? [SupplyProblems.BagTooSmall(bag, recipe.Flakes, possible)] : Array.Empty<Problem>(),
+            .. bottle is not null && recipe.Pour > bottle.Left * SupplyReading.Most ? [SupplyProblems.BottleTooSmall(bottle, recipe.Pour, possible)] : Array.Empty<Problem>(),
+        ];
+        return problems.Length == 0 ? recipe : Result<Recipe>.Failed(problems);
+    }
+
+    /// <summary>The thinning, or how far the bottle's rest would thin the jar.</summary>
+    public static Result<Thinning> Check(Thinning thinning, Contents jar, Bottle bottle)
+    {
+        ArgumentNullException.ThrowIfNull(thinning);
+        ArgumentNullException.ThrowIfNull(jar);
+        ArgumentNullException.ThrowIfNull(bottle);
+        return thinning.Add <= bottle.Left * SupplyReading.Most ? thinning : SupplyProblems.TooLittleToThin(bottle, thinning.Add, PoundCut.Of(jar.Flakes, jar.Poured + bottle.Left));
+    }
+
+    /// <summary>The thickening, or how far the bag's rest would thicken the jar.</summary>
+    public static Result<Thickening> Check(Thickening thickening, Contents jar, Bag bag)
+    {
+        ArgumentNullException.ThrowIfNull(thickening);
+        ArgumentNullException.ThrowIfNull(jar);
+        ArgumentNullException.ThrowIfNull(bag);
+        return thickening.Add <= bag.Left * SupplyReading.Most ? thickening : SupplyProblems.TooLittleToThicken(bag, thickening.Add, PoundCut.Of(jar.Flakes + bag.Left, jar.Poured));
+    }
+
+    /// <summary>The bag when it holds the grade; else a problem.</summary>
+    public static Result<Bag> Demand(Bag bag, string grade)
+    {
+        ArgumentNullException.ThrowIfNull(bag);
+        return bag.Grade == grade ? bag : SupplyProblems.OtherThing(SupplyKind.Bag, bag.Number, bag.Grade, grade);
+    }
+
+    /// <summary>The bottle when it holds the solvent; else a problem.</summary>
+    public static Result<Bottle> Demand(Bottle bottle, string solvent)
+    {
+        ArgumentNullException.ThrowIfNull(bottle);
+        return bottle.Solvent == solvent ? bottle : SupplyProblems.OtherThing(SupplyKind.Bottle, bottle.Number, bottle.Solvent, solvent);
+    }
+
+    private static Recipe Largest(Recipe recipe, Bag? bag, Bottle? bottle)
+    {
+        var byFlakes = bag is null ? recipe.Pour : recipe.Cut.PourFor(bag.Left);
+        var byAlcohol = bottle is null ? recipe.Pour : bottle.Left;
+        var pour = Volume.FromMilliliters(Math.Min(recipe.Pour.Milliliters, Math.Min(byFlakes.Milliliters, byAlcohol.Milliliters)));
+        return recipe with { Pour = pour, Flakes = recipe.Cut.FlakesFor(pour) };
+    }
+}

@@ -1,0 +1,54 @@
+using System.Globalization;
+using JarLabel.Core.Labels;
+using JarLabel.Core.Mixing;
+using JarLabel.Core.Quantities;
+using UnitsNet;
+
+namespace JarLabel.Core.Supplies;
+
+/// <summary>What can be wrong with the name of a bag or bottle or with what is asked of it.</summary>
+internal static class SupplyProblems
+{
+    internal static Problem NotANumber(SupplyKind kind, string read, string where) =>
+        new("JL154", $"Read {Quoted.Of(read)} as a {Word(kind)}; wanted is its number, alone or with its check digit, such as 12 or {SupplyNumber.From(12)}. \"jarlabel {Word(kind)} list\" shows them.", where);
+
+    internal static Problem WrongCheckDigit(SupplyKind kind, string read, SupplyNumber number, string where) =>
+        new("JL155", $"Read {Quoted.Of(read)}, but the check digit does not fit the number: a digit was misread. If the number is right, the {Word(kind)} is {number}.", where);
+
+    internal static Problem NoSuch(SupplyKind kind, SupplyNumber number) =>
+        new("JL156", $"There is no {Word(kind)} {number} in this shop's ledger; \"jarlabel {Word(kind)} list\" shows them, and \"jarlabel {Word(kind)} add\" adds one.", $"--{Word(kind)}");
+
+    internal static Problem Gone(SupplyKind kind, SupplyNumber number, string where) =>
+        new("JL157", $"By the ledger {Word(kind)} {number} is empty or was discarded. If there is some in it, say how much: \"jarlabel {Word(kind)} left {number} '{(kind == SupplyKind.Bag ? "120 g" : "200 mL")}'\".", where);
+
+    internal static Problem NotAnEvent(string read, string why, string where) =>
+        new("JL481", $"Read {Quoted.Of(read)}, which is no event of a bag or bottle that this version knows: {why}", where);
+
+    internal static Problem CannotFollow(SupplyKind kind, SupplyNumber number, SupplyEvent happened) =>
+        new("JL482", $"The life of {Word(kind)} {number} goes on with {happened.Name}, which cannot follow what was before.");
+
+    internal static Problem OtherThing(SupplyKind kind, SupplyNumber number, string holds, string wanted) =>
+        new("JL158", $"{Capital(kind)} {number} holds {holds}, and {wanted} was asked for; take another {Word(kind)}, or leave {(kind == SupplyKind.Bag ? "--grade" : "--solvent")} away.", $"--{Word(kind)}");
+
+    internal static Problem BagTooSmall(Bag bag, Mass needed, Recipe possible) =>
+        new("JL159", $"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}. {CouldMake(possible)}", "--bag");
+
+    internal static Problem BottleTooSmall(Bottle bottle, Volume needed, Recipe possible) =>
+        new("JL159", $"It needs {BenchAmount.Both(needed)} of alcohol, and bottle {bottle.Number} holds {BenchAmount.Both(bottle.Left)}. {CouldMake(possible)}", "--bottle");
+
+    internal static Problem TooLittleToThin(Bottle bottle, Volume needed, PoundCut? possible) =>
+        new("JL159", $"It needs {BenchAmount.Both(needed)} of alcohol, and bottle {bottle.Number} holds {BenchAmount.Both(bottle.Left)}.{To("thins", possible)}", "--bottle");
+
+    internal static Problem TooLittleToThicken(Bag bag, Mass needed, PoundCut? possible) =>
+        new("JL159", $"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}.{To("thickens", possible)}", "--bag");
+
+    private static string CouldMake(Recipe possible) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"With what is there the same cut makes {BenchAmount.Both(possible.Makes)} from {BenchAmount.Both(possible.Pour)} of alcohol and {BenchAmount.Both(possible.Flakes)} of flakes: --pour \"{possible.Pour.Milliliters:0.#} mL\".");
+
+    private static string To(string verb, PoundCut? possible) => possible is { } cut ? $" All of it {verb} the jar to {CutWords.Of(cut)}." : "";
+
+    private static string Capital(SupplyKind kind) => kind == SupplyKind.Bag ? "Bag" : "Bottle";
+
+    private static string Word(SupplyKind kind) => kind == SupplyKind.Bag ? "bag" : "bottle";
+}
