@@ -34,6 +34,7 @@ internal static class CommandTree
             SheetCommand.Create(runner),
             DesignsCommand.Create(runner),
             CheckCommand.Create(runner),
+            ServeCommand.Create(runner),
             ShopCommand.Create(runner),
             ExportCommand.Create(runner),
             ImportCommand.Create(runner),

@@ -2,6 +2,7 @@ using System.CommandLine;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
+using JarLabel.Web;
 
 namespace JarLabel.Cli;
 
@@ -26,6 +27,20 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
         {
             var typed = new Typed(parsed);
             return terminal.Say(run(typed), typed.Switch(SharedOptions.Json));
+        });
+        return command;
+    }
+
+    /// <summary>The same for a command that goes on, opens the shop again and again, and tells of it meanwhile.</summary>
+    internal Command Stays(Command command, Func<Typed, BenchDoor, Terminal, Result<bool>> run)
+    {
+        command.SetAction(parsed =>
+        {
+            var typed = new Typed(parsed);
+            var request = SharedOptions.Request(typed, clock);
+            var door = new BenchDoor(request, () => SharedOptions.Now(new Typed(parsed), clock));
+            var ended = typed.Then(() => run(typed, door, terminal));
+            return ended.Ok ? Terminal.Done : terminal.Refuse(ended.Problems, typed.Switch(SharedOptions.Json));
         });
         return command;
     }

@@ -26,12 +26,16 @@ internal static class SharedOptions
 
     internal static Result<Session> Open(Typed typed, TimeProvider clock)
     {
-        var now = typed.Value(At, Words.Moment) ?? Whole(clock.GetLocalNow().DateTime);
-        var rules = typed.Value(Rules, Words.Rules);
-        var metric = typed.Value(Units, Words.Metric);
-        return typed.Then(() => Workbench.Open(new BenchRequest(typed.Text(Shop), now, rules, metric, typed.Switch(DryRun)), Environment.GetEnvironmentVariable)
-            .Then<Session>(bench => new Session(bench)));
+        var request = Request(typed, clock);
+        return typed.Then(() => Workbench.Open(request, Environment.GetEnvironmentVariable).Then<Session>(bench => new Session(bench)));
     }
+
+    /// <summary>How the person comes to the bench.</summary>
+    internal static BenchRequest Request(Typed typed, TimeProvider clock) => new(
+        typed.Text(Shop), Now(typed, clock), typed.Value(Rules, Words.Rules), typed.Value(Units, Words.Metric), typed.Switch(DryRun));
+
+    /// <summary>The moment that counts as now: the one that was typed, or the clock's.</summary>
+    internal static DateTime Now(Typed typed, TimeProvider clock) => typed.Value(At, Words.Moment) ?? Whole(clock.GetLocalNow().DateTime);
 
     private static DateTime Whole(DateTime moment) => new(moment.Year, moment.Month, moment.Day, moment.Hour, moment.Minute, moment.Second);
 }

@@ -68,6 +68,14 @@ public sealed class LabelPress
         });
     }
 
+    /// <summary>The label alone, on a page of its own size.</summary>
+    public Result<Page> Proof(LabelText text, LabelStock stock)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        var sheet = stock.Sheet;
+        return Press(text, stock with { Sheet = sheet with { PaperWidth = sheet.Width, PaperHeight = sheet.Height, Left = 0, Top = 0 } }, 1).Then<Page>(pressed => pressed.Page);
+    }
+
     /// <summary>How a pressed label stands against the rules that apply here.</summary>
     /// <param name="pressed">The label.</param>
     /// <param name="text">All that might have been printed.</param>

@@ -22,6 +22,8 @@ namespace JarLabel.Cli.Answers;
 [JsonSerializable(typeof(DesignsAnswerJson))]
 [JsonSerializable(typeof(CheckAnswerJson))]
 [JsonSerializable(typeof(ShopJson))]
+[JsonSerializable(typeof(ServeAnswerJson))]
+[JsonSerializable(typeof(DevicesAnswerJson))]
 [JsonSerializable(typeof(HazardsAnswerJson))]
 [JsonSerializable(typeof(AirAnswerJson))]
 [JsonSerializable(typeof(PurgeAnswerJson))]

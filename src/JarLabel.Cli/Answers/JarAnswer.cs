@@ -26,7 +26,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(session, jar)
-            .Rows([.. StepRows.Of(outcome.Step!, session), ("holds", Holds(session, jar)), ("state", StateWords.Of(jar.StateAt(session.Workbench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]);
+            .Rows([.. StepRows.Of(outcome.Step!, session.Workbench.Catalog, session.Workbench.Metric), ("holds", Holds(session, jar)), ("state", StateWords.Of(jar.StateAt(session.Workbench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]);
         return With(session, outcome, Ahead(session, screen, jar), history: false);
     }
 

@@ -12,7 +12,8 @@ public class ProjectArrowsTests
         ["JarLabel.Render"] = (["JarLabel.Layout"], ["SkiaSharp", "HarfBuzzSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "HarfBuzzSharp.NativeAssets.Linux", "ZXing.Net"]),
         ["JarLabel.Store"] = (["JarLabel.Core"], ["Microsoft.Data.Sqlite"]),
         ["JarLabel.Bench"] = (["JarLabel.Store", "JarLabel.Render"], []),
-        ["JarLabel.Cli"] = (["JarLabel.Bench"], ["System.CommandLine"]),
+        ["JarLabel.Web"] = (["JarLabel.Bench"], []),
+        ["JarLabel.Cli"] = (["JarLabel.Bench", "JarLabel.Web"], ["System.CommandLine"]),
     };
 
     public static TheoryData<string> Rooms => [.. Directory.EnumerateFiles(Path.Combine(Checkout.Root, "src"), "*.csproj", SearchOption.AllDirectories)];

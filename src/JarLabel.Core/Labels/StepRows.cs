@@ -1,15 +1,16 @@
+using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
 
-namespace JarLabel.Cli.Answers;
+namespace JarLabel.Core.Labels;
 
 /// <summary>What the hands do, or did, in a step.</summary>
-internal static class StepRows
+public static class StepRows
 {
-    internal static IEnumerable<(string Name, string? Value)> Of(JarEvent step, Session session)
+    /// <summary>What to add, or what was done.</summary>
+    public static IEnumerable<(string Name, string? Value)> Of(JarEvent step, ShopCatalog catalog, bool metric)
     {
-        var catalog = session.Workbench.Catalog;
-        var metric = session.Workbench.Metric;
+        ArgumentNullException.ThrowIfNull(step);
+        ArgumentNullException.ThrowIfNull(catalog);
         return step switch
         {
             Thinned { Added: var a } => [("add", $"{BenchAmount.Both(a.Poured, metric)} of {catalog.Solvents.Find(a.Solvent)!.ShortName}, or weigh {BenchAmount.Both(a.Weight, metric)}")],

@@ -1,0 +1,94 @@
+using JarLabel.Bench;
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Typing;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Quantities;
+using UnitsNet;
+
+namespace JarLabel.Web.Forms;
+
+/// <summary>Fields that several forms share, and what they mean.</summary>
+internal static class SharedFields
+{
+    private const int MostPlaces = 200;
+
+    internal static IReadOnlyList<Field> Container(Jar? jar) =>
+    [
+        new("--container", jar is null ? "The jar holds" : "Into a larger jar that holds", "to the brim, such as 500 mL or 1 pt") { Seldom = jar is not null },
+        new("--material", "The jar is of") { Choices = [.. ContainerMaterials.ByWord.Keys.Select(word => (word, word.Replace('-', ' ')))], Seldom = true },
+    ];
+
+    internal static Field Temperature { get; } = new("--temp", "Temperature at the bench", "20 C when left empty; 68F or 22 C") { Seldom = true };
+
+    internal static Field Form(Workbench bench) =>
+        new("--form", "Form of the flakes") { Choices = [("", "the usual one"), .. bench.Catalog.Forms.Rows.Select(form => (form.Id, form.Id))], Seldom = true };
+
+    internal static Field Bag { get; } = new("--bag", "From the bag", "its number, 7-6, where the stock is kept") { Seldom = true };
+
+    internal static Field Bottle { get; } = new("--bottle", "From the bottle", "its number, 4-9, where the stock is kept") { Seldom = true };
+
+    internal static Field FlakeDate { get; } = new("--flake-date", "Flakes made or bought on", "year-month-day, such as 2025-10-01") { Seldom = true };
+
+    internal static IReadOnlyList<Field> Label(Workbench bench) =>
+    [
+        new("--no-label", "No new label") { Tick = true, Seldom = true },
+        .. LabelChoice(bench),
+    ];
+
+    internal static IReadOnlyList<Field> LabelChoice(Workbench bench, bool seldom = true) => LabelPress.Open(bench).TryGet(out var press, out _)
+        && press.Designs().TryGet(out var designs, out _) && press.Sheets().TryGet(out var sheets, out _)
+        ?
+        [
+            new("--sheet", "Label stock") { Choices = [("", "the shop's usual"), .. sheets.Select(sheet => (sheet.Id, sheet.Title))], Seldom = seldom },
+            new("--design", "Label design") { Choices = [("", "the usual for that stock"), .. designs.Select(design => (design.Id, design.Title))], Seldom = seldom },
+            new("--start", "Place on the sheet", "the next free one when left empty") { Seldom = true },
+        ]
+        : [];
+
+    internal static Field Solvent(Workbench bench, Jar? jar) => new("--solvent", "Alcohol")
+    {
+        Choices = [.. ToChoose(jar), .. bench.Catalog.Solvents.Rows.Select(solvent => (solvent.Id, solvent.Name))],
+        First = jar?.Contents.Solvents.Select(part => part.Solvent).FirstOrDefault(),
+        Seldom = jar is not null,
+    };
+
+    internal static Field Grade(Workbench bench, Jar? jar) => new("--grade", "Flakes")
+    {
+        Choices = [.. ToChoose(jar), .. bench.Catalog.Grades.Rows.Select(grade => (grade.Id, grade.Name))],
+        First = jar?.Contents.Resins.Select(part => part.Grade).FirstOrDefault(),
+        Seldom = jar is not null,
+    };
+
+    /// <summary>Nothing is chosen beforehand for a new jar: what nobody chose would go on its label.</summary>
+    private static IEnumerable<(string, string)> ToChoose(Jar? jar) => jar is null ? [("", "choose")] : [];
+
+    internal static Container ContainerOf(Entry entry, Volume? holds = null) =>
+        new(entry.Value("--material", Words.Material) ?? ContainerMaterial.Glass, entry.Value("--container", VolumeText.Read) ?? holds);
+
+    /// <summary>The larger jar where one was named, else null.</summary>
+    internal static Container? OtherContainer(Entry entry) => ContainerOf(entry) is { Holds: not null } named ? named : null;
+
+    internal static LabelChoice? LabelOf(Entry entry)
+    {
+        var choice = LabelChoiceOf(entry);
+        return entry.Ticked("--no-label") ? null : choice;
+    }
+
+    internal static LabelChoice LabelChoiceOf(Entry entry) =>
+        new(entry.Text("--design"), entry.Text("--sheet"), entry.Value("--start", Words.WholeNumber(1, MostPlaces)));
+
+    /// <summary>The flakes' own date, which does not lie ahead.</summary>
+    internal static DateOnly? FlakeDay(Entry entry, Workbench bench)
+    {
+        var day = entry.Value("--flake-date", Words.Day);
+        if (day > DateOnly.FromDateTime(bench.Now))
+        {
+            entry.Refuse(TypingProblems.FlakesFromTheFuture(entry.Text("--flake-date")!, "--flake-date"));
+        }
+
+        return day;
+    }
+
+    internal static LacForm? FormOf(Entry entry, Workbench bench) => entry.Fact("--form", bench.Catalog.Forms.Named);
+}

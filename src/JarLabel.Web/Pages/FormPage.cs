@@ -1,0 +1,77 @@
+using System.Security.Cryptography;
+using JarLabel.Core;
+using JarLabel.Core.Labels;
+using JarLabel.Web.Forms;
+
+namespace JarLabel.Web.Pages;
+
+/// <summary>A form for fingers: large fields, what is seldom needed folded away, what follows shown below. It works without script; with it
+/// the result is shown while one types.</summary>
+internal static class FormPage
+{
+    private const int KeyBytes = 16;
+
+    internal static string Of(FormScene scene)
+    {
+        var form = scene.Form;
+        var fields = form.Fields(scene.Bench, scene.History?.Jar);
+        var title = scene.History is { } history ? $"{form.Title}: jar {history.Jar.Number}" : form.Title;
+        return Frame.Page(
+            title,
+            Html.Of(
+                $"""
+                <h1>{title}</h1>
+                {Jar(scene)}
+                {(form.Says is { } says ? Html.Of($"<p>{says}</p>") : default)}
+                {Summary(scene, fields)}
+                <form method="post" action="{scene.Address}"{Html.Own(form.WorksOut ? " data-live" : "")} autocomplete="off">
+                {Hidden("token", scene.Token)}{Hidden("once", Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(KeyBytes)))}{Hidden("seen", $"{scene.History?.Steps ?? 0}")}
+                <div class="fields">{fields.Where(field => !field.Seldom).Select(field => One(scene, field))}</div>
+                {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
+                {Html.If(form.WorksOut, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{scene.Result}</section>"""))}
+                {Html.If(form.WorksOut, () => Html.Own("""<button class="quiet" name="do" value="show">Work it out</button>"""))}
+                <button name="do" value="record">{form.Button}</button>
+                </form>
+                """),
+            Frame.Served,
+            script: form.WorksOut);
+    }
+
+    internal static Markup Hidden(string name, string value) => Html.Of($"""<input type="hidden" name="{name}" value="{value}">""");
+
+    private static Markup Jar(FormScene scene) => scene.History is not { } history ? default : Html.Of(
+        $"""<p><a href="/J/{history.Jar.Number}">{JarTitle.Of(history.Jar, scene.Bench.Catalog)}</a>; holds {JarParts.Holds(scene.Bench, history.Jar)}</p>""");
+
+    private static Markup Summary(FormScene scene, IReadOnlyList<Field> fields) => Html.If(scene.Problems.Count > 0, () => Html.Of(
+        $"""<div class="warn" role="alert">{ProblemPage.Nothing(scene.Problems)}{scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))).Select(ProblemPage.Line)}{Marked(scene, fields)}</div>"""));
+
+    private static Markup Marked(FormScene scene, IReadOnlyList<Field> fields) => Html.All(fields
+        .Where(field => scene.Problems.Any(problem => Is(field, problem)))
+        .Select(field => Html.Of($"""<p><a href="#f-{field.Name}">{field.Label}</a>: see below.</p>""")));
+
+    private static bool Is(Field field, Problem problem) => problem.Where is { } where && Entry.FieldOf(where) == field.Name;
+
+    private static Markup Seldom(FormScene scene, IReadOnlyList<Field> fields) => Html.If(fields.Count > 0, () => Html.Of(
+        $"""<details{Html.Own(fields.Any(field => Wanted(scene, field)) ? " open" : "")}><summary>More</summary><div class="fields">{fields.Select(field => One(scene, field))}</div></details>"""));
+
+    private static bool Wanted(FormScene scene, Field field) =>
+        scene.Problems.Any(problem => Is(field, problem)) || (scene.Entry.Text(field.Where) is { } text && text != (field.First ?? field.Choices?[0].Value));
+
+    private static Markup One(FormScene scene, Field field)
+    {
+        Problem[] problems = [.. scene.Problems.Where(problem => Is(field, problem))];
+        var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Message} <small>{problem.Code}</small></span>"""));
+        return field.Tick
+            ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.Entry.Ticked(field.Where) ? " checked" : "")}>{field.Label}</label></div>""")
+            : Html.Of($"""<div><label for="f-{field.Name}">{field.Label}</label>{Control(scene, field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
+    }
+
+    private static Markup Control(FormScene scene, Field field, bool faulty)
+    {
+        var value = scene.Entry.Text(field.Where) ?? field.First;
+        var common = Html.Of($"""id="f-{field.Name}" name="{field.Name}" aria-describedby="h-{field.Name}"{Html.Own(faulty ? " aria-invalid=\"true\"" : "")}""");
+        return field.Choices is { } choices
+            ? Html.Of($"""<select {common}>{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == value ? " selected" : "")}>{choice.Words}</option>"""))}</select>""")
+            : Html.Of($"""<input {common} value="{value ?? ""}" autocapitalize="off" spellcheck="false">""");
+    }
+}

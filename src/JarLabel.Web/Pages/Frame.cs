@@ -1,0 +1,37 @@
+namespace JarLabel.Web.Pages;
+
+/// <summary>What stands around every page.</summary>
+internal static class Frame
+{
+    /// <summary>A whole page.</summary>
+    /// <param name="title">Its title.</param>
+    /// <param name="main">What it is about.</param>
+    /// <param name="nav">The links on top.</param>
+    /// <param name="script">True for pages whose form computes while one types.</param>
+    /// <param name="head">More for the head.</param>
+    internal static string Page(string title, Markup main, Markup nav, bool script = false, Markup head = default) => Html.Of(
+        $"""
+        <!DOCTYPE html>
+        <html lang="en">
+        <head>
+        <meta charset="utf-8">
+        <meta name="viewport" content="width=device-width, initial-scale=1">
+        {head}<title>{title}</title>
+        <link rel="icon" href="data:,">
+        <style>{Html.Own(Look.Style)}</style>
+        {Html.Own(script ? "<script src=\"/bench.js\" defer></script>\n" : "")}</head>
+        <body>
+        <a class="skip" href="#main">To the content</a>
+        <nav class="top" aria-label="Shop">{nav}</nav>
+        <main id="main">
+        {main}
+        </main>
+        <footer><p>Local rules, the alcohol's own label and its data sheet come first. Dates are estimates: try a few drops on glass.</p></footer>
+        </body>
+        </html>
+
+        """).Text;
+
+    /// <summary>The links of a page that is served.</summary>
+    internal static Markup Served { get; } = Html.Own("""<a href="/">All jars</a><a href="/mix">Mix a jar</a>""");
+}

@@ -1,0 +1,58 @@
+using JarLabel.Bench;
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Scanning;
+using JarLabel.Core;
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Labels;
+
+namespace JarLabel.Web.Pages;
+
+/// <summary>One jar: what it is and whether it is good, in the first glance; then how it is made, how to thin it, what is dangerous about it
+/// and what happened to it. No script, one request.</summary>
+internal static class JarPage
+{
+    /// <summary>The page of a jar.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="scanned">The jar, and what the code that led here says.</param>
+    /// <param name="nav">The links on top.</param>
+    /// <param name="still">True for a page that is kept as a file: it has no buttons and says of when it is.</param>
+    /// <param name="head">More for the head.</param>
+    internal static string Of(Workbench bench, Scanned scanned, Markup nav, bool still = false, Markup head = default)
+    {
+        var (history, hazards) = (scanned.Jar.History, scanned.Jar.Hazards);
+        var jar = history.Jar;
+        var text = jar.Contents.IsEmpty ? null : JarWords.Of(bench, history, hazards);
+        return Frame.Page(
+            $"Jar {jar.Number}: {JarTitle.Of(jar, bench.Catalog)}",
+            Html.Of(
+                $"""
+                {Outdated(scanned)}
+                {JarParts.Headline(bench, jar)}
+                {ProblemPage.Cautions(scanned.Jar.Cautions.Where(c => !IsOutdated(c)))}
+                {(still ? JarParts.Kept(bench) : JarParts.Buttons(jar))}
+                <div class="two">
+                <div>{JarParts.Recipe(bench, jar)}{JarParts.Thinning(text)}{JarParts.Dates(text)}{JarParts.Jobs(history)}{JarParts.History(history)}</div>
+                <div>{Hazards(bench, hazards, text)}</div>
+                </div>
+                """),
+            nav,
+            head: head);
+    }
+
+    private static bool IsOutdated(Problem caution) => caution.Code == "JL186";
+
+    private static Markup Outdated(Scanned scanned) => Html.If(scanned.OutOfDate, () => Html.Of(
+        $"""{scanned.Jar.Cautions.Where(IsOutdated).Select(c => Html.Of($"""<p class="warn" role="alert">Out-of-date label. {c.Message} <small>{c.Code}</small></p>"""))}"""));
+
+    private static Markup Hazards(Workbench bench, HazardAssessment hazards, LabelText? text) => Html.Of(
+        $"""
+        <section aria-labelledby="hazards"><h2 id="hazards">Hazards</h2>
+        <p class="signal">{hazards.SignalText ?? ""}</p>
+        <div class="signs">{Pictograms.Of(hazards.Pictograms)}</div>
+        {JarParts.List(hazards.StatementTexts(bench.Catalog))}
+        {Html.If(hazards.PoisonWording, () => Html.Of($"<p class=\"warn\">{string.Join(". ", PoisonWords.Words)}.</p>"))}
+        {JarParts.List(text?.Lists["precautions"] ?? [])}
+        {JarParts.List(text?.Lists["handling"] ?? hazards.Doubts)}
+        </section>
+        """);
+}

@@ -1,0 +1,109 @@
+using JarLabel.Bench;
+using JarLabel.Bench.Recording;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+using JarLabel.Web.Forms;
+
+namespace JarLabel.Web.Pages;
+
+/// <summary>The parts of a jar's page.</summary>
+internal static class JarParts
+{
+    internal static Markup Headline(Workbench bench, Jar jar)
+    {
+        var state = jar.StateAt(bench.Now);
+        var title = JarTitle.Of(jar, bench.Catalog).Split(", ", 2);
+        return Html.Of(
+            $"""
+            <h1>{Cut(jar)}{title[1]}<br><small>Jar {jar.Number} · rev {jar.Revision} · shelf {jar.Shelf}</small></h1>
+            <p class="state{(state is JarState.Past or JarState.Discarded ? " past" : "")}">{StateShape.Of(state)} {StateShape.Word(state)}</p>
+            <p class="by">use by {DateWords.Estimate(jar.Dates.UseBy)}</p>
+            <p>holds {Holds(bench, jar)}</p>
+            """);
+    }
+
+    internal static Markup Buttons(Jar jar) => jar.OnShelf
+        ? Html.Of($"""<nav class="do" aria-label="This jar">{Html.All(BenchForms.OfJar.Values.Select(form => Step(jar, form)))}</nav>""")
+        : Html.Of($"""<nav class="do" aria-label="This jar">{Step(jar, BenchForms.OfJar["undo"])}</nav>""");
+
+    internal static Markup Kept(Workbench bench) =>
+        Html.Of($"""<p class="told">A copy as of {DateWords.Of(bench.Now)}. What happened later is in the shop's ledger.</p>""");
+
+    internal static Markup Recipe(Workbench bench, Jar jar)
+    {
+        if (jar.Contents.Recipe is not { } recipe)
+        {
+            return default;
+        }
+
+        return Html.Of(
+            $"""
+            <section aria-labelledby="recipe"><h2 id="recipe">What is in it</h2>
+            {Rows(
+                ("alcohol", $"{BenchAmount.Both(recipe.Pour, bench.Metric)}, or weigh {BenchAmount.Both(recipe.PourWeight, bench.Metric)}"),
+                ("flakes", BenchAmount.Both(recipe.Flakes, bench.Metric)),
+                ("makes", BenchAmount.Both(recipe.Makes, bench.Metric)),
+                ("cut", $"{CutWords.Of(recipe.Cut)}, {CutWords.Metric(recipe.Cut)}"),
+                ("job", jar.Job),
+                ("by", jar.By),
+                ("note", jar.Note))}
+            </section>
+            """);
+    }
+
+    internal static Markup Thinning(LabelText? text)
+    {
+        var table = text?.Tables["thinning"] ?? [];
+        return Html.If(table.Count > 0, () => Html.Of(
+            $"""
+            <section aria-labelledby="thinning"><h2 id="thinning">To thin it</h2>
+            <table><caption>Alcohol to add</caption>{Head(table[0])}<tbody>{table.Skip(1).Select(Row)}</tbody></table></section>
+            """));
+    }
+
+    internal static Markup Dates(LabelText? text) => Html.If(text is not null, () => Html.Of(
+        $"""
+        <section aria-labelledby="dates"><h2 id="dates">Dates</h2>
+        {Rows([.. text!.Tables["dates"].Select(r => (r[0], (string?)r[1]))])}</section>
+        """));
+
+    /// <summary>What went out of it, and to which job.</summary>
+    internal static Markup Jobs(JarHistory history)
+    {
+        Used[] used = [.. history.Events.Select(e => e.Event).OfType<Used>()];
+        return Html.If(used.Length > 0, () => Html.Of(
+            $"""
+            <section aria-labelledby="jobs"><h2 id="jobs">Jobs</h2>
+            <table>{Head(["day", "taken", "for"])}<tbody>{used.Select(u => Row([Day(u), BenchAmount.Both(u.Taken.Liquid), u.Job ?? ""]))}</tbody></table></section>
+            """));
+    }
+
+    internal static Markup History(JarHistory history) => Html.Of(
+        $"""
+        <section aria-labelledby="history"><h2 id="history">What happened</h2>
+        {Rows([.. history.Events.Select(e => (Day(e.Event), HistoryWords.Of(e.Event))).Where(e => e.Item2 is not null)])}</section>
+        """);
+
+    internal static Markup List(IEnumerable<string> sentences) => sentences.ToArray() is { Length: > 0 } some
+        ? Html.Of($"<ul>{some.Select(s => Html.Of($"<li>{s}</li>"))}</ul>")
+        : default;
+
+    /// <summary>Name and value; what has no value is left out.</summary>
+    internal static Markup Rows(params IEnumerable<(string Name, string? Value)> rows) =>
+        Html.Of($"<dl>{rows.Where(r => r.Value is not null).Select(r => Html.Of($"<dt>{r.Name}</dt><dd>{r.Value}</dd>"))}</dl>");
+
+    internal static string Holds(Workbench bench, Jar jar) => jar.Contents.Cut is null ? "nothing more" : BenchAmount.Both(jar.Contents.Liquid, bench.Metric);
+
+    private static Markup Cut(Jar jar) => jar.Contents.Cut is { } cut
+        ? Html.Of($"""<span class="cut">{VulgarFraction.Of(cut.PoundsPerUsGallon)}<span>lb cut</span></span> """)
+        : Html.Own("""<span class="cut">empty</span> """);
+
+    private static Markup Step(Jar jar, BenchForm form) => Html.Of($"""<a class="go" href="/J/{jar.Number}/{form.Name}">{form.Title}</a>""");
+
+    private static Markup Head(IReadOnlyList<string> cells) => Html.Of($"<thead><tr>{cells.Select(c => Html.Of($"""<th scope="col">{c}</th>"""))}</tr></thead>");
+
+    private static Markup Row(IReadOnlyList<string> cells) =>
+        Html.Of($"""<tr><th scope="row">{cells[0]}</th>{cells.Skip(1).Select(c => Html.Of($"<td>{c}</td>"))}</tr>""");
+
+    private static string Day(JarEvent happened) => DateWords.Of(DateOnly.FromDateTime(happened.At));
+}

@@ -1,0 +1,36 @@
+using JarLabel.Core;
+
+namespace JarLabel.Web.Pages;
+
+/// <summary>What is wrong, with the same codes and words as on the command line.</summary>
+internal static class ProblemPage
+{
+    private const string FileWaits = "JL417";
+
+    internal static string Of(IReadOnlyList<Problem> problems, string? back = null) => Frame.Page(
+        "Not done",
+        Html.Of(
+            $"""
+            <h1>This could not be done</h1>
+            {List(problems)}
+            {Nothing(problems)}
+            <p class="do"><a class="go" href="{back ?? "/"}">{(back is null ? "All jars" : "Back")}</a></p>
+            """),
+        Frame.Served);
+
+    /// <summary>Says that nothing was recorded, unless the problem is only that a recorded step's file waits for its place.</summary>
+    internal static Markup Nothing(IReadOnlyList<Problem> problems) =>
+        Html.If(problems.All(problem => problem.Code != FileWaits), () => Html.Own("<p>Nothing was recorded.</p>"));
+
+    internal static Markup List(IEnumerable<Problem> problems) => Html.All(problems.Select(One));
+
+    /// <summary>Cautions, which hinder nothing but should be known.</summary>
+    internal static Markup Cautions(IEnumerable<Problem> cautions) =>
+        Html.All(cautions.Select(c => Html.Of($"""<p class="told">{c.Message} <small>{c.Code}</small></p>""")));
+
+    /// <summary>One problem in a line.</summary>
+    internal static Markup Line(Problem problem) =>
+        Html.Of($"""<p>{problem.Message} <small>{problem.Code}{(problem.Where is { } where ? $", {where}" : "")}</small></p>""");
+
+    private static Markup One(Problem problem) => Html.Of($"""<div class="warn" role="alert">{Line(problem)}</div>""");
+}

@@ -1,0 +1,61 @@
+using JarLabel.Bench;
+using JarLabel.Bench.Labels;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+
+namespace JarLabel.Web.Pages;
+
+/// <summary>What a step comes to: what the hands do, what is in the jar then, and the label as it will print.</summary>
+internal static class StepResult
+{
+    internal static Markup Of(Workbench bench, BenchOutcome outcome) => Html.Of(
+        $"""{JarParts.Rows([.. Rows(bench, outcome)])}{ProblemPage.Cautions(outcome.Cautions)}{Label(bench, outcome)}""");
+
+    private static IEnumerable<(string, string?)> Rows(Workbench bench, BenchOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        (string, string?)[] fits = jar.Container.Holds is { } holds && !jar.Contents.IsEmpty ? [("fits", $"the jar of {BenchAmount.Both(holds, bench.Metric)}, with head space")] : [];
+        return outcome.Step is null
+            ? []
+            : [.. Hands(bench, outcome.Step, jar), ("holds then", outcome.Step is Mixed ? null : Held(bench, jar)), .. fits, .. jar.OnShelf ? Dates(outcome.Step, jar) : []];
+    }
+
+    private static IEnumerable<(string, string?)> Hands(Workbench bench, JarEvent step, Jar jar) => step is Mixed && jar.Contents.Recipe is { } recipe
+        ? RecipeRows.Of(
+            recipe,
+            bench.Catalog.Solvents.Find(jar.Contents.Solvents[0].Solvent)!,
+            $"{bench.Catalog.Grades.Find(jar.Contents.Resins[0].Grade)!.Name} flakes",
+            bench.Metric)
+        : StepRows.Of(step, bench.Catalog, bench.Metric);
+
+    private static string Held(Workbench bench, Jar jar) =>
+        jar.Contents.Cut is { } cut ? $"{BenchAmount.Both(jar.Contents.Liquid, bench.Metric)} of {CutWords.Of(cut)}, {CutWords.Metric(cut)}" : "nothing more";
+
+    private static IEnumerable<(string, string?)> Dates(JarEvent step, Jar jar) =>
+    [
+        ("ready", step is Mixed or Thickened ? $"≈ {DateWords.Of(jar.Dates.Ready)}; swirl it every hour or two until then" : null),
+        ("test from", DateWords.Estimate(jar.Dates.TestFrom)),
+        ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass"),
+    ];
+
+    private static Markup Label(Workbench bench, BenchOutcome outcome)
+    {
+        if (outcome.Label is not { } label
+            || !LabelProof.Svg(bench, outcome.History, outcome.Hazards, new LabelChoice(label.Event.Design, label.Event.Sheet)).TryGet(out var svg, out _))
+        {
+            return default;
+        }
+
+        return Html.Of(
+            $"""
+            <img class="label" alt="The label of jar {outcome.History.Jar.Number} as it prints" src="data:image/svg+xml;base64,{Convert.ToBase64String(svg)}">
+            {JarParts.Rows([("on", $"{label.Event.Sheet}, place {label.Event.Position}; print at actual size"), .. Rules(label)])}
+            """);
+    }
+
+    private static IEnumerable<(string, string?)> Rules(WrittenLabel label) =>
+    [
+        ("meets", label.Rules.Satisfies.Count == 0 ? null : string.Join("; ", label.Rules.Satisfies)),
+        .. label.Rules.Lacks.Select((lack, i) => (i == 0 ? "not met" : "", (string?)lack)),
+    ];
+}

@@ -1,0 +1,29 @@
+namespace JarLabel.Web.Serving;
+
+/// <summary>The pages there are.</summary>
+internal enum PlaceKind
+{
+    /// <summary>None of ours.</summary>
+    None,
+
+    /// <summary>All jars.</summary>
+    Shelf,
+
+    /// <summary>The script of the forms.</summary>
+    Script,
+
+    /// <summary>Where a device is paired.</summary>
+    Pair,
+
+    /// <summary>One jar.</summary>
+    Jar,
+
+    /// <summary>A jar's label, to print.</summary>
+    LabelPdf,
+
+    /// <summary>A form: a new jar, or a step of one.</summary>
+    Form,
+
+    /// <summary>What was just recorded.</summary>
+    Done,
+}

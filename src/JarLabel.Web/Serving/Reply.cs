@@ -1,0 +1,60 @@
+using System.Text;
+using JarLabel.Core;
+using JarLabel.Web.Pages;
+using Microsoft.AspNetCore.Http;
+
+namespace JarLabel.Web.Serving;
+
+/// <summary>What goes back.</summary>
+/// <param name="Status">The HTTP status.</param>
+/// <param name="Type">The media type.</param>
+/// <param name="Body">The bytes.</param>
+internal sealed record Reply(int Status, string Type, ReadOnlyMemory<byte> Body)
+{
+    private const string HtmlType = "text/html; charset=utf-8";
+
+    /// <summary>Where to go instead.</summary>
+    internal string? Location { get; init; }
+
+    /// <summary>A cookie to keep.</summary>
+    internal string? Cookie { get; init; }
+
+    /// <summary>The name under which a browser saves it.</summary>
+    internal string? FileName { get; init; }
+
+    internal static Reply Page(string html, int status = 200) => new(status, HtmlType, Encoding.UTF8.GetBytes(html));
+
+    internal static Reply Refused(int status, params IReadOnlyList<Problem> problems) => Page(ProblemPage.Of(problems), status);
+
+    /// <summary>The problems of a jar that was looked for: not there, or the ledger itself cannot be read.</summary>
+    internal static Reply NotFound(IReadOnlyList<Problem> problems) =>
+        Refused(problems.Any(problem => problem.Code.StartsWith("JL4", StringComparison.Ordinal)) ? 503 : 404, problems);
+
+    internal static Reply SeeOther(string location) => new(303, "text/plain", default) { Location = location };
+
+    /// <summary>The page, or the problems with the status that suits them.</summary>
+    internal static Reply Of(Result<string> page, Func<IReadOnlyList<Problem>, Reply> refuse) => page.TryGet(out var html, out var problems) ? Page(html) : refuse(problems);
+
+    internal async Task Send(HttpContext context)
+    {
+        var response = context.Response;
+        response.StatusCode = Status;
+        response.ContentType = Type;
+        response.ContentLength = Body.Length;
+        Put("Location", Location);
+        Put("Set-Cookie", Cookie);
+        Put("Content-Disposition", FileName is null ? null : $"attachment; filename=\"{FileName}\"");
+        if (!HttpMethods.IsHead(context.Request.Method))
+        {
+            await response.Body.WriteAsync(Body, context.RequestAborted);
+        }
+
+        void Put(string header, string? value)
+        {
+            if (value is not null)
+            {
+                response.Headers[header] = value;
+            }
+        }
+    }
+}

@@ -1,0 +1,161 @@
+using System.Net;
+using JarLabel.Bench;
+using JarLabel.Web.Forms;
+using JarLabel.Web.Guards;
+using JarLabel.Web.Pages;
+using Microsoft.AspNetCore.Http;
+
+namespace JarLabel.Web.Serving;
+
+/// <summary>Answers a request: first the guards, then the page that its path names. Looking is GET, recording is POST, and nothing else
+/// is taken.</summary>
+internal sealed class Site
+{
+    private const int MostRequestsAMinute = 600;
+    private const int MostWrongGuessesAMinute = 30;
+
+    private readonly ServeRequest request;
+    private readonly Hosts hosts;
+    private readonly Doorkeeper doorkeeper;
+    private readonly Pairing? pairing;
+    private readonly PageCache cache;
+    private readonly Recording recording;
+    private readonly FormTokens tokens = new();
+    private readonly Pace requests = new(MostRequestsAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
+    private readonly Pace guesses = new(MostWrongGuessesAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
+
+    internal Site(ServeRequest request, Workbench bench, Devices devices)
+    {
+        this.request = request;
+        hosts = new Hosts(request.Lan, bench.Settings.BaseUrl?.Text);
+        doorkeeper = new Doorkeeper(request.Lan is not null, request.Open, devices);
+        pairing = request.Lan is null ? null : new Pairing(devices, request.Say);
+        cache = new PageCache(bench.Folder, () => request.Door.Now);
+        recording = new Recording(request.Door, tokens);
+    }
+
+    /// <summary>The code that lets the next device record; null where none is needed.</summary>
+    internal string? PairingCode => pairing?.Code;
+
+    internal async Task Handle(HttpContext context)
+    {
+        SafeHeaders.Put(context.Response.Headers);
+        try
+        {
+            var reply = await Answer(context);
+            await reply.Send(context);
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException && !context.RequestAborted.IsCancellationRequested && !context.Response.HasStarted)
+        {
+            request.Say($"This is a fault in jarlabel. Nothing was recorded. Please report it with what was done:{Environment.NewLine}{fault}");
+            await Reply.Refused(500, WebProblems.OurFault()).Send(context);
+        }
+    }
+
+    private async Task<Reply> Answer(HttpContext context)
+    {
+        var asked = context.Request;
+        if (!hosts.Allow(asked.Host.Host))
+        {
+            return Reply.Refused(400, WebProblems.ForeignHost(asked.Host.Value ?? "", hosts.Names));
+        }
+
+        if (TooFast(requests.Count, context))
+        {
+            return Reply.Refused(429, WebProblems.TooFast());
+        }
+
+        var (path, who) = (asked.Path.Value ?? "", doorkeeper.Who(asked));
+        return HttpMethods.IsGet(asked.Method) || HttpMethods.IsHead(asked.Method) ? Look(context, path, who)
+            : HttpMethods.IsPost(asked.Method) ? await Take(context, path, who)
+            : Reply.Refused(405, WebProblems.MethodNotAllowed(asked.Method));
+    }
+
+    private Reply Look(HttpContext context, string path, Visitor who)
+    {
+        switch (Place.Of(path))
+        {
+            case { Kind: PlaceKind.Script }:
+                return new Reply(200, "text/javascript; charset=utf-8", Pages.Look.Script);
+            case { Kind: PlaceKind.Pair } when pairing is not null:
+                return Reply.Page(PairPage.Of(tokens.Of(who.Device), context.Request.Query["code"], context.Request.Query["to"]));
+            case { Kind: not (PlaceKind.None or PlaceKind.Pair) } when !who.MayRead:
+                return Reply.SeeOther(PairPage.Address(path));
+            case { Kind: PlaceKind.Shelf }:
+                return Within(bench => Reading.Shelf(bench, context.Request.Query));
+            case { Kind: PlaceKind.Jar } place:
+                return Known(context, () => cache.Get(path, () => Within(bench => Reply.Of(Reading.Jar(bench, place.Jar), Reply.NotFound))));
+            case { Kind: PlaceKind.LabelPdf } place:
+                return Known(context, () => Within(bench => Reading.LabelPdf(bench, place.Jar)));
+            case { Kind: PlaceKind.Done } place:
+                return recording.Done(place.Step);
+            case { Kind: PlaceKind.Form } place:
+                return who.MayRecord ? Known(context, () => recording.Blank(place, who)) : Reply.SeeOther(PairPage.Address(path));
+            default:
+                return Reply.Refused(404, WebProblems.NoSuchPage(path));
+        }
+    }
+
+    private async Task<Reply> Take(HttpContext context, string path, Visitor who)
+    {
+        var place = Place.Of(path);
+        if (place.Kind is not (PlaceKind.Form or PlaceKind.Pair))
+        {
+            return place.Kind is PlaceKind.None ? Reply.Refused(404, WebProblems.NoSuchPage(path)) : Reply.Refused(405, WebProblems.MethodNotAllowed("POST"));
+        }
+
+        if (!SameOrigin.Holds(context.Request))
+        {
+            return Reply.Refused(403, WebProblems.ForeignForm());
+        }
+
+        if (place.Kind is PlaceKind.Form && !who.MayRecord)
+        {
+            return Reply.Refused(401, WebProblems.NotPaired());
+        }
+
+        var (fields, status, problem) = await FormBody.Read(context.Request);
+        if (problem is not null)
+        {
+            return Reply.Refused(status, problem);
+        }
+
+        return !tokens.Fits(fields.GetValueOrDefault("token"), who.Device) ? Reply.Refused(403, WebProblems.OldForm())
+            : place.Kind is PlaceKind.Pair ? Pair(fields)
+            : recording.Take(place, who, fields);
+    }
+
+    private Reply Pair(IReadOnlyDictionary<string, string> fields)
+    {
+        var entry = new Entry(fields);
+        var name = entry.Fact("--name", PairPage.Name);
+        var code = entry.Text("--code") ?? "";
+        return pairing is null ? Reply.Refused(404, WebProblems.NoSuchPage("/pair"))
+            : !entry.Then(() => pairing.Pair(code, name ?? "a device", request.Door.Now)).TryGet(out var token, out var problems) ? Reply.Refused(403, problems)
+            : Reply.SeeOther(PairPage.Back(fields.GetValueOrDefault("to"))) with { Cookie = Doorkeeper.Kept(token) };
+    }
+
+    /// <summary>A page of one jar; who guesses numbers that are not there is soon sent away.</summary>
+    private Reply Known(HttpContext context, Func<Reply> page)
+    {
+        if (TooFast(from => !guesses.Spent(from), context))
+        {
+            return Reply.Refused(429, WebProblems.TooFast());
+        }
+
+        var reply = page();
+        if (reply.Status == 404)
+        {
+            guesses.Count(From(context));
+        }
+
+        return reply;
+    }
+
+    private bool TooFast(Func<IPAddress, bool> fits, HttpContext context) => request.Lan is not null && !fits(From(context));
+
+    private static IPAddress From(HttpContext context) => context.Connection.RemoteIpAddress ?? IPAddress.None;
+
+    private Reply Within(Func<Workbench, Reply> page) =>
+        request.Door.Open().TryGet(out var bench, out var problems) ? page(bench) : Reply.Refused(503, problems);
+}

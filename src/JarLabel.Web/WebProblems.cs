@@ -1,0 +1,66 @@
+using System.Globalization;
+using JarLabel.Core;
+
+namespace JarLabel.Web;
+
+/// <summary>What can go wrong only because somebody comes over the network.</summary>
+public static class WebProblems
+{
+    internal static Problem ForeignHost(string read, IEnumerable<string> hosts) =>
+        new("JL601", $"Read {Quoted.Of(read)} as the name of this server; it answers to {string.Join(", ", hosts)}. Open the address that \"jarlabel serve\" printed, or set base-url to the name that is meant.");
+
+    internal static Problem NoSuchPage(string read) =>
+        new("JL602", $"There is no page {Quoted.Of(read)}; a jar's page is its number, such as /J/142-5.");
+
+    internal static Problem ForeignForm() =>
+        new("JL603", "This did not come from a form of this server. Open the jar's page here and use its buttons.");
+
+    internal static Problem OldForm() =>
+        new("JL604", "This form was opened before the server was started, or by another device. Go back, load the page anew and fill it in again.");
+
+    internal static Problem NotPaired() =>
+        new("JL605", "This device may look and not record. Pair it first with the code that \"jarlabel serve\" shows on its screen.");
+
+    internal static Problem WrongCode(string read) =>
+        new("JL606", $"Read {Quoted.Of(read)}, which is not the pairing code; it has eight digits, such as 0417 2935, and stands on the screen where \"jarlabel serve\" runs. It changes after five wrong tries.", "code");
+
+    internal static Problem PairingClosed() =>
+        new("JL607", "There were too many wrong pairing codes; no device can be paired until \"jarlabel serve\" is started again.");
+
+    internal static Problem TooFast() =>
+        new("JL608", "Too many requests from this device; wait a minute.");
+
+    internal static Problem TooLarge(long most) =>
+        new("JL609", string.Create(CultureInfo.InvariantCulture, $"The form is too large or too slow in coming; at most {most / 1024} KB within 15 seconds are taken."));
+
+    internal static Problem NotAForm(string? read) =>
+        new("JL610", $"Read {Quoted.Of(read ?? "nothing")} as the kind of the request; a form of this server is wanted, which is application/x-www-form-urlencoded.");
+
+    internal static Problem MethodNotAllowed(string read) =>
+        new("JL611", $"Read {Quoted.Of(read)} as the method; a page is looked at with GET, a step is recorded with POST.");
+
+    internal static Problem PortTaken(string address, string why) =>
+        new("JL612", $"{address} cannot be opened: {why} Choose another port, such as --port 5081, or an address of this machine for --lan.", "--port");
+
+    /// <summary>No address to listen on.</summary>
+    public static Problem NotAnAddress(string read) =>
+        new("JL613", $"Read {Quoted.Of(read)} as an address of this machine; write it in figures, such as 192.168.1.20; 0.0.0.0, which means all of them, is not taken.", "--lan");
+
+    internal static Problem NoSuchDevice(string read, IEnumerable<string> known) =>
+        new("JL614", $"No device {Quoted.Of(read)} is paired; known are: {string.Join(", ", known.DefaultIfEmpty("none"))}.", "DEVICE");
+
+    internal static Problem DevicesUnreadable(string file, string why) =>
+        new("JL615", $"The list of paired devices cannot be read: {why} Mend it, or take it away and pair the devices again.", file);
+
+    internal static Problem NoLabelFile(string jar) =>
+        new("JL616", $"No label of jar {jar} as it is now is there to download; print it again first.");
+
+    internal static Problem CopyNotWritten(string folder, string why) =>
+        new("JL617", $"The copy cannot be written: {why} Name a folder that can be made or is yours, such as pocket.", folder);
+
+    internal static Problem FolderInUse(string folder) =>
+        new("JL618", "This folder holds other things; name a new or empty folder, or one that an earlier copy was written to, such as pocket.", folder);
+
+    internal static Problem OurFault() =>
+        new("JL619", "This is a fault in jarlabel, not in what you did. Nothing was recorded. What happened stands on the screen where \"jarlabel serve\" runs; please report it.");
+}

@@ -1,0 +1,115 @@
+using System.Net;
+using System.Net.Sockets;
+using System.Text.RegularExpressions;
+
+namespace JarLabel.Acceptance;
+
+public sealed partial class ServeTests : IDisposable
+{
+    private readonly Shop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public async Task A_jar_is_shown_until_the_server_is_stopped_and_then_it_ends_well()
+    {
+        Mix();
+        using var server = Serve();
+        using var client = new HttpClient { BaseAddress = new Uri(server.Address) };
+        Assert.Contains("arnet", await client.GetStringAsync("/J/1-9.1", TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Equal(0, server.Stop("-TERM"));
+    }
+
+    [Fact]
+    public async Task What_was_answered_as_recorded_when_the_server_is_stopped_is_in_the_ledger()
+    {
+        Mix();
+        using var server = Serve();
+        using var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = new Uri(server.Address) };
+        var told = new List<string>();
+        var work = Task.WhenAll(Enumerable.Range(0, 4).Select(async worker =>
+        {
+            for (var i = 0; i < 200; i++)
+            {
+                var note = $"note {worker} {i}";
+                try
+                {
+                    if (await Note(client, note) == HttpStatusCode.SeeOther)
+                    {
+                        lock (told)
+                        {
+                            told.Add(note);
+                        }
+                    }
+                }
+                catch (Exception fault) when (fault is HttpRequestException or IOException)
+                {
+                    return;
+                }
+            }
+        }));
+        await Task.Delay(1500, TestContext.Current.CancellationToken);
+        Assert.Equal(0, server.Stop("-INT"));
+        await work;
+        Assert.NotEmpty(told);
+        var history = shop.Json("jar", "1")["history"]!.AsArray().Select(e => e!["text"]?.GetValue<string>()).ToHashSet();
+        Assert.All(told, note => Assert.Contains(note, history));
+        Assert.Equal(0, shop.Run("verify").ExitCode);
+    }
+
+    [Fact]
+    public void Without_a_network_it_listens_on_this_machine_alone()
+    {
+        using var server = Serve();
+        var uri = new Uri(server.Address);
+        Assert.Equal("127.0.0.1", uri.Host);
+        foreach (var address in Dns.GetHostAddresses(Dns.GetHostName(), AddressFamily.InterNetwork).Where(a => !IPAddress.IsLoopback(a)))
+        {
+            using var client = new TcpClient();
+            Assert.Throws<SocketException>(() => client.Connect(address, uri.Port));
+        }
+    }
+
+    [Fact]
+    public void On_a_network_a_pairing_code_is_told_and_a_revoked_device_is_gone_from_the_list()
+    {
+        using (var server = Serve("--lan", "127.0.0.1"))
+        {
+            Assert.Matches("^[0-9]{4} [0-9]{4}$", server.Answer["pairingCode"]!.GetValue<string>());
+        }
+
+        Assert.Empty(shop.Json("serve", "devices")["devices"]!.AsArray());
+        var run = shop.Run("serve", "revoke", "7");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("JL614", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_port_in_use_and_an_address_that_is_none_are_told()
+    {
+        using var taken = new TcpListener(IPAddress.Loopback, 0);
+        taken.Start();
+        var port = ((IPEndPoint)taken.LocalEndpoint).Port;
+        var run = shop.Run("serve", "--port", $"{port}");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("JL612", run.Errors, StringComparison.Ordinal);
+        Assert.All(["0.0.0.0", "shop.example", "::", "1"], address => Assert.Contains("JL613", shop.Run("serve", "--lan", address).Errors, StringComparison.Ordinal));
+        Assert.Contains("JL612", shop.Run("serve", "--lan", "192.0.2.7").Errors, StringComparison.Ordinal);
+    }
+
+    private void Mix() => Assert.Equal(0, shop.Run("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--no-label").ExitCode);
+
+    private ServedShop Serve(params string[] more) => new(shop.Start(["serve", "--port", "0", "--json", .. more]));
+
+    private static async Task<HttpStatusCode> Note(HttpClient client, string text)
+    {
+        var form = HiddenField().Matches(await client.GetStringAsync("/J/1-9/note")).Select(m => KeyValuePair.Create(m.Groups[1].Value, m.Groups[2].Value));
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/J/1-9/note") { Content = new FormUrlEncodedContent([.. form, new("text", text), new("do", "record")]) };
+        request.Headers.Add("Origin", client.BaseAddress!.GetLeftPart(UriPartial.Authority));
+        using var response = await client.SendAsync(request);
+        return response.StatusCode;
+    }
+
+    [GeneratedRegex("<input type=\"hidden\" name=\"([^\"]*)\" value=\"([^\"]*)\">")]
+    private static partial Regex HiddenField();
+}

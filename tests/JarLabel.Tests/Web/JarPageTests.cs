@@ -1,0 +1,107 @@
+namespace JarLabel.Tests.Web;
+
+public sealed class JarPageTests : IDisposable
+{
+    private readonly WebShop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Theory]
+    [InlineData("/J/1-9.1")]
+    [InlineData("/j/1-9.1")]
+    [InlineData("/J/1-9")]
+    [InlineData("/J/1")]
+    public async Task A_jar_is_found_by_what_stands_on_its_label(string path)
+    {
+        var page = await shop.Get(path);
+        Assert.Equal(200, page.Status);
+        Assert.Contains("1½ lb cut Garnet in ethanol 95 %", page.Seen, StringComparison.Ordinal);
+        Assert.Contains("still dissolving", page.Seen, StringComparison.Ordinal);
+        Assert.DoesNotContain("Out-of-date", page.Seen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_page_tells_the_recipe_the_dates_the_hazards_and_the_history()
+    {
+        shop.Now = shop.Now.AddDays(30);
+        var seen = (await shop.Get("/J/1-9.1")).Seen;
+        Assert.All(
+            ["good", "flakes 2.2 oz (62.9 g)", "use by ≈ 9 Nov 2026", "to cut", "Danger", "Highly flammable liquid and vapor", "9 Mar 2026 mixed 403 mL of 1½ lb cut"],
+            part => Assert.Contains(part, seen, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task The_page_is_one_request_of_less_than_30_kilobytes_without_a_script()
+    {
+        var page = await shop.Get("/J/1-9.1");
+        Assert.InRange(page.Text.Length, 4_000, 29_999);
+        Assert.DoesNotContain("<script", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("<link rel=\"stylesheet\"", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(" src=", page.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_label_from_before_a_thinning_is_told_as_out_of_date_on_top()
+    {
+        Assert.Equal(303, (await shop.Fill("/J/1-9/thin", ("to", "1"), ("do", "record"))).Status);
+        var old = await shop.Get("/J/1-9.1");
+        Assert.Contains("Out-of-date label", old.Seen, StringComparison.Ordinal);
+        Assert.True(old.Text.IndexOf("Out-of-date", StringComparison.Ordinal) < old.Text.IndexOf("<h1", StringComparison.Ordinal));
+        Assert.DoesNotContain("Out-of-date", (await shop.Get("/J/1-9.2")).Seen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_page_that_was_kept_is_made_anew_when_something_was_recorded_or_the_catalog_or_the_settings_changed()
+    {
+        await shop.Get("/J/1-9");
+        await Task.Delay(400, TestContext.Current.CancellationToken);
+        var before = await shop.Get("/J/1-9");
+        Assert.Equal(before.Text, (await shop.Get("/J/1-9")).Text);
+
+        await shop.Fill("/J/1-9/note", ("text", "strained twice"), ("do", "record"));
+        Assert.Contains("strained twice", (await shop.Get("/J/1-9")).Seen, StringComparison.Ordinal);
+
+        await Task.Delay(400, TestContext.Current.CancellationToken);
+        await shop.Get("/J/1-9");
+        var catalog = Directory.CreateDirectory(Path.Combine(shop.Folder, "catalog")).FullName;
+        var grades = Path.Combine(catalog, "grades.json");
+        await File.WriteAllTextAsync(grades, Grade("ruby one"), TestContext.Current.CancellationToken);
+        Assert.Contains("ruby one", (await shop.Get("/J/1-9")).Seen, StringComparison.OrdinalIgnoreCase);
+
+        await Task.Delay(400, TestContext.Current.CancellationToken);
+        await shop.Get("/J/1-9");
+        await File.WriteAllTextAsync(grades, Grade("ruby two"), TestContext.Current.CancellationToken);
+        Assert.Contains("ruby two", (await shop.Get("/J/1-9")).Seen, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task The_label_is_handed_out_as_long_as_it_is_true()
+    {
+        var label = await shop.Get("/J/1-9/label.pdf");
+        Assert.Equal(200, label.Status);
+        Assert.StartsWith("%PDF-", label.Text, StringComparison.Ordinal);
+        Assert.Equal("application/pdf", label.Headers["Content-Type"]);
+        Assert.Contains("attachment; filename=\"jar-1-9-r1-wide.pdf\"", label.Headers["Content-Disposition"], StringComparison.Ordinal);
+
+        await shop.Fill("/J/1-9/thin", ("to", "1"), ("no-label", "yes"), ("do", "record"));
+        var old = await shop.Get("/J/1-9/label.pdf");
+        Assert.Equal(404, old.Status);
+        Assert.Contains("JL616", old.Seen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_ledger_that_cannot_be_read_is_told_and_is_no_missing_jar()
+    {
+        foreach (var file in Directory.GetFiles(shop.Folder, "ledger.db*"))
+        {
+            await File.WriteAllTextAsync(file, "no database", TestContext.Current.CancellationToken);
+        }
+
+        var page = await shop.Get("/J/1-9");
+        Assert.Equal(503, page.Status);
+        Assert.Matches("JL41[0-9]", page.Seen);
+    }
+
+    private static string Grade(string name) =>
+        $$"""[ { "id": "garnet", "name": "{{name}}", "color": "deep red-brown", "darkness": 6, "waxy": true, "keeping": "waxy", "form": "flake", "note": "ours", "source": "practice" } ]""";
+}

@@ -1,0 +1,68 @@
+namespace JarLabel.Tests.Web;
+
+public sealed class ShelfPageTests : IDisposable
+{
+    private readonly WebShop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public async Task All_jars_stand_on_the_first_page_soonest_first_with_their_total()
+    {
+        shop.Now = shop.Now.AddDays(10);
+        shop.Mix("700 mL");
+        shop.Now = shop.Now.AddDays(-20);
+        shop.Mix("700 mL");
+        shop.Now = shop.Now.AddDays(20);
+        var page = await shop.Get("/");
+        Assert.Equal(200, page.Status);
+        int[] places = [.. ((string[])["jar 3-5", "jar 1-9", "jar 2-7"]).Select(jar => page.Seen.IndexOf(jar, StringComparison.Ordinal))];
+        Assert.DoesNotContain(-1, places);
+        Assert.Equal(places.Order(), places);
+        Assert.Contains("shelf main 3 jars, ", page.Seen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Only_the_jars_to_see_to_are_shown_when_asked()
+    {
+        shop.Now = new DateTime(2026, 8, 1, 9, 0, 0);
+        shop.Mix("700 mL");
+        var due = (await shop.Get("/?due=1")).Seen;
+        Assert.Contains("jar 1-9", due, StringComparison.Ordinal);
+        Assert.DoesNotContain("jar 2-7", due, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_long_list_goes_on_on_further_pages_and_misses_no_jar()
+    {
+        for (var i = 0; i < 60; i++)
+        {
+            shop.Mix("50 mL");
+        }
+
+        var first = await shop.Get("/");
+        var next = System.Text.RegularExpressions.Regex.Match(first.Text, "href=\"(/\\?after=[^\"]*)\"").Groups[1].Value;
+        var second = await shop.Get(System.Net.WebUtility.HtmlDecode(next));
+        string[] seen = [.. new[] { first, second }.SelectMany(page => System.Text.RegularExpressions.Regex.Matches(page.Text, "href=\"/J/([0-9-]+)\"").Select(m => m.Groups[1].Value))];
+        Assert.Equal(61, seen.Length);
+        Assert.Equal(61, seen.Distinct().Count());
+    }
+
+    [Theory]
+    [InlineData("1", "/J/1-9")]
+    [InlineData("1-9", "/J/1-9")]
+    [InlineData("JAR 1-9.1", "/J/1-9.1")]
+    public async Task A_typed_number_or_code_leads_to_the_jar(string typed, string to)
+    {
+        var found = await shop.Get($"/?find={Uri.EscapeDataString(typed)}");
+        Assert.Equal((303, to), (found.Status, found.Location));
+    }
+
+    [Fact]
+    public async Task A_shelf_that_is_not_there_is_told_with_the_ones_that_are()
+    {
+        var page = await shop.Get("/?shelf=attic");
+        Assert.Equal(400, page.Status);
+        Assert.Contains("main", page.Seen, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,108 @@
+using System.Net;
+using System.Text.RegularExpressions;
+using JarLabel.Bench;
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Mixing;
+using JarLabel.Bench.Recording;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Mixing;
+using JarLabel.Core.Quantities;
+using JarLabel.Web;
+using UnitsNet;
+
+namespace JarLabel.Tests.Web;
+
+/// <summary>A shop with one jar, served on a free port, and a client that follows nothing by itself.</summary>
+internal sealed partial class WebShop : IDisposable
+{
+    private readonly string root = Directory.CreateTempSubdirectory("jarlabel-test-").FullName;
+    private readonly RunningServer server;
+    private readonly HttpClient client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false });
+
+    internal WebShop(IPAddress? lan = null, bool open = false)
+    {
+        Mix("350 mL", new LabelChoice());
+        server = Server.Start(new ServeRequest(0, lan, open, new BenchDoor(Request, () => Now), Said.Add)).Require();
+        client.BaseAddress = new Uri(server.Address);
+    }
+
+    internal DateTime Now { get; set; } = new(2026, 3, 9, 10, 0, 0);
+
+    internal List<string> Said { get; } = [];
+
+    internal string Folder => Path.Combine(root, "shop");
+
+    internal Uri Address => client.BaseAddress!;
+
+    internal string Host => $"{Address.Host}:{Address.Port}";
+
+    internal string Code => server.PairingCode!;
+
+    internal string? Cookie { get; set; }
+
+    /// <summary>What the shop knows of a jar.</summary>
+    internal JarHistory Jar(int number) => LedgerDesk.Jar(Bench(), JarNumber.From(number)).Require();
+
+    internal int Jars() => LedgerDesk.Read<int>(Bench(), view => view.Shelf(new JarLabel.Store.Index.ShelfQuery(Take: 1000)).Count).Require();
+
+    internal void Mix(string pour, LabelChoice? label = null, string? job = null, string? note = null)
+    {
+        var bench = Bench();
+        MixJar.Do(bench, new MixRequest(
+            bench.Catalog.Grades.Named("garnet").Require(),
+            bench.Catalog.Solvents.Named("ethanol-95").Require(),
+            new Order(CutText.Read("1.5", "").Require(), VolumeText.Read(pour, "").Require()),
+            new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)),
+            Job: job,
+            Note: note,
+            Label: label)).Require();
+    }
+
+    internal Workbench Bench() => Workbench.Open(Request with { Now = Now }, _ => null).Require();
+
+    internal Task<Page> Get(string path) => Send(new HttpRequestMessage(HttpMethod.Get, path));
+
+    /// <summary>Fills in a form as a browser does: its hidden fields come along.</summary>
+    internal async Task<Page> Fill(string path, params (string Name, string Value)[] fields) => await Post(path, [.. Hidden((await Get(path)).Text), .. fields]);
+
+    internal Task<Page> Post(string path, IEnumerable<(string Name, string Value)> fields, string? origin = "")
+    {
+        var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = new FormUrlEncodedContent(fields.Select(f => KeyValuePair.Create(f.Name, f.Value))) };
+        if (origin is not null)
+        {
+            request.Headers.Add("Origin", origin.Length == 0 ? $"http://{Host}" : origin);
+        }
+
+        return Send(request);
+    }
+
+    internal async Task<Page> Send(HttpRequestMessage request)
+    {
+        if (Cookie is not null)
+        {
+            request.Headers.Add("Cookie", Cookie);
+        }
+
+        using var response = await client.SendAsync(request);
+        return new Page(
+            (int)response.StatusCode,
+            await response.Content.ReadAsStringAsync(),
+            response.Headers.Location?.ToString(),
+            response.Headers.Concat(response.Content.Headers).ToDictionary(h => h.Key, h => string.Join(",", h.Value), StringComparer.OrdinalIgnoreCase));
+    }
+
+    internal static (string Name, string Value)[] Hidden(string html) =>
+        [.. HiddenField().Matches(html).Select(m => (m.Groups["name"].Value, m.Groups["value"].Value))];
+
+    public void Dispose()
+    {
+        client.Dispose();
+        server.Dispose();
+        Directory.Delete(root, recursive: true);
+    }
+
+    private BenchRequest Request => new(Folder, Now);
+
+    [GeneratedRegex("<input type=\"hidden\" name=\"(?<name>[^\"]*)\" value=\"(?<value>[^\"]*)\">")]
+    private static partial Regex HiddenField();
+}
