@@ -7,23 +7,31 @@ using JarLabel.Layout.Sheets;
 
 namespace JarLabel.Layout;
 
-/// <summary>Fills pages with labels one page at a time, so that any number of labels takes the memory of one page. At the first label
-/// with a problem it stops; the caller then throws the unfinished file away.</summary>
+/// <summary>Fills pages with labels one page at a time, so that any number of labels takes the memory of one page. After the first label
+/// with a problem it makes no more pages, but goes on looking, so that all problems are told at once; the caller then throws the unfinished
+/// file away.</summary>
 /// <param name="sheet">The stock.</param>
 /// <param name="design">How every label looks.</param>
 /// <param name="preflight">Checks each label before it counts.</param>
 /// <param name="ruler">Measures text.</param>
 public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, ITextRuler ruler)
 {
-    private readonly Paragraphs paragraphs = new(ruler);
+    /// <summary>More labels with a problem than this are not looked for.</summary>
+    public const int MostProblems = 20;
 
-    /// <summary>Why it stopped; empty when every label was placed. Complete only after the last page was taken.</summary>
-    public IReadOnlyList<Problem> Problems { get; private set; } = [];
+    private readonly Paragraphs paragraphs = new(ruler);
+    private readonly List<Problem> problems = [];
+
+    /// <summary>Why there is nothing to print; empty when every label was placed. Complete only after the last page was taken.</summary>
+    public IReadOnlyList<Problem> Problems => problems;
 
     /// <summary>How many labels were placed.</summary>
     public int Placed { get; private set; }
 
-    /// <summary>The pages, made as they are asked for.</summary>
+    /// <summary>How many of them had no room for everything.</summary>
+    public int WithMoved { get; private set; }
+
+    /// <summary>The pages, made as they are asked for, with places that follow each other.</summary>
     /// <param name="texts">The labels in order.</param>
     /// <param name="start">The first free place of the first page, from 1.</param>
     public IEnumerable<Page> Fill(IEnumerable<LabelText> texts, int start = 1)
@@ -31,43 +39,57 @@ public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, 
         ArgumentNullException.ThrowIfNull(texts);
         if (start < 1 || start > sheet.Places)
         {
-            Problems = [LayoutProblems.NoSuchPlace(start, sheet.Id, sheet.Places)];
-            yield break;
+            problems.Add(LayoutProblems.NoSuchPlace(start, sheet.Id, sheet.Places));
+            return [];
         }
 
-        var place = start;
+        return Fill(texts.Select((text, i) => new Placement(text, (start - 1 + i) / sheet.Places, ((start - 1 + i) % sheet.Places) + 1)));
+    }
+
+    /// <summary>The pages, made as they are asked for.</summary>
+    /// <param name="labels">The labels, page by page.</param>
+    public IEnumerable<Page> Fill(IEnumerable<Placement> labels)
+    {
+        ArgumentNullException.ThrowIfNull(labels);
+        var page = 0;
         var marks = new List<Mark>();
-        foreach (var text in texts)
+        foreach (var label in labels)
         {
-            if (!TryPlace(text, sheet.AreaAt(place), marks))
+            if (label.Page != page && marks.Count > 0 && problems.Count == 0)
+            {
+                yield return PageOf(marks);
+                marks = [];
+            }
+
+            page = label.Page;
+            Place(label, marks);
+            if (problems.Count >= MostProblems)
                 yield break;
-            if (place++ < sheet.Places)
-                continue;
-            yield return PageOf(marks);
-            (place, marks) = (1, []);
         }
 
-        if (marks.Count > 0)
+        if (marks.Count > 0 && problems.Count == 0)
             yield return PageOf(marks);
     }
 
-    private bool TryPlace(LabelText text, LabelArea area, List<Mark> marks)
+    private void Place(Placement wanted, List<Mark> marks)
     {
-        if (!Composer.Place(text, design, area, paragraphs).Then(Checked).TryGet(out var label, out var problems))
+        if (!Composer.Place(wanted.Text, design, sheet.AreaAt(wanted.Place), paragraphs).Then(Checked).TryGet(out var label, out var faults))
         {
-            Problems = problems;
-            return false;
+            problems.AddRange(faults.Select(fault => wanted.Name is null ? fault : fault with { Where = $"{wanted.Name}, {fault.Where}" }));
+            return;
         }
 
+        if (problems.Count > 0)
+            return;
         marks.AddRange(label.Marks);
         Placed++;
-        return true;
+        WithMoved += label.Moved.Count > 0 ? 1 : 0;
     }
 
     private Result<PlacedLabel> Checked(PlacedLabel label)
     {
-        var problems = preflight.Check(label, sheet.PaperWidth, sheet.PaperHeight);
-        return problems.Count == 0 ? label : Result<PlacedLabel>.Failed(problems);
+        var found = preflight.Check(label, sheet.PaperWidth, sheet.PaperHeight);
+        return found.Count == 0 ? label : Result<PlacedLabel>.Failed(found);
     }
 
     private Page PageOf(List<Mark> marks) => new(sheet.PaperWidth, sheet.PaperHeight, marks);

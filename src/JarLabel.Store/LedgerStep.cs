@@ -56,7 +56,12 @@ public sealed class LedgerStep : LedgerView
     /// dropped.</summary>
     /// <param name="path">The full path, or one relative to the shop folder.</param>
     /// <param name="bytes">Its contents.</param>
-    public StagedFile Stage(string path, ReadOnlySpan<byte> bytes) => staging.Stage(path, bytes);
+    public StagedFile Stage(string path, byte[] bytes) => staging.Stage(path, stream => stream.Write(bytes));
+
+    /// <summary>The same for a file that is too long to hold: its bytes are written as they come.</summary>
+    /// <param name="path">The full path, or one relative to the shop folder.</param>
+    /// <param name="write">Writes its contents; may throw what a full disk throws.</param>
+    public StagedFile Stage(string path, Action<Stream> write) => staging.Stage(path, write);
 
     /// <summary>The sheets of label stock, to take places on them.</summary>
     public SheetBook Sheets => sheets;

@@ -4,4 +4,8 @@ namespace JarLabel.Bench.Labels;
 /// <param name="Design">The design's id.</param>
 /// <param name="Sheet">The stock's id.</param>
 /// <param name="Start">The place on the sheet, from 1; null for the next free one.</param>
-public sealed record LabelChoice(string? Design = null, string? Sheet = null, int? Start = null);
+public sealed record LabelChoice(string? Design = null, string? Sheet = null, int? Start = null)
+{
+    /// <summary>How many of each label, from 1.</summary>
+    public int Copies { get; init; } = 1;
+}

@@ -12,4 +12,7 @@ public sealed record Labelled(DateTime At, int Revision, string File, string Des
 {
     /// <summary>SHA-256 of the file, 64 lower-case hexadecimal digits.</summary>
     public string? Sha256 { get; init; }
+
+    /// <summary>How many were printed, when more than one; they run on from <see cref="Position"/>.</summary>
+    public int? Copies { get; init; }
 }

@@ -17,6 +17,27 @@ internal static class DurableFile
         FolderSync.Flush(Path.GetDirectoryName(path)!);
     }
 
+    /// <summary>Writes a new file as its bytes come, and waits until the disk has it and its name.</summary>
+    /// <returns>SHA-256 and length of what was written.</returns>
+    internal static (byte[] Hash, long Length) WriteNew(string path, Action<Stream> write)
+    {
+        using var hash = SHA256.Create();
+        long length;
+        using (var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0))
+        {
+            using (var hashed = new CryptoStream(stream, hash, CryptoStreamMode.Write, leaveOpen: true))
+            {
+                write(hashed);
+            }
+
+            length = stream.Length;
+            stream.Flush(flushToDisk: true);
+        }
+
+        FolderSync.Flush(Path.GetDirectoryName(path)!);
+        return (hash.Hash!, length);
+    }
+
     /// <summary>Moves a finished file over its place. True also when somebody else has already moved it.</summary>
     internal static void MoveInto(string part, string place)
     {

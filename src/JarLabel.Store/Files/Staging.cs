@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 using JarLabel.Core;
 using JarLabel.Store.Shops;
@@ -19,12 +18,14 @@ internal sealed class Staging(ShopFolder folder, Database database)
     internal List<Problem> Unmoved { get; } = [];
 
     /// <summary>Writes a file beside its place and enters it; throws a <see cref="LedgerFault"/> when it cannot be written.</summary>
-    internal StagedFile Stage(string path, ReadOnlySpan<byte> bytes)
+    internal StagedFile Stage(string path, Action<Stream> write)
     {
         var place = folder.Full(path);
         try
         {
-            return Enter(place, WritePart(place, bytes), bytes);
+            var part = BeginPart(place);
+            var (hash, length) = WritePart(part, write);
+            return Enter(place, part, hash, length);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
@@ -95,7 +96,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
         }
     }
 
-    private string WritePart(string place, ReadOnlySpan<byte> bytes)
+    private string BeginPart(string place)
     {
         if (folder.Holds(place))
         {
@@ -109,10 +110,14 @@ internal sealed class Staging(ShopFolder folder, Database database)
 
         var part = DurableFile.PartBeside(place);
         WriteNote(part);
+        return part;
+    }
+
+    private static (byte[] Hash, long Length) WritePart(string part, Action<Stream> write)
+    {
         try
         {
-            DurableFile.WriteNew(part, bytes);
-            return part;
+            return DurableFile.WriteNew(part, write);
         }
         catch
         {
@@ -129,16 +134,15 @@ internal sealed class Staging(ShopFolder folder, Database database)
         File.WriteAllText(note, folder.Shortened(part), Encoding.UTF8);
     }
 
-    private StagedFile Enter(string place, string part, ReadOnlySpan<byte> bytes)
+    private StagedFile Enter(string place, string part, byte[] hash, long length)
     {
-        var hash = SHA256.HashData(bytes);
         var id = database.Number("SELECT coalesce(max(id), 0) + 1 FROM files");
         staged.Add(new PendingFile(id, place, part, hash));
         database.Execute(
             "INSERT INTO files VALUES ($1, $2, $3, $4, (SELECT coalesce(max(sequence), 0) FROM events))",
-            id, folder.Shortened(place), hash, bytes.Length);
+            id, folder.Shortened(place), hash, length);
         database.Execute("INSERT INTO pending_files VALUES ($1, $2)", id, folder.Shortened(part));
-        return new StagedFile(folder.Shortened(place), Convert.ToHexStringLower(hash), bytes.Length);
+        return new StagedFile(folder.Shortened(place), Convert.ToHexStringLower(hash), length);
     }
 
     private bool TryMove(PendingFile file)

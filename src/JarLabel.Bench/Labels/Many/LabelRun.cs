@@ -1,0 +1,125 @@
+using System.Globalization;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+using JarLabel.Layout;
+using JarLabel.Layout.Marks;
+using JarLabel.Render;
+using JarLabel.Store;
+using JarLabel.Store.Files;
+using JarLabel.Store.Sheets;
+
+namespace JarLabel.Bench.Labels.Many;
+
+/// <summary>One long print: takes the places, draws page by page into the file, then records what was printed. However many labels there
+/// are, one page's are held at a time.</summary>
+internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress press, LabelStock stock, LabelChoice choice, Action<int, int>? progress)
+{
+    private readonly List<LabelledJar> labelled = [];
+    private readonly List<Problem> unread = [];
+    private readonly PageFiller filler = press.Filler(stock);
+    private int pages;
+
+    internal Result<WrittenLabels> Write(JarPick pick, string? file)
+    {
+        var count = pick.Jars.Count * choice.Copies;
+        var path = file ?? Path.Combine(bench.Folder.Labels, UsualName());
+        return step.Sheets.Take(stock.Sheet.Id, stock.Sheet.Places, count, choice.Start, Moment).Then(places =>
+            Draw(path, filler.Fill(Labels(pick.Jars, places))).Then(drawn => Record(drawn).Then<WrittenLabels>(_ => new WrittenLabels(
+                path, stock.Design.Id, stock.Sheet.Id, pick.Jars.Count, count, pages, places[0], places[^1], pick.LeftOut, filler.WithMoved))));
+    }
+
+    private string Moment => bench.Now.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture);
+
+    private string UsualName() => string.Create(CultureInfo.InvariantCulture, $"labels-{bench.Now:yyyy-MM-dd-HHmmss}-{stock.Design.Id}.pdf");
+
+    /// <summary>The labels in order, each jar read when its turn comes.</summary>
+    private IEnumerable<Placement> Labels(IReadOnlyList<int> jars, IReadOnlyList<SheetPlace> places)
+    {
+        var at = 0;
+        foreach (var number in jars)
+        {
+            if (!Text(JarNumber.From(number)).TryGet(out var read, out var problems))
+            {
+                unread.AddRange(problems);
+                continue;
+            }
+
+            labelled.Add(new LabelledJar(number, read.Jar.Revision, read.Text.Code ?? "", places[at], choice.Copies));
+            for (var copy = 0; copy < choice.Copies; copy++, at++)
+            {
+                yield return new Placement(read.Text, places[at].Sheet, places[at].Place, $"jar {read.Jar.Number}");
+                progress?.Invoke(at + 1, places.Count);
+            }
+        }
+    }
+
+    private Result<(Jar Jar, LabelText Text)> Text(JarNumber number) =>
+        JarHistory.Of(number, step.EventsOf(Subject.Jar(number.Value))).Then<(Jar, LabelText)>(history =>
+            (history.Jar, JarWords.Of(bench, history, JarWords.Hazards(bench, history.Jar))));
+
+    /// <summary>Draws the pages into the file; on a dry run they are made and dropped.</summary>
+    private Result<DrawnFile> Draw(string path, IEnumerable<Page> made)
+    {
+        using var turning = made.GetEnumerator();
+        if (!turning.MoveNext())
+        {
+            return Checked(new DrawnFile(path));
+        }
+
+        return Path.GetExtension(path).Equals(".pdf", StringComparison.OrdinalIgnoreCase) ? DrawPdf(path, Rest(turning)) : DrawPicture(path, [.. Rest(turning)]);
+    }
+
+    private Result<DrawnFile> DrawPdf(string path, IEnumerable<Page> turned)
+    {
+        if (bench.DryRun)
+        {
+            foreach (var _ in turned)
+            {
+                // Only to see that every label can be made.
+            }
+
+            return Checked(new DrawnFile(path));
+        }
+
+        return Checked(Of(step.Stage(path, stream => PdfRenderer.Write(stream, turned, new PdfFacts("Labels", new DateTimeOffset(bench.Now, TimeSpan.Zero))))));
+    }
+
+    // A picture holds one page; a name that is no picture's is told too.
+    private Result<DrawnFile> DrawPicture(string path, IReadOnlyList<Page> all) =>
+        Checked(new DrawnFile(path)).Then(drawn => LabelFiles.Bytes(path, all, "Labels", bench.Now).Then<DrawnFile>(bytes =>
+            bench.DryRun ? drawn : Of(step.Stage(path, bytes))));
+
+    private static DrawnFile Of(StagedFile staged) => new(staged.Path, staged.Sha256);
+
+    private Result<DrawnFile> Checked(DrawnFile file) =>
+        (Problem[])[.. unread, .. filler.Problems] is { Length: > 0 } found ? Result<DrawnFile>.Failed(found) : file;
+
+    private IEnumerable<Page> Rest(IEnumerator<Page> turning)
+    {
+        do
+        {
+            pages++;
+            yield return turning.Current;
+        }
+        while (turning.MoveNext());
+    }
+
+    private Result<int> Record(DrawnFile file)
+    {
+        foreach (var (jar, revision, payload, first, copies) in labelled)
+        {
+            var written = new Labelled(bench.Now, revision, file.Path, stock.Design.Id, stock.Sheet.Id, first.Place, payload)
+            {
+                Sha256 = file.Sha256,
+                Copies = copies > 1 ? copies : null,
+            };
+            step.Append(Subject.Jar(jar), Moment, nameof(Labelled), revision, JarEventJson.Write(written));
+        }
+
+        return labelled.Count;
+    }
+
+    private readonly record struct DrawnFile(string Path, string? Sha256 = null);
+}
