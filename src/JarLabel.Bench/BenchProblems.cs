@@ -43,14 +43,14 @@ internal static class BenchProblems
         new("JL149", "Read no amount; say how much goes into each new jar, such as --into \"200 mL,200 mL\".", "--into");
 
     internal static Problem NoJarsToLabel(string? shelf) =>
-        new("JL156", shelf is null ? "There is no jar on any shelf to print a label for; \"jarlabel mix\" makes one." : $"There is no jar on shelf {Quoted.Of(shelf)} to print a label for.", shelf is null ? "--all" : "--shelf");
+        new("JL334", shelf is null ? "There is no jar on any shelf to print a label for; \"jarlabel mix\" makes one." : $"There is no jar on shelf {Quoted.Of(shelf)} to print a label for.", shelf is null ? "--all" : "--shelf");
 
-    internal static Problem NoJarsInRun(JarSpan span) =>
-        new("JL157", $"Of the jars {span.First.Value}..{span.Last.Value} none is on a shelf; \"jarlabel shelf\" lists those that are.", "JAR");
+    internal static Problem NoJarsInRun(JarSpan span, string where) =>
+        new("JL335", $"Of the jars {span.First.Value}..{span.Last.Value} none is on a shelf; \"jarlabel shelf\" lists those that are.", where);
 
-    internal static Problem JarNotOnShelf(JarNumber jar, bool known) => known
-        ? new("JL144", $"Jar {jar} is no longer on the shelf. If that is wrong, \"jarlabel undo {jar}\" takes the last step back.", "JAR")
-        : new("JL143", $"There is no jar {jar} in this shop's ledger.", "JAR");
+    internal static Problem JarNotOnShelf(JarNumber jar, bool known, string where) => known
+        ? new("JL337", $"Jar {jar} is no longer on the shelf. If that is wrong, \"jarlabel undo {jar}\" takes the last step back.", where)
+        : new("JL336", $"There is no jar {jar} in this shop's ledger.", where);
 
     internal static Problem TooManyLabels(long labels) =>
         new("JL333", string.Create(CultureInfo.InvariantCulture, $"That would be {labels} labels; at most {LabelJars.MostLabels} at once. Print one shelf or a run of jars at a time, such as 1..5000."), "--copies");

@@ -15,7 +15,7 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
         command.SetAction(parsed =>
         {
             var typed = new Typed(parsed);
-            return terminal.Say(SharedOptions.Open(typed, clock).Then(session => run(typed, session)), typed.Switch(SharedOptions.Json));
+            return terminal.Say(SharedOptions.Open(typed, clock).Then(session => run(typed, session with { Progress = terminal.Progress })), typed.Switch(SharedOptions.Json));
         });
         return command;
     }

@@ -8,6 +8,9 @@ namespace JarLabel.Cli;
 /// <param name="Workbench">The shop at this moment.</param>
 internal sealed record Session(Workbench Workbench)
 {
+    /// <summary>Makes a line that tells how far a long piece of work is, from what is counted; it shows on a terminal only.</summary>
+    internal Func<string, Action<int, int>> Progress { get; init; } = _ => (_, _) => { };
+
     /// <summary>Reads the id of a solvent.</summary>
     internal Result<Solvent> Solvent(string text, string where) => Workbench.Catalog.Solvents.Named(text, where);
 

@@ -74,6 +74,7 @@ public sealed class LabelPress
         ArgumentNullException.ThrowIfNull(stock);
         var sheet = stock.Sheet;
         return Press(text, stock with { Sheet = sheet with { PaperWidth = sheet.Width, PaperHeight = sheet.Height, Left = 0, Top = 0 } }, 1).Then<Page>(pressed => pressed.Page);
+    }
 
     /// <summary>Fills pages of this stock with many labels, each checked like a single one.</summary>
     public PageFiller Filler(LabelStock stock)

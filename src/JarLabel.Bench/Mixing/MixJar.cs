@@ -32,7 +32,8 @@ public static class MixJar
         return RecipeSolver.Solve(request.Order, request.Solvent.DensityAt(request.Bench ?? Warmth.Reference)).Then(recipe => Fits(recipe, request.Container));
     }
 
-    private static Result<Mixed> Begin(Workbench bench, MixRequest request, FromSupplies supplies)
+    /// <summary>The batch as the event that begins its jar; nothing is recorded.</summary>
+    internal static Result<Mixed> Begin(Workbench bench, MixRequest request, FromSupplies supplies)
     {
         var temperature = request.Bench ?? Warmth.Reference;
         return Reckon(request)

@@ -2,6 +2,7 @@ using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Hazards;
+using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Mixing;
 using JarLabel.Core.Quantities;
@@ -38,17 +39,21 @@ public static class ShelfCautions
         stock.PassedOutsideCabinet(bench.Rules, bench.Catalog).Select(limit => BenchProblems.ShelfOverLimit(shelf, limit));
 
     /// <summary>For the shelf that a jar was just put on; the ledger's list does not have it yet.</summary>
-    internal static IEnumerable<Problem> With(Workbench bench, LedgerView view, BenchOutcome outcome)
+    internal static IEnumerable<Problem> With(Workbench bench, LedgerView view, BenchOutcome outcome) =>
+        With(bench, view, outcome.History.Jar.Shelf, [outcome.History.Jar]);
+
+    /// <summary>For the shelf that several jars were just put on; the ledger's list does not have them yet.</summary>
+    internal static IEnumerable<Problem> With(Workbench bench, LedgerView view, string shelf, IReadOnlyList<Jar> added)
     {
-        var jar = outcome.History.Jar;
         var bottles = Bottles(view);
-        if (!MayPass(bench, Liquid(view, bottles, jar.Shelf) + jar.Contents.Liquid))
+        if (!MayPass(bench, added.Aggregate(Liquid(view, bottles, shelf), (sum, jar) => sum + jar.Contents.Liquid)))
         {
             return [];
         }
 
-        var others = ShelfContents.Entries(view, jar.Shelf).Where(entry => entry.Number != jar.Number.Value);
-        return Of(bench, jar.Shelf, new ShelfStock([.. StockOf(bench, others), .. StockOf(bench, bottles, jar.Shelf), ShelfContents.Liquid(bench, jar)]));
+        var numbers = added.Select(jar => jar.Number.Value).ToHashSet();
+        var others = ShelfContents.Entries(view, shelf).Where(entry => !numbers.Contains(entry.Number));
+        return Of(bench, shelf, new ShelfStock([.. StockOf(bench, others), .. StockOf(bench, bottles, shelf), .. added.Select(jar => ShelfContents.Liquid(bench, jar))]));
     }
 
     /// <summary>Damage to a bottle's record is told by whoever asks for the bottle; here what can be read counts.</summary>

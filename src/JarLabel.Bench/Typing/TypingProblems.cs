@@ -52,6 +52,18 @@ public static class TypingProblems
     public static Problem OneLabel() =>
         new("JL119", "Say whose label: a jar such as \"jarlabel label 142\", or a bag such as --bag 3, or a bottle such as --bottle 2; one of them.", "JAR");
 
+    /// <summary>A list beside what the list says itself.</summary>
+    public static Problem NotBesideList(string option) =>
+        new("JL196", $"The list says this row by row, so {option} cannot stand beside --list; give the list a column for it.", option);
+
+    /// <summary>What only a list takes.</summary>
+    public static Problem OnlyWithList(string option) =>
+        new("JL198", $"{option} goes with --list; a single batch gets one label, and \"jarlabel label 142 --copies 3\" prints more.", option);
+
+    /// <summary>Copies of what gets one label.</summary>
+    public static Problem CopiesOfJarsOnly() =>
+        new("JL197", "A bag or bottle gets one label at a time; --copies is for jars. Give the command again for another.", "--copies");
+
     /// <summary>A date in the future.</summary>
     public static Problem DayAhead(string read, string where) =>
         new("JL120", $"Read {Quoted.Of(read)}, which lies ahead; give a day that has been, such as 2025-10-01.", where);

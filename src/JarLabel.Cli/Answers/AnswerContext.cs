@@ -6,6 +6,8 @@ namespace JarLabel.Cli.Answers;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
 [JsonSerializable(typeof(ProblemsJson))]
 [JsonSerializable(typeof(JarAnswerJson))]
+[JsonSerializable(typeof(LabelsAnswerJson))]
+[JsonSerializable(typeof(MixedListJson))]
 [JsonSerializable(typeof(ScanAnswerJson))]
 [JsonSerializable(typeof(SheetsInUseJson))]
 [JsonSerializable(typeof(ExportAnswerJson))]

@@ -22,7 +22,16 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
     internal static Terminal Console() => new(
         System.Console.Out,
         System.Console.Error,
-        !System.Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")));
+        !System.Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")))
+    {
+        Live = !System.Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb",
+    };
+
+    /// <summary>True when errors go to a terminal, where a line can be written over.</summary>
+    internal bool Live { get; init; }
+
+    /// <summary>A line that tells how far a long piece of work is.</summary>
+    internal Action<int, int> Progress(string what) => Live ? new ProgressLine(Errors, what).Tell : (_, _) => { };
 
     /// <summary>The lines that a hand or a hand scanner types, without the empty ones.</summary>
     internal static IReadOnlyList<string> TypedLines()

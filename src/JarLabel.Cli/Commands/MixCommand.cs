@@ -22,10 +22,11 @@ internal static class MixCommand
     private static readonly Option<string> Job = new("--job") { Description = "What it is for: \"viola top\".", HelpName = "text" };
     private static readonly Option<string> Note = new("--note") { Description = "Anything else.", HelpName = "text" };
     private static readonly NewLabelOptions Label = new();
+    private static readonly MixListOptions List = new();
 
     internal static Command Create(Runner runner)
     {
-        var command = new Command("mix", "Mix a batch: --grade, --solvent, --cut and one of --pour, --flakes, --makes, --fill.") { Grade, Solvent, Bag, Bottle };
+        var command = new Command("mix", "Mix a batch: --grade, --solvent, --cut and one of --pour, --flakes, --makes, --fill; or a list of batches.") { Grade, Solvent, Bag, Bottle };
         Batch.AddTo(command);
         Container.AddTo(command);
         Flakes.AddTo(command);
@@ -35,10 +36,13 @@ internal static class MixCommand
         }
 
         Label.AddTo(command);
+        List.AddTo(command);
         return runner.Runs(command, Run);
     }
 
-    private static Result<Answer> Run(Typed typed, Session session)
+    private static Result<Answer> Run(Typed typed, Session session) => List.Given(typed) ? List.Run(typed, session, Label) : One(typed, session);
+
+    private static Result<Answer> One(Typed typed, Session session)
     {
         var bench = session.Workbench;
         var order = Batch.Read(typed);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using JarLabel.Core;
 
 namespace JarLabel.Cli.Typing;
@@ -10,6 +11,9 @@ internal sealed class Typed(ParseResult parsed)
 
     /// <summary>Everything that was wrong so far.</summary>
     internal IReadOnlyList<Problem> Problems => problems;
+
+    /// <summary>The names of the options that were typed.</summary>
+    internal IEnumerable<string> Given => parsed.CommandResult.Children.OfType<OptionResult>().Where(option => !option.Implicit).Select(option => option.Option.Name);
 
     /// <summary>The option's text, or null when it was not given.</summary>
     internal string? Text(Option<string> option) => parsed.GetValue(option);

@@ -13,10 +13,10 @@ internal static class JarProblems
         new("JL142", $"Read {Quoted.Of(read)}, but the check digit does not fit the number: a digit was misread. If the number is right, the jar is {number}.", where);
 
     internal static Problem HyphenForARun(string read, string where) =>
-        new("JL154", $"Read {Quoted.Of(read)}: behind a hyphen stands a check digit. A run of jars is written with two dots, such as {read.Replace("-", "..", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal)}.", where);
+        new("JL194", $"Read {Quoted.Of(read)}: behind a hyphen stands a check digit. A run of jars is written with two dots, such as {read.Replace("-", "..", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal)}.", where);
 
     internal static Problem NotARun(string read, string where) =>
-        new("JL155", $"Read {Quoted.Of(read)} as a run of jars; wanted is the lowest number, two dots and the highest, such as 150..160, at most {JarSpan.Longest} numbers.", where);
+        new("JL195", $"Read {Quoted.Of(read)} as a run of jars; wanted is the lowest number, two dots and the highest, such as 150..160, at most {JarSpan.Longest} numbers.", where);
 
     internal static Problem NotAnEvent(string read, string why, string where) =>
         new("JL401", $"Read {Quoted.Of(read)}, which is no event of a jar that this version knows: {why}", where);

@@ -1,5 +1,4 @@
 using JarLabel.Core;
-using JarLabel.Core.Jars;
 using JarLabel.Store;
 using JarLabel.Store.Index;
 
@@ -8,17 +7,20 @@ namespace JarLabel.Bench.Labels.Many;
 /// <summary>The jars that get a label, each once, and those that are left out.</summary>
 /// <param name="Jars">Their numbers: named ones in the order they were named, others from the lowest.</param>
 /// <param name="LeftOut">Numbers of a run whose jar is no longer on a shelf.</param>
-internal sealed record JarPick(IReadOnlyList<int> Jars, IReadOnlyList<int> LeftOut)
+internal sealed record JarPick(IReadOnlyList<JarCopies> Jars, IReadOnlyList<int> LeftOut)
 {
+    /// <summary>How many labels that makes.</summary>
+    internal int Labels => Jars.Sum(jar => jar.Copies);
+
     private const int AtOnce = 1000;
 
     /// <summary>Looks them up. A jar named by itself must be on a shelf; of a run, a shelf or the whole shop those are taken that are.</summary>
-    internal static Result<JarPick> Of(Workbench bench, LedgerView ledger, JarsWanted wanted)
+    internal static Result<JarPick> Of(Workbench bench, LedgerView ledger, JarsWanted wanted, int copies)
     {
-        var (jars, leftOut, problems) = (new List<int>(), new List<int>(), new List<Problem>());
-        foreach (var span in wanted.Spans)
+        var (jars, leftOut, problems) = (new List<JarCopies>(), new List<int>(), new List<Problem>());
+        foreach (var wish in wanted.Named)
         {
-            Take(ledger, span, jars, leftOut, problems);
+            Take(ledger, wish, copies, jars, leftOut, problems);
         }
 
         if (wanted.Shelf is not null && !bench.Settings.Shelf(wanted.Shelf).TryGet(out _, out var noShelf))
@@ -33,21 +35,21 @@ internal sealed record JarPick(IReadOnlyList<int> Jars, IReadOnlyList<int> LeftO
 
         if (wanted.All || wanted.Shelf is not null)
         {
-            jars.AddRange(OnShelf(ledger, wanted.Shelf).Order());
+            jars.AddRange(OnShelf(ledger, wanted.All ? null : wanted.Shelf).Order().Select(jar => new JarCopies(jar, copies)));
         }
 
-        return jars.Count == 0 ? BenchProblems.NoJarsToLabel(wanted.Shelf) : new JarPick([.. jars.Distinct()], leftOut);
+        return jars.Count == 0 ? BenchProblems.NoJarsToLabel(wanted.Shelf) : new JarPick([.. jars.DistinctBy(jar => jar.Jar)], leftOut);
     }
 
-    private static void Take(LedgerView ledger, JarSpan span, List<int> jars, List<int> leftOut, List<Problem> problems)
+    private static void Take(LedgerView ledger, JarWish wish, int copies, List<JarCopies> jars, List<int> leftOut, List<Problem> problems)
     {
-        var before = jars.Count;
+        var (span, before) = (wish.Jars, jars.Count);
         for (var number = span.First.Value; number <= span.Last.Value; number++)
         {
             var entry = ledger.Jar(number);
             if (entry is { OnShelf: true })
             {
-                jars.Add(number);
+                jars.Add(new JarCopies(number, wish.Copies ?? copies));
             }
             else if (entry is not null && !span.IsOne)
             {
@@ -57,7 +59,9 @@ internal sealed record JarPick(IReadOnlyList<int> Jars, IReadOnlyList<int> LeftO
 
         if (jars.Count == before)
         {
-            problems.Add(span.IsOne ? BenchProblems.JarNotOnShelf(span.First, ledger.Jar(span.First.Value) is not null) : BenchProblems.NoJarsInRun(span));
+            problems.Add(span.IsOne
+                ? BenchProblems.JarNotOnShelf(span.First, ledger.Jar(span.First.Value) is not null, wish.Where)
+                : BenchProblems.NoJarsInRun(span, wish.Where));
         }
     }
 

@@ -21,13 +21,10 @@ public static class LabelJars
         ArgumentNullException.ThrowIfNull(wanted);
         ArgumentNullException.ThrowIfNull(choice);
         return LabelPress.Open(bench).Then(press => press.Choose(choice).Then(stock => LedgerDesk.Record(bench, step =>
-            JarPick.Of(bench, step, wanted).Then(pick => Affordable(pick, choice)).Then(pick =>
-                new LabelRun(bench, step, press, stock, choice, progress).Write(pick, file)))));
+            JarPick.Of(bench, step, wanted, choice.Copies).Then(Affordable).Then(pick =>
+                new LabelRun(bench, step, press, stock, choice.Start, progress).Write(pick, file)))));
     }
 
-    private static Result<JarPick> Affordable(JarPick pick, LabelChoice choice)
-    {
-        var labels = (long)pick.Jars.Count * choice.Copies;
-        return labels <= MostLabels ? pick : BenchProblems.TooManyLabels(labels);
-    }
+    /// <summary>The same jars, unless they would be too many labels.</summary>
+    internal static Result<JarPick> Affordable(JarPick pick) => pick.Labels <= MostLabels ? pick : BenchProblems.TooManyLabels(pick.Labels);
 }

@@ -14,7 +14,7 @@ namespace JarLabel.Bench.Labels.Many;
 
 /// <summary>One long print: takes the places, draws page by page into the file, then records what was printed. However many labels there
 /// are, one page's are held at a time.</summary>
-internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress press, LabelStock stock, LabelChoice choice, Action<int, int>? progress)
+internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress press, LabelStock stock, int? start, Action<int, int>? progress)
 {
     private readonly List<LabelledJar> labelled = [];
     private readonly List<Problem> unread = [];
@@ -23,22 +23,25 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress pres
 
     internal Result<WrittenLabels> Write(JarPick pick, string? file)
     {
-        var count = pick.Jars.Count * choice.Copies;
-        var path = file ?? Path.Combine(bench.Folder.Labels, UsualName());
-        return step.Sheets.Take(stock.Sheet.Id, stock.Sheet.Places, count, choice.Start, Moment).Then(places =>
+        var count = pick.Labels;
+        var path = file ?? UsualPath();
+        return step.Sheets.Take(stock.Sheet.Id, stock.Sheet.Places, count, start, Moment).Then(places =>
             Draw(path, filler.Fill(Labels(pick.Jars, places))).Then(drawn => Record(drawn).Then<WrittenLabels>(_ => new WrittenLabels(
                 path, stock.Design.Id, stock.Sheet.Id, pick.Jars.Count, count, pages, places[0], places[^1], pick.LeftOut, filler.WithMoved))));
     }
 
     private string Moment => bench.Now.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture);
 
-    private string UsualName() => string.Create(CultureInfo.InvariantCulture, $"labels-{bench.Now:yyyy-MM-dd-HHmmss}-{stock.Design.Id}.pdf");
+    // Two prints within one second do not take each other's place.
+    private string UsualPath() => Enumerable.Range(1, int.MaxValue)
+        .Select(n => Path.Combine(bench.Folder.Labels, string.Create(CultureInfo.InvariantCulture, $"labels-{bench.Now:yyyy-MM-dd-HHmmss}{(n > 1 ? $"-{n}" : "")}-{stock.Design.Id}.pdf")))
+        .First(path => !File.Exists(path));
 
     /// <summary>The labels in order, each jar read when its turn comes.</summary>
-    private IEnumerable<Placement> Labels(IReadOnlyList<int> jars, IReadOnlyList<SheetPlace> places)
+    private IEnumerable<Placement> Labels(IReadOnlyList<JarCopies> jars, IReadOnlyList<SheetPlace> places)
     {
         var at = 0;
-        foreach (var number in jars)
+        foreach (var (number, copies) in jars)
         {
             if (!Text(JarNumber.From(number)).TryGet(out var read, out var problems))
             {
@@ -46,8 +49,8 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress pres
                 continue;
             }
 
-            labelled.Add(new LabelledJar(number, read.Jar.Revision, read.Text.Code ?? "", places[at], choice.Copies));
-            for (var copy = 0; copy < choice.Copies; copy++, at++)
+            labelled.Add(new LabelledJar(number, read.Jar.Revision, read.Text.Code ?? "", places[at], copies));
+            for (var copy = 0; copy < copies; copy++, at++)
             {
                 yield return new Placement(read.Text, places[at].Sheet, places[at].Place, $"jar {read.Jar.Number}");
                 progress?.Invoke(at + 1, places.Count);

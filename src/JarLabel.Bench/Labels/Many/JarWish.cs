@@ -1,0 +1,9 @@
+using JarLabel.Core.Jars;
+
+namespace JarLabel.Bench.Labels.Many;
+
+/// <summary>One jar or a run of jars whose labels are wanted.</summary>
+/// <param name="Jars">Which.</param>
+/// <param name="Copies">How many of each; null for as many as of all others.</param>
+/// <param name="Where">Where it was read, for messages.</param>
+public readonly record struct JarWish(JarSpan Jars, int? Copies = null, string Where = "JAR");

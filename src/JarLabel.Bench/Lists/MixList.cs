@@ -1,0 +1,66 @@
+using JarLabel.Bench.Changing;
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Labels.Many;
+using JarLabel.Bench.Mixing;
+using JarLabel.Bench.Notices;
+using JarLabel.Bench.Recording;
+using JarLabel.Bench.Supplies;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Store;
+
+namespace JarLabel.Bench.Lists;
+
+/// <summary>Mixes a list of batches, one row a jar, for a class or a supplier: all of them with their labels in one file, or none.</summary>
+public static class MixList
+{
+    /// <summary>The columns a list may have, called like the options of <c>mix</c>.</summary>
+    public static IReadOnlyList<string> Columns => BatchRow.Columns;
+
+    /// <summary>The jars and their labels, or every problem of every row with its line; then nothing was recorded and nothing written.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="list">The list.</param>
+    /// <param name="choice">Which label; null for none.</param>
+    /// <param name="file">The file to write; null for the usual place.</param>
+    /// <param name="progress">Told how many labels of how many are placed.</param>
+    public static Result<MixedList> Do(Workbench bench, string list, LabelChoice? choice, string? file, Action<int, int>? progress = null)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return ListFile.Read(list, BatchRow.Columns, BatchRow.Needed).Then(rows => Begin(bench, rows)).Then(batches => LabelPress.Open(bench).Then(press =>
+            press.Choose(choice ?? new LabelChoice()).Then(stock => LedgerDesk.Record(bench, step => Record(bench, step, batches, choice?.Copies ?? 1).Then(mixed => choice is null
+                ? mixed
+                : LabelJars.Affordable(mixed.Pick).Then(pick => new LabelRun(bench, step, press, stock, choice.Start, progress).Write(pick, file)).Then<MixedList>(labels => mixed with { Labels = labels }))))));
+    }
+
+    private static Result<IReadOnlyList<(Mixed Batch, int? Copies)>> Begin(Workbench bench, IReadOnlyList<ListRow> rows)
+    {
+        var results = rows.Select(row =>
+        {
+            var (request, copies) = (BatchRow.Request(bench, row), BatchRow.Copies(row));
+            return row.Then(() => MixJar.Begin(bench, request, new FromSupplies(null, null))).Then<(Mixed, int?)>(mixed => (mixed, copies));
+        }).ToArray();
+        Problem[] problems = [.. results.SelectMany(result => result.Problems)];
+        return problems.Length > 0
+            ? Result<IReadOnlyList<(Mixed, int?)>>.Failed(problems)
+            : Result<IReadOnlyList<(Mixed, int?)>>.Of([.. results.Select(result => result.Require())]);
+    }
+
+    private static Result<MixedList> Record(Workbench bench, LedgerStep step, IReadOnlyList<(Mixed Batch, int? Copies)> batches, int copies)
+    {
+        var (mixed, counted, cautions) = (new List<Jar>(), new List<JarCopies>(), new List<Problem>());
+        foreach (var (batch, own) in batches)
+        {
+            if (!Recorder.ForNewJar(step).Append(batch).TryGet(out var history, out var problems))
+            {
+                return Result<MixedList>.Failed(problems);
+            }
+
+            mixed.Add(history.Jar);
+            counted.Add(new JarCopies(history.Jar.Number.Value, own ?? copies));
+            cautions.AddRange(JarCautions.Of(bench, history.Jar, JarWords.Hazards(bench, history.Jar)));
+        }
+
+        cautions.AddRange(mixed.GroupBy(jar => jar.Shelf, StringComparer.Ordinal).SelectMany(shelf => ShelfCautions.With(bench, step, shelf.Key, [.. shelf])));
+        return new MixedList(new JarPick(counted, []), [.. cautions.Distinct()]);
+    }
+}

@@ -1,0 +1,4 @@
+namespace JarLabel.Cli.Answers;
+
+/// <summary>What <c>label</c> says of many labels.</summary>
+internal sealed record LabelsAnswerJson(LabelsJson Labels);
