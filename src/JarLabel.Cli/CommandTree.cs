@@ -35,6 +35,7 @@ internal static class CommandTree
             DesignsCommand.Create(runner),
             CheckCommand.Create(runner),
             ServeCommand.Create(runner),
+            PublishCommand.Create(runner),
             ShopCommand.Create(runner),
             ExportCommand.Create(runner),
             ImportCommand.Create(runner),

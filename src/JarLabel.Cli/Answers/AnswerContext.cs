@@ -25,6 +25,7 @@ namespace JarLabel.Cli.Answers;
 [JsonSerializable(typeof(CheckAnswerJson))]
 [JsonSerializable(typeof(ShopJson))]
 [JsonSerializable(typeof(ServeAnswerJson))]
+[JsonSerializable(typeof(PublishAnswerJson))]
 [JsonSerializable(typeof(DevicesAnswerJson))]
 [JsonSerializable(typeof(HazardsAnswerJson))]
 [JsonSerializable(typeof(AirAnswerJson))]

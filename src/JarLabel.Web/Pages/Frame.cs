@@ -34,4 +34,16 @@ internal static class Frame
 
     /// <summary>The links of a page that is served.</summary>
     internal static Markup Served { get; } = Html.Own("""<a href="/">All jars</a><a href="/mix">Mix a jar</a>""");
+
+    /// <summary>The links of a page that is kept as a file.</summary>
+    /// <param name="all">The way to the list of jars.</param>
+    internal static Markup Still(string all) => Html.Of($"""<a href="{all}">All jars</a>""");
+
+    /// <summary>What a page without a server must say of itself: it loads nothing and runs nothing.</summary>
+    internal static Markup StillHead { get; } = Html.Of(
+        $"""
+        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src {Look.StyleHash}; img-src data:; base-uri 'none'; form-action 'none'">
+        <meta name="referrer" content="no-referrer">
+
+        """);
 }

@@ -27,7 +27,7 @@ internal static class JarParts
         : Html.Of($"""<nav class="do" aria-label="This jar">{Step(jar, BenchForms.OfJar["undo"])}</nav>""");
 
     internal static Markup Kept(Workbench bench) =>
-        Html.Of($"""<p class="told">A copy as of {DateWords.Of(bench.Now)}. What happened later is in the shop's ledger.</p>""");
+        Html.Of($"""<p class="told">A copy as of {DateWords.Of(bench.Now)}. State and contents are of that moment; what happened later is in the shop's ledger.</p>""");
 
     internal static Markup Recipe(Workbench bench, Jar jar)
     {

@@ -24,8 +24,20 @@ internal static class ShelfPage
             """),
         Frame.Served);
 
+    /// <summary>The list of a copy that needs no server.</summary>
+    internal static string Still(Workbench bench, IReadOnlyList<JarEntry> jars) => Frame.Page(
+        bench.Settings.Name ?? "All jars",
+        Html.Of(
+            $"""
+            <h1>{bench.Settings.Name ?? "All jars"}</h1>
+            {JarParts.Kept(bench)}
+            {(jars.Count == 0 ? Html.Own("<p>No jar here.</p>") : Jars(bench, jars, j => $"J/{JarNumber.From(j.Number)}/index.html"))}
+            """),
+        Frame.Still("index.html"),
+        head: Frame.StillHead);
+
     /// <summary>The jars as one list of links.</summary>
-    internal static Markup Jars(Workbench bench, IEnumerable<JarEntry> jars, Func<JarEntry, string> address) =>
+    private static Markup Jars(Workbench bench, IEnumerable<JarEntry> jars, Func<JarEntry, string> address) =>
         Html.Of($"""<ul class="jars">{jars.Select(j => One(bench, j, address(j)))}</ul>""");
 
     private static Markup One(Workbench bench, JarEntry jar, string address)

@@ -1,0 +1,24 @@
+using System.CommandLine;
+using System.Globalization;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+using JarLabel.Web.Copying;
+
+namespace JarLabel.Cli.Commands;
+
+/// <summary><c>publish</c>: the jars' pages as files that need no server.</summary>
+internal static class PublishCommand
+{
+    private static readonly Argument<string> Folder = new("DIR") { Description = "The folder: new, empty, or with an earlier copy in it." };
+
+    internal static Command Create(Runner runner) => runner.Runs(new Command("publish", "Write the jars' pages as files that need no server: for a stick, or for any place that serves files.") { Folder }, Run);
+
+    private static Result<Answer> Run(Typed typed, Session session) => typed.File(Folder).Then(folder => PocketCopy.Write(session.Workbench, folder)).Then<Answer>(report => Answer.Of(
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Pages} pages in {report.Folder}")).Gap().Rows(
+            ("look at", Path.Combine(report.Folder, "index.html")),
+            ("carry it", "on a stick, or copy it to the root of the address that \"jarlabel shop set base-url\" names: the codes on the labels then lead there"),
+            ("until then", "a copy stays as it is; publish again after work at the bench")),
+        new PublishAnswerJson(report.Folder, report.Pages, report.Bytes),
+        AnswerContext.Default.PublishAnswerJson));
+}

@@ -1,0 +1,107 @@
+using System.Globalization;
+using System.Text;
+using JarLabel.Bench;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Store;
+using JarLabel.Store.Index;
+using JarLabel.Web.Pages;
+using JarLabel.Web.Serving;
+
+namespace JarLabel.Web.Copying;
+
+/// <summary>Writes the jars' pages as files that need no server: for a stick, or for any place that the codes on the labels lead to.</summary>
+public static class PocketCopy
+{
+    /// <summary>Shows that a folder is a copy, which may be written over.</summary>
+    private const string Mark = "jarlabel-copy.txt";
+
+    private const int AtOnce = 500;
+
+    /// <summary>Writes the copy; or says why not.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="folder">A new or empty folder, or one with an earlier copy.</param>
+    public static Result<CopyReport> Write(Workbench bench, string folder)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        var full = Path.GetFullPath(folder);
+        try
+        {
+            return InUse(full) ? WebProblems.FolderInUse(full) : Pages(bench).Then<CopyReport>(pages => Keep(bench, full, pages));
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return WebProblems.CopyNotWritten(full, fault.Message);
+        }
+    }
+
+    private static bool InUse(string folder) =>
+        File.Exists(folder) || (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any() && !File.Exists(Path.Combine(folder, Mark)));
+
+    private static Result<List<(string File, string Html)>> Pages(Workbench bench)
+    {
+        var pages = new List<(string, string)>();
+        if (!LedgerDesk.Read<int>(bench, view => view.LastNumber(SubjectKind.Jar)).TryGet(out var last, out var problems))
+        {
+            return Result<List<(string, string)>>.Failed(problems);
+        }
+
+        for (var number = 1; number <= last; number++)
+        {
+            if (!Jar(bench, JarNumber.From(number), pages).TryGet(out _, out problems))
+            {
+                return Result<List<(string, string)>>.Failed(problems);
+            }
+        }
+
+        return Shelf(bench).Then(jars =>
+        {
+            pages.Add(("index.html", ShelfPage.Still(bench, jars)));
+            return Result<List<(string, string)>>.Of(pages);
+        });
+    }
+
+    /// <summary>A page under the jar's number and one under each revision that a label may speak of.</summary>
+    private static Result<int> Jar(Workbench bench, JarNumber jar, List<(string, string)> pages)
+    {
+        var revisions = 0;
+        for (var revision = 0; revision <= revisions; revision++)
+        {
+            var name = revision == 0 ? $"{jar}" : string.Create(CultureInfo.InvariantCulture, $"{jar}.{revision}");
+            if (!Reading.Find(bench, name).TryGet(out var found, out var problems))
+            {
+                return Result<int>.Failed(problems);
+            }
+
+            revisions = found.Jar.History.Jar.Revision;
+            pages.Add(($"J/{name}/index.html", JarPage.Of(bench, found, Frame.Still("../../index.html"), still: true, Frame.StillHead)));
+        }
+
+        return revisions;
+    }
+
+    private static Result<IReadOnlyList<JarEntry>> Shelf(Workbench bench) => LedgerDesk.Read<IReadOnlyList<JarEntry>>(bench, view =>
+    {
+        var jars = new List<JarEntry>();
+        for (IReadOnlyList<JarEntry> more = view.Shelf(new ShelfQuery(Take: AtOnce)); more.Count > 0; more = view.Shelf(new ShelfQuery(After: new ShelfMark(more[^1].UseBy, more[^1].Number), Take: AtOnce)))
+        {
+            jars.AddRange(more);
+        }
+
+        return jars;
+    });
+
+    private static CopyReport Keep(Workbench bench, string folder, List<(string File, string Html)> pages)
+    {
+        foreach (var (file, html) in bench.DryRun ? [] : pages.Prepend((Mark, $"A copy of the pages of jars as of {bench.Now:yyyy-MM-dd HH:mm}. \"jarlabel publish\" writes it anew.\n")))
+        {
+            var place = Path.Combine(folder, file);
+            Directory.CreateDirectory(Path.GetDirectoryName(place)!);
+            File.WriteAllText(place + ".part", html, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            File.Move(place + ".part", place, overwrite: true);
+        }
+
+        return new CopyReport(folder, pages.Count, pages.Sum(page => (long)Encoding.UTF8.GetByteCount(page.Html)));
+    }
+}
