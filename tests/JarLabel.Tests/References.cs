@@ -40,6 +40,9 @@ public static class References
     public const string LeChatelier = "Le Chatelier";
     public const string Iso3864 = "ISO 3864";
     public const string AnsiZ535 = "ANSI Z535";
+    public const string Rfc8010 = "RFC 8010";
+    public const string Rfc8011 = "RFC 8011";
+    public const string Pwg5101 = "PWG 5101.1";
 
     public static IReadOnlyDictionary<string, Reference> All { get; } = new Dictionary<string, Reference>(StringComparer.Ordinal)
     {
@@ -78,6 +81,9 @@ public static class References
         [IupacWeights] = new("Standard atomic weights (C 12.011, H 1.008, N 14.007, O 15.999)", "IUPAC", "abridged", "memory"),
         [Iso3864] = new("Safety colours and safety signs, ISO 3864-1 annex A and ISO 3864-3 templates", "ISO", "as sign makers and a draft reprint them, seen in excerpts", "memory"),
         [AnsiZ535] = new("Safety signs; letter heights as a sign maker's guide reprints ANSI Z535.2 annex, panel colours", "ANSI / NEMA", "colours from memory", "memory"),
+        [Rfc8010] = new("Internet Printing Protocol/1.1: Encoding and Transport; the examples of appendix A as open-source test suites reprint them", "IETF", "2017", "read"),
+        [Rfc8011] = new("Internet Printing Protocol/1.1: Model and Semantics", "IETF", "2017", "memory"),
+        [Pwg5101] = new("Media Standardized Names: self-describing names and the common sheet sizes", "Printer Working Group", "5101.1", "memory"),
         [LeChatelier] = new("Le Chatelier's mixing rule for the lower flammable limit, as textbooks print it", "various", "as stored", "read"),
     };
 }

@@ -11,7 +11,8 @@ public class ProjectArrowsTests
         ["JarLabel.Layout"] = (["JarLabel.Core"], ["QRCoder"]),
         ["JarLabel.Render"] = (["JarLabel.Layout"], ["SkiaSharp", "HarfBuzzSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "HarfBuzzSharp.NativeAssets.Linux", "ZXing.Net"]),
         ["JarLabel.Store"] = (["JarLabel.Core"], ["Microsoft.Data.Sqlite"]),
-        ["JarLabel.Bench"] = (["JarLabel.Store", "JarLabel.Render"], ["Sep"]),
+        ["JarLabel.Printing"] = (["JarLabel.Core"], []),
+        ["JarLabel.Bench"] = (["JarLabel.Store", "JarLabel.Render", "JarLabel.Printing"], ["Sep"]),
         ["JarLabel.Web"] = (["JarLabel.Bench"], []),
         ["JarLabel.Cli"] = (["JarLabel.Bench", "JarLabel.Web"], ["System.CommandLine"]),
     };
