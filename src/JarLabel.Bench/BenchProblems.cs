@@ -12,6 +12,8 @@ namespace JarLabel.Bench;
 /// <summary>What can go wrong at the bench beside the batch itself.</summary>
 internal static class BenchProblems
 {
+    private const int MostNamed = 12;
+
     internal static Problem FolderUnreadable(string folder, string why) =>
         new("JL221", $"The shop's files in this folder cannot be read: {why} Give the folder back its read permission, or take it away.", folder);
 
@@ -38,6 +40,18 @@ internal static class BenchProblems
 
     internal static Problem TakenMeanwhile(string kind, SupplyNumber number) =>
         new("JL189", $"Somebody took from {kind} {number} meanwhile, and it no longer holds enough; \"jarlabel {kind} list\" shows what is left.", $"--{kind}");
+
+    internal static Problem UseByMoved(JarNumber jar, DateOnly label, DateOnly now, bool labelled) =>
+        new("JL124", $"By this shop's drying tests jar {jar} should be used by {DateWords.Estimate(now)}, {(now < label ? "sooner" : "later")} than {DateWords.Estimate(label)} on record. {(labelled ? "Its label is out of date: " : "")}\"jarlabel label {jar.Value}\" dates it anew.{(now < label ? " Until then the sooner date counts." : "")}", "JAR");
+
+    internal static Problem UseByOfShelfMoved(IReadOnlyList<(JarNumber Jar, DateOnly UseBy)> jars) =>
+        new("JL124", $"By this shop's drying tests the use-by has moved and labels are out of date: {string.Join(", ", jars.Take(MostNamed).Select(j => $"jar {j.Jar} now {DateWords.Estimate(j.UseBy)}"))}{(jars.Count > MostNamed ? " and more" : "")}. \"jarlabel label {jars[0].Jar.Value}\" dates a jar anew.");
+
+    internal static Problem TestBeforeMixing(JarNumber jar, DateTime mixed, DateTime read) =>
+        new("JL125", $"Read {DateWords.Of(read)} as the moment of the test, and jar {jar} was mixed only {DateWords.Of(mixed)}; a test comes after the mixing, such as --at {mixed.AddDays(30).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.", "--at");
+
+    internal static Problem PassAfterFailure(JarNumber jar) =>
+        new("JL126", $"A test of jar {jar} on the same day or earlier failed, and this one passed: they contradict each other. Both are kept; what the shop learns from counts the failure. If that was a slip, \"jarlabel undo {jar.Value}\" and record the right one.", "VERDICT");
 
     internal static Problem NothingToDecant() =>
         new("JL149", "Read no amount; say how much goes into each new jar, such as --into \"200 mL,200 mL\".", "--into");

@@ -27,6 +27,7 @@ internal static class CommandTree
             ShelfCommand.Create(runner),
             BagCommand.Create(runner),
             BottleCommand.Create(runner),
+            KeepingCommand.Create(runner),
             LabelCommand.Create(runner),
             CardCommand.Create(runner),
             NoticeCommand.Create(runner),

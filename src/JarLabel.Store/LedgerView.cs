@@ -43,6 +43,10 @@ public class LedgerView
     /// <summary>Jars on the shelves, soonest use-by first.</summary>
     public IReadOnlyList<JarEntry> Shelf(ShelfQuery query) => jars.Page(query);
 
+    /// <summary>The jars that were tested, the latest test first.</summary>
+    /// <param name="most">How many at most.</param>
+    public IReadOnlyList<int> TestedJars(int most) => jars.Tested(most);
+
     /// <summary>What stands on each shelf altogether, by name.</summary>
     public IReadOnlyList<ShelfTotal> ShelfTotals() => jars.Totals();
 

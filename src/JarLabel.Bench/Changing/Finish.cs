@@ -1,3 +1,4 @@
+using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Notices;
 using JarLabel.Bench.Recording;
@@ -19,14 +20,14 @@ internal sealed class Finish(Workbench bench, LabelWriter labels)
     /// <param name="choice">The label wanted where one is due; null for none.</param>
     /// <param name="first">Cautions from before the event.</param>
     internal Result<BenchOutcome> Record(Recorder recorder, JarEvent happened, LabelChoice? choice, IReadOnlyList<Problem>? first = null) =>
-        Drawing.Take(recorder.Step, recorder.Jar, happened).Then(_ => recorder.Append(happened)).Then(history =>
+        Drawing.Take(recorder.Step, recorder.Jar, happened).Then(_ => recorder.Append(happened)).Then(history => LearnedDates.Mark(bench, recorder.Step, history)).Then(history =>
         {
             var hazards = JarWords.Hazards(bench, history.Jar);
-            var plain = new BenchOutcome(history, hazards, null, [.. first ?? [], .. JarCautions.Of(bench, history.Jar, hazards)]) { Step = happened };
+            var plain = new BenchOutcome(history, hazards, null, [.. first ?? [], .. JarCautions.Of(bench, history.Jar, hazards), .. LearnedDates.Cautions(history.Jar, history.IsLabelled), .. TestCautions.Of(history, happened)]) { Step = happened };
             var outcome = happened is IBeginning or Thinned or Moved
                 ? plain with { Cautions = [.. plain.Cautions, .. ShelfCautions.With(bench, recorder.Step, plain)] }
                 : plain;
-            return choice is not null && happened.ChangesContents && history.Jar.OnShelf
+            return choice is not null && (happened.ChangesContents || recorder.Redated) && history.Jar.OnShelf
                 ? labels.Write(recorder, history, hazards, choice).Then<BenchOutcome>(label => outcome with { Label = label })
                 : outcome;
         });

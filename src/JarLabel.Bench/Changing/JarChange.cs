@@ -18,7 +18,9 @@ internal static class JarChange
         Finish.Open(bench).Then(finish => LedgerDesk.Record(bench, step =>
         {
             var recorder = new Recorder(step, number);
-            return recorder.History.Then(history => history.AsSeen(bench.Seen)).Then(_ => OnShelf(recorder)).Then(jar => happen(jar).Then(happened => finish.Record(recorder, happened, label, Cautions(bench, jar, happened))));
+            return recorder.History.Then(history => history.AsSeen(bench.Seen)).Then(_ => OnShelf(recorder))
+                .Then(jar => label is null ? jar : recorder.Redate(bench, later: false).Then<Jar>(h => h.Jar))
+                .Then(jar => happen(jar).Then(happened => finish.Record(recorder, happened, label, Cautions(bench, jar, happened))));
         }));
 
     /// <summary>The jar, which must be on a shelf.</summary>

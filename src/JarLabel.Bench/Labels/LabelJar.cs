@@ -18,7 +18,7 @@ public static class LabelJar
         return LabelWriter.Open(bench).Then(labels => LedgerDesk.Record(bench, step =>
         {
             var recorder = new Recorder(step, number);
-            return recorder.History.Then(history => history.Jar.DemandOnShelf().Then<JarHistory>(_ => history)).Then(history =>
+            return recorder.History.Then(history => history.Jar.DemandOnShelf()).Then(_ => recorder.Redate(bench, later: true)).Then(history =>
             {
                 var hazards = JarWords.Hazards(bench, history.Jar);
                 return labels.Write(recorder, history, hazards, choice, file).Then<BenchOutcome>(label => new BenchOutcome(history, hazards, label, []));

@@ -1,4 +1,5 @@
 using JarLabel.Bench.Changing;
+using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Recording;
 using JarLabel.Bench.Supplies;
 using JarLabel.Core;
@@ -7,6 +8,7 @@ using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Mixing;
 using JarLabel.Core.Supplies;
+using JarLabel.Store;
 using UnitsNet;
 
 namespace JarLabel.Bench.Mixing;
@@ -22,7 +24,7 @@ public static class MixJar
         return FromSupplies.Of(bench, request.Bag, request.Bottle)
             .Then(supplies => supplies.Demand(request.Grade.Id, request.Solvent.Id))
             .Then(supplies => Begin(bench, request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made }, supplies)).Then(begun => Finish.Open(bench).Then(finish =>
-            LedgerDesk.Record(bench, step => finish.Record(Recorder.ForNewJar(step), begun, request.Label))));
+            LedgerDesk.Record(bench, step => Dated(bench, request, begun, step).Then(dated => finish.Record(Recorder.ForNewJar(step), dated, request.Label)))));
     }
 
     /// <summary>The batch alone, worked out and held against its container; nothing is recorded.</summary>
@@ -42,7 +44,7 @@ public static class MixJar
                 bench.Now,
                 Contents.Of(recipe, request.Grade.Id, request.Solvent.Id, request.FlakeDate),
                 request.Container,
-                Dates(bench, request, temperature, shelf.Temperature),
+                Dates(bench, request, KindOf(bench, request.Grade), temperature, shelf.Name),
                 shelf.Name,
                 temperature,
                 request.By,
@@ -54,15 +56,21 @@ public static class MixJar
             }));
     }
 
+    /// <summary>With the dates that the shop's own tests say.</summary>
+    private static Result<Mixed> Dated(Workbench bench, MixRequest request, Mixed begun, LedgerStep step) => ShopLives.Of(bench, step).Then<Mixed>(lives => begun with
+    {
+        Dates = LearnedDates.Fresh(lives, KindOf(bench, request.Grade), request.Solvent.Id, kind => Dates(bench, request, kind, begun.Bench, begun.Shelf)),
+    });
+
     private static Result<Recipe> Fits(Recipe recipe, Container container) =>
         container.Holds is { } holds ? ContainerFit.Check(recipe, holds) : recipe;
 
-    private static KeepingDates Dates(Workbench bench, MixRequest request, Temperature temperature, Temperature shelf) => KeepingEstimate.Of(
+    private static KeepingDates Dates(Workbench bench, MixRequest request, KeepingClass kind, Temperature temperature, string shelf) => KeepingEstimate.Of(
         bench.Now,
-        KindOf(bench, request.Grade),
+        kind,
         request.Form ?? bench.Catalog.Forms.Find(request.Grade.Form)!,
         temperature,
-        shelf,
+        ShelfMoves.WarmthOf(bench, shelf),
         request.FlakeDate,
         bench.Keeping);
 

@@ -15,6 +15,12 @@ public sealed record JarHistory(Jar Jar, IReadOnlyList<(JarEvent Event, int Revi
     /// <summary>The history, unless somebody else has done something to the jar since it was looked at.</summary>
     internal Result<JarHistory> AsSeen(int? seen) => seen is { } steps && steps != Steps ? BenchProblems.ChangedSince(this) : this;
 
+    /// <summary>The jar's life, with what still stands of it.</summary>
+    internal JarLife Life => JarLife.Of(Jar.Number, Events.Select(e => e.Event)).Require();
+
+    /// <summary>True when a label of it was ever written.</summary>
+    internal bool IsLabelled => Events.Any(e => e.Event is Labelled);
+
     /// <summary>Folds the rows of one jar; a problem when there is no such jar.</summary>
     public static Result<JarHistory> Of(JarNumber number, IReadOnlyList<EventRow> rows)
     {

@@ -1,3 +1,4 @@
+using JarLabel.Bench.Keeping;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Store;
@@ -44,7 +45,7 @@ public static class LedgerDesk
 
     /// <summary>One jar with all that happened to it.</summary>
     public static Result<JarHistory> Jar(Workbench bench, JarNumber number) =>
-        Read(bench, view => JarHistory.Of(number, view.EventsOf(Subject.Jar(number.Value))));
+        Read(bench, view => JarHistory.Of(number, view.EventsOf(Subject.Jar(number.Value))).Then(history => LearnedDates.Mark(bench, view, history)));
 
     internal static Result<T> With<T>(ShopFolder folder, LedgerMode mode, Func<Ledger, Result<T>> use)
         where T : notnull

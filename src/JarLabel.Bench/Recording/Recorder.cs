@@ -1,4 +1,5 @@
 using System.Globalization;
+using JarLabel.Bench.Keeping;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Store;
@@ -19,8 +20,23 @@ internal sealed class Recorder(LedgerStep step, JarNumber jar)
     /// <summary>The ledger as this step sees it.</summary>
     internal LedgerStep Step => step;
 
+    /// <summary>True when the jar got other dates in this step.</summary>
+    internal bool Redated { get; private set; }
+
     /// <summary>The jar as it is so far.</summary>
     internal Result<JarHistory> History => JarHistory.Of(jar, rows);
+
+    /// <summary>Gives the jar the dates that the shop's tests say now, where they are clearly others.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="later">False to take only sooner ones: what is done to a jar must not make it younger.</param>
+    internal Result<JarHistory> Redate(Workbench bench, bool later) => History.Then(history => LearnedDates.Mark(bench, step, history)).Then(history =>
+        history.Jar.Learned is { } now && (later || now.UseBy < history.Jar.Dates.UseBy) ? Redate(new Redated(bench.Now, now)) : history);
+
+    private Result<JarHistory> Redate(Redated happened)
+    {
+        Redated = true;
+        return Append(happened);
+    }
 
     /// <summary>Adds an event and gives the jar as it is then.</summary>
     internal Result<JarHistory> Append(JarEvent happened)

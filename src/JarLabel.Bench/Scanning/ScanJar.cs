@@ -1,3 +1,4 @@
+using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
@@ -52,6 +53,7 @@ public static class ScanJar
         [
             .. If(revision < jar.Revision, ScanProblems.OutOfDate(jar, revision ?? 0)),
             .. If(!jar.OnShelf, ScanProblems.NotOnShelf(jar)),
+            .. LearnedDates.Cautions(jar, history.IsLabelled),
             .. BatchCautions.OfState(jar.StateAt(bench.Now)),
         ];
         return new Scanned(payload, revision, new BenchOutcome(history, JarWords.Hazards(bench, jar), null, cautions));

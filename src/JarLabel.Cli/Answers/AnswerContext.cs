@@ -19,6 +19,7 @@ namespace JarLabel.Cli.Answers;
 [JsonSerializable(typeof(BagsAnswerJson))]
 [JsonSerializable(typeof(BottleAnswerJson))]
 [JsonSerializable(typeof(BottlesAnswerJson))]
+[JsonSerializable(typeof(KeepingAnswerJson))]
 [JsonSerializable(typeof(NoticeAnswerJson))]
 [JsonSerializable(typeof(SheetsAnswerJson))]
 [JsonSerializable(typeof(DesignsAnswerJson))]

@@ -91,6 +91,8 @@ internal static class JarAnswer
     [
         ("test from", DateWords.Estimate(jar.Dates.TestFrom)),
         ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass"),
+        ("stands on", jar.Dates.Basis is null ? null : KeepingWords.Basis(jar.Dates)),
+        ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}: the label is out of date" : null),
     ];
 
     private static IEnumerable<(string, string?)> Label(WrittenLabel? label) => label is null

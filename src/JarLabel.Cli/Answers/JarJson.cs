@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Serialization;
 using JarLabel.Core.Jars;
 
 namespace JarLabel.Cli.Answers;
@@ -22,6 +23,14 @@ internal sealed record JarJson(
     string? Tested,
     bool? TestPassed)
 {
+    /// <summary>The use-by that the shop's drying tests say now, where the one on record, and on the label, is clearly another.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? LearnedUseBy { get; init; }
+
+    /// <summary>On how many drying tests of such jars the use-by on record stands.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public int? KeepingTests { get; init; }
+
     internal static JarJson Of(Jar jar, DateTime now) => new(
         jar.Number.Value,
         jar.Number.ToString(),
@@ -38,7 +47,11 @@ internal sealed record JarJson(
         Day(jar.Dates.UseBy),
         StateWords.Of(jar.StateAt(now)),
         jar.Test is { } test ? Day(test.Day) : null,
-        jar.Test?.Passed);
+        jar.Test?.Passed)
+    {
+        LearnedUseBy = jar.Learned is { } learned ? Day(learned.UseBy) : null,
+        KeepingTests = jar.Dates.Basis?.Tests,
+    };
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

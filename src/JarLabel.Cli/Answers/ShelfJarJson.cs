@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Text.Json.Serialization;
+using JarLabel.Bench.Keeping;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Store.Index;
@@ -22,7 +24,11 @@ internal sealed record ShelfJarJson(
     string? Tested,
     bool? TestPassed)
 {
-    internal static ShelfJarJson Of(JarEntry jar, DateTime now) => new(
+    /// <summary>The use-by that the shop's drying tests say now, where the one on record, and on the label, is clearly another.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? LearnedUseBy { get; init; }
+
+    internal static ShelfJarJson Of(JarEntry jar, KeepingDates? learned, DateTime now) => new(
         jar.Number,
         JarNumber.From(jar.Number).ToString(),
         jar.Revision,
@@ -34,13 +40,12 @@ internal sealed record ShelfJarJson(
         Day(jar.Mixed),
         Day(jar.TestFrom),
         Day(jar.UseBy),
-        StateWords.Of(StateOf(jar, now)),
+        StateWords.Of(ShelfList.StateOf(jar, learned, now)),
         jar.Tested is { } tested ? Day(tested) : null,
-        jar.TestPassed);
-
-    /// <summary>How a listed jar stands.</summary>
-    internal static JarState StateOf(JarEntry jar, DateTime now) =>
-        new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy).StateAt(now, jar.Tested is { } day ? new TestResult(day, jar.TestPassed == true) : null);
+        jar.TestPassed)
+    {
+        LearnedUseBy = learned is null ? null : Day(learned.UseBy),
+    };
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

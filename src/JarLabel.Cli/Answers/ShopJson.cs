@@ -13,6 +13,8 @@ internal sealed record ShopJson(
     string? Sheet,
     string? Design,
     double AgingPerTenKelvin,
+    double StillGood,
+    double KeepingSpread,
     IReadOnlyList<ShelfSettingJson> Shelves)
 {
     internal static ShopJson Of(ShopFolder folder, ShopSettings settings) => new(
@@ -25,5 +27,7 @@ internal sealed record ShopJson(
         settings.Sheet,
         settings.Design,
         settings.AgingPerTenKelvin,
+        settings.Learning.StillGood,
+        settings.Learning.Spread,
         [.. settings.Shelves.Select(s => new ShelfSettingJson(s.Name, s.Temperature.DegreesCelsius))]);
 }

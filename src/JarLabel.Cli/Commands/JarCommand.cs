@@ -1,5 +1,6 @@
 using System.CommandLine;
 using JarLabel.Bench;
+using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Recording;
 using JarLabel.Cli.Answers;
@@ -20,6 +21,6 @@ internal static class JarCommand
     {
         var number = typed.Needed(Jar, JarNumber.Read);
         return typed.Then(() => LedgerDesk.Jar(session.Workbench, number).Then<Answer>(history =>
-            JarAnswer.Shown(session, new BenchOutcome(history, JarWords.Hazards(session.Workbench, history.Jar), null, []))));
+            JarAnswer.Shown(session, new BenchOutcome(history, JarWords.Hazards(session.Workbench, history.Jar), null, MovedUseBy.Cautions(history)))));
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Notices;
 using JarLabel.Bench.Recording;
 using JarLabel.Cli.Answers;
@@ -26,18 +27,19 @@ internal static class ShelfCommand
     {
         var bench = session.Workbench;
         var day = DateOnly.FromDateTime(bench.Now);
-        var query = new ShelfQuery(typed.Text(Shelf), typed.Switch(Due) ? day : null, Take: MostShown);
+        var query = new ShelfQuery(typed.Text(Shelf), Take: MostShown);
+        DateOnly? due = typed.Switch(Due) ? day : null;
         return bench.Settings.Shelf(query.Shelf)
-            .Then(_ => LedgerDesk.Read(bench, view => ShelfTotals.Of(view).Then<ShelfSight>(totals =>
-                new ShelfSight(view.Shelf(query), totals, ShelfCautions.Of(bench, view, query.Shelf)))))
+            .Then(_ => LedgerDesk.Read(bench, view => ShelfTotals.Of(view).Then(totals => ShelfList.Of(bench, view, query, due).Then<ShelfSight>(list =>
+                new ShelfSight(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfDates.Cautions(list.Moved)])))))
             .Then<Answer>(sight => Say(sight, session));
     }
 
     private static Answer Say(ShelfSight sight, Session session) => Answer.Of(
         Show(sight, session),
         new ShelfAnswerJson(
-            [.. sight.Jars.Select(j => ShelfJarJson.Of(j, session.Workbench.Now))],
-            sight.Jars.Sum(j => j.Liquid.Milliliters),
+            [.. sight.List.Jars.Select(j => ShelfJarJson.Of(j, sight.List.Learned(j), session.Workbench.Now))],
+            sight.List.Jars.Sum(j => j.Liquid.Milliliters),
             [.. sight.Totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters, t.Bottles, t.Alcohol.Milliliters))],
             sight.Cautions),
         AnswerContext.Default.ShelfAnswerJson,
@@ -45,12 +47,12 @@ internal static class ShelfCommand
 
     private static Screen Show(ShelfSight sight, Session session)
     {
-        var jars = sight.Jars;
+        var jars = sight.List.Jars;
         var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
         var screen = new Screen().Title($"{Jars(jars.Count)}, {BenchAmount.Both(total, session.Workbench.Metric)} of liquid");
         if (jars.Count > 0)
         {
-            screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(j, session))], i => StateWords.Style(State(jars[i], session)));
+            screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(j, sight.List, session))], i => StateWords.Style(State(jars[i], sight.List, session)));
         }
 
         return (sight.Totals.Count > 1 || sight.Totals.Any(t => t.Bottles > 0) ? screen.Gap().Rows(sight.Totals.Select(t => Total(t, session))) : screen)
@@ -64,19 +66,19 @@ internal static class ShelfCommand
             total.Bottles == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{total.Bottles} bottle{(total.Bottles == 1 ? "" : "s")} of alcohol, {BenchAmount.Both(total.Alcohol, session.Workbench.Metric)}"),
         ]).OfType<string>()));
 
-    private static string[] Row(JarEntry jar, Session session) =>
+    private static string[] Row(JarEntry jar, ShelfList list, Session session) =>
     [
         JarNumber.From(jar.Number).ToString(),
         VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0) + " lb",
         jar.Grade,
         jar.Shelf,
         BenchAmount.Both(jar.Liquid, session.Workbench.Metric),
-        StateWords.Of(State(jar, session)),
+        StateWords.Of(State(jar, list, session)),
         jar.Tested is { } day ? $"{(jar.TestPassed == true ? "passed" : "failed")} {DateWords.Of(day)}" : "never",
-        DateWords.Of(jar.UseBy),
+        list.Learned(jar) is { } now ? $"{DateWords.Of(now.UseBy)}, label out of date" : DateWords.Of(jar.UseBy),
     ];
 
-    private static JarState State(JarEntry jar, Session session) => ShelfJarJson.StateOf(jar, session.Workbench.Now);
+    private static JarState State(JarEntry jar, ShelfList list, Session session) => ShelfList.StateOf(jar, list.Learned(jar), session.Workbench.Now);
 
     private static string Jars(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} jar{(count == 1 ? "" : "s")}");
 }

@@ -25,7 +25,7 @@ internal static class ShopCommand
     private static Result<Answer> Set(Typed typed, Session session)
     {
         var name = typed.Text(Setting)!;
-        return ShopSetting.Change(session.Workbench.Settings, name, typed.Text(Value)!).Then(changed => Keep(session, changed));
+        return ShopSetting.Change(session.Workbench.Settings, name, typed.Text(Value)!, DateOnly.FromDateTime(session.Workbench.Now)).Then(changed => Keep(session, changed));
     }
 
     private static Result<Answer> Keep(Session session, ShopSettings settings) => session.Workbench.DryRun
@@ -42,6 +42,8 @@ internal static class ShopCommand
             ("sheet", settings.Sheet ?? "the program's choice"),
             ("design", settings.Design ?? "the sheet's usual one"),
             ("aging", settings.AgingPerTenKelvin.ToString("0.##", CultureInfo.InvariantCulture) + " times faster when 10 °C warmer"),
+            ("still-good", settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture) + " of jars on the use-by date"),
+            ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
             ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
         ShopJson.Of(session.Workbench.Folder, settings),
         AnswerContext.Default.ShopJson);

@@ -1,4 +1,5 @@
 using JarLabel.Core;
+using JarLabel.Core.Keeping;
 using JarLabel.Core.Quantities;
 using JarLabel.Store.Shops;
 
@@ -7,7 +8,7 @@ namespace JarLabel.Cli.Typing;
 /// <summary>Changes one of a shop's settings from typed words.</summary>
 internal static class ShopSetting
 {
-    private const string None = "none";
+    private const string None = "none", ShelfName = "shelf";
 
     private static readonly Dictionary<string, Func<ShopSettings, string, Result<ShopSettings>>> Changes = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -19,20 +20,23 @@ internal static class ShopSetting
         ["sheet"] = (s, text) => Text(text, 80).Then<ShopSettings>(t => s with { Sheet = t.Value }),
         ["design"] = (s, text) => Text(text, 80).Then<ShopSettings>(t => s with { Design = t.Value }),
         ["aging"] = (s, text) => Words.Number(1.5, 3)(text, "VALUE").Then<ShopSettings>(q => s with { AgingPerTenKelvin = q }),
-        ["shelf"] = Shelf,
+        ["still-good"] = (s, text) => Words.Number(100 * LearningSettings.LeastStillGood, 100 * LearningSettings.MostStillGood)(text, "VALUE").Then<ShopSettings>(p => s with { Learning = s.Learning with { StillGood = p / 100 } }),
+        ["keeping-spread"] = (s, text) => Words.Number(LearningSettings.LeastSpread, LearningSettings.MostSpread)(text, "VALUE").Then<ShopSettings>(f => s with { Learning = s.Learning with { Spread = f } }),
     };
 
-    internal static IEnumerable<string> Names => Changes.Keys;
+    internal static IEnumerable<string> Names => Changes.Keys.Append(ShelfName);
 
-    internal static Result<ShopSettings> Change(ShopSettings settings, string name, string value) =>
-        Changes.TryGetValue(name, out var change) ? change(settings, value.Trim()) : TypingProblems.NotAChoice(name, "SETTING", Names);
+    internal static Result<ShopSettings> Change(ShopSettings settings, string name, string value, DateOnly day) =>
+        name.Equals(ShelfName, StringComparison.OrdinalIgnoreCase) ? Shelf(settings, value.Trim(), day)
+        : Changes.TryGetValue(name, out var change) ? change(settings, value.Trim())
+        : TypingProblems.NotAChoice(name, "SETTING", Names);
 
     private static Result<(string? Value, bool Given)> Text(string text, int longest) => text == None
         ? (null, true)
         : Words.TextUpTo(longest)(text, "VALUE").Then<(string?, bool)>(t => (t, true));
 
-    /// <summary><c>name=18 C</c> adds a shelf or changes its temperature.</summary>
-    private static Result<ShopSettings> Shelf(ShopSettings settings, string text)
+    /// <summary><c>name=18 C</c> adds a shelf or changes its temperature from that day on.</summary>
+    private static Result<ShopSettings> Shelf(ShopSettings settings, string text, DateOnly day)
     {
         if (text.Split('=', 2) is not [var name, var temperature])
         {
@@ -40,6 +44,6 @@ internal static class ShopSetting
         }
 
         return Words.TextUpTo(40)(name, "VALUE").Then(known => TemperatureText.Read(temperature, "VALUE").Then<ShopSettings>(t =>
-            settings with { Shelves = [.. settings.Shelves.Where(s => s.Name != known), new Shelf(known, t)] }));
+            settings with { Shelves = [.. settings.Shelves.Where(s => s.Name != known), settings.Shelves.FirstOrDefault(s => s.Name == known)?.From(day, t) ?? new Shelf(known, t)] }));
     }
 }

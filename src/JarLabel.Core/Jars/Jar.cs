@@ -35,6 +35,10 @@ public sealed record Jar(
     /// <summary>False once it is discarded, used up or taken back.</summary>
     public bool OnShelf { get; init; } = true;
 
+    /// <summary>The dates as the shop's drying tests say now, where they are clearly other than those on record; null where they are not.
+    /// No event says them: they follow from the tests of all jars.</summary>
+    public KeepingDates? Learned { get; init; }
+
     /// <summary>What is in it, or for an emptied jar what was: the glass is as dangerous as its last contents.</summary>
     public Contents Held { get; init; } = Contents;
 
@@ -45,8 +49,8 @@ public sealed record Jar(
         return JarLife.Of(number, events).Then<Jar>(life => life.Jar);
     }
 
-    /// <summary>How the jar stands at a moment.</summary>
-    public JarState StateAt(DateTime moment) => OnShelf ? Dates.StateAt(moment, Test) : JarState.Discarded;
+    /// <summary>How the jar stands at a moment, by the more careful of the dates on record and those the shop's tests say now.</summary>
+    public JarState StateAt(DateTime moment) => OnShelf ? (Learned is { } now ? Dates.Shortest(now) : Dates).StateAt(moment, Test) : JarState.Discarded;
 
     /// <summary>The jar when it still stands on a shelf; else a problem.</summary>
     public Result<Jar> DemandOnShelf() => OnShelf ? this : JarProblems.Gone(this);
@@ -87,6 +91,7 @@ public sealed record Jar(
         Tested t => this with { Test = new(DateOnly.FromDateTime(t.At), t.Passed) },
         Moved { Dates: { } dates } m => (this with { Shelf = m.Shelf, Dates = dates }).Revised(),
         Moved m => this with { Shelf = m.Shelf },
+        Redated r => (this with { Dates = r.Dates }).Revised(),
         Noted n => this with { Note = n.Text },
         Discarded => this with { OnShelf = false },
         _ => JarProblems.CannotFollow(Number, happened),

@@ -15,6 +15,7 @@ namespace JarLabel.Core.Jars;
 [JsonDerivedType(typeof(Used), nameof(Used))]
 [JsonDerivedType(typeof(Tested), nameof(Tested))]
 [JsonDerivedType(typeof(Moved), nameof(Moved))]
+[JsonDerivedType(typeof(Redated), nameof(Redated))]
 [JsonDerivedType(typeof(Noted), nameof(Noted))]
 [JsonDerivedType(typeof(Labelled), nameof(Labelled))]
 [JsonDerivedType(typeof(Discarded), nameof(Discarded))]

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using JarLabel.Core.Jars;
 using UnitsNet;
 
@@ -9,6 +10,10 @@ namespace JarLabel.Core.Keeping;
 /// <param name="UseBy">Expected to dry hard until this day.</param>
 public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly UseBy)
 {
+    /// <summary>On what the use-by stands beside published claims; null where no jar of the shop was ever tested.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public KeepingBasis? Basis { get; init; }
+
     /// <summary>How a jar with these dates stands at a moment.</summary>
     /// <param name="moment">The moment.</param>
     /// <param name="test">How it last was tested. A failure ends its use; a pass makes it good for a while past the test date, but never
@@ -29,7 +34,10 @@ public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly Us
         return new(
             Ready > other.Ready ? Ready : other.Ready,
             TestFrom < other.TestFrom ? TestFrom : other.TestFrom,
-            UseBy < other.UseBy ? UseBy : other.UseBy);
+            UseBy < other.UseBy ? UseBy : other.UseBy)
+        {
+            Basis = UseBy <= other.UseBy ? Basis : other.Basis,
+        };
     }
 
     /// <summary>The dates after a move to a warmer shelf, where what is left of the time passes faster. Null when nothing changes: a cooler

@@ -19,6 +19,7 @@ public static class HistoryWords
         Used u => $"used {BenchAmount.Metric(u.Taken.Liquid)}{For(u.Job)}",
         Tested t => $"test {(t.Passed ? "passed" : "failed")}{After(t.DryMinutes)}",
         Moved m => $"moved to shelf {m.Shelf}",
+        Redated r => $"use-by by this shop's tests {DateWords.Estimate(r.Dates.UseBy)}",
         Noted n => $"note: {n.Text}",
         Discarded d => $"discarded{For(d.Why)}",
         Undone u => $"taken back: {TookBack(u.What)}",

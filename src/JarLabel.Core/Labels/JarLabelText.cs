@@ -31,6 +31,7 @@ public static class JarLabelText
             ["useByDate"] = [DateWords.Estimate(jar.Dates.UseBy)],
             ["testDate"] = [DateWords.Estimate(jar.Dates.TestFrom)],
             ["readyDate"] = ["≈ " + DateWords.Of(jar.Dates.Ready)],
+            ["keeping"] = [$"use-by: {KeepingWords.Basis(jar.Dates)}"],
             ["closing"] = [Closing],
             ["moreOnCard"] = ["all phrases: jar card"],
         };

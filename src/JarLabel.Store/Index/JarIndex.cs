@@ -45,6 +45,9 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
         return database.List(Columns + where + " ORDER BY use_by, number LIMIT $3", Entry, [.. values]);
     }
 
+    internal IReadOnlyList<int> Tested(int most) => database.List(
+        "SELECT number FROM jars WHERE tested IS NOT NULL ORDER BY tested DESC, number DESC LIMIT $1", row => row.GetInt32(0), most);
+
     internal IReadOnlyList<ShelfTotal> Totals() => database.List(
         "SELECT shelf, jars, microliters FROM shelf_totals WHERE jars > 0 ORDER BY shelf",
         row => new ShelfTotal(row.GetString(0), row.GetInt32(1), Volume.FromMilliliters(row.GetInt64(2) / 1000.0)));

@@ -10,7 +10,7 @@ internal static class Migrations
     /// <summary>The schema that this program writes and reads.</summary>
     internal static int Newest => Steps.Count;
 
-    internal static IReadOnlyList<string> Steps => [EventsAndFiles + string.Join(";\n", Guards.Values), DerivedIndex];
+    internal static IReadOnlyList<string> Steps => [EventsAndFiles + string.Join(";\n", Guards.Values), DerivedIndex, TestedIndex];
 
     /// <summary>What keeps events and written files as they are, from outside too. The insert guards also stop INSERT OR REPLACE, which
     /// would remove a row without asking the delete guard.</summary>
@@ -55,6 +55,9 @@ internal static class Migrations
         ) STRICT;
 
         """;
+
+    /// <summary>Version 3: the tested jars, few among many, are found without looking at the others.</summary>
+    private const string TestedIndex = "CREATE INDEX jars_by_test ON jars (tested, number) WHERE tested IS NOT NULL";
 
     /// <summary>Version 2: what is derived. Shelf totals count whole microlitres, so that adding and taking away never drifts.</summary>
     private const string DerivedIndex = """

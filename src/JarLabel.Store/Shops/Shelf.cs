@@ -1,3 +1,4 @@
+using JarLabel.Core.Keeping;
 using UnitsNet;
 
 namespace JarLabel.Store.Shops;
@@ -5,4 +6,16 @@ namespace JarLabel.Store.Shops;
 /// <summary>A place where jars stand.</summary>
 /// <param name="Name">What the shop calls it.</param>
 /// <param name="Temperature">How warm it is there over the year, -20 to 40 °C: use-by estimates follow it.</param>
-public sealed record Shelf(string Name, Temperature Temperature);
+public sealed record Shelf(string Name, Temperature Temperature)
+{
+    /// <summary>How warm it was there before, the oldest first.</summary>
+    public IReadOnlyList<EarlierWarmth> Earlier { get; init; } = [];
+
+    /// <summary>How warm it is and was.</summary>
+    public WarmthHistory Warmth => new(Temperature, Earlier);
+
+    /// <summary>The shelf from a day on as warm as said; what it was before is kept, so that the age of its jars stays right.</summary>
+    public Shelf From(DateOnly day, Temperature now) => now.DegreesCelsius.Equals(Temperature.DegreesCelsius)
+        ? this
+        : this with { Temperature = now, Earlier = [.. Earlier.Where(e => e.Until < day), new EarlierWarmth(day, Temperature)] };
+}

@@ -14,5 +14,7 @@ internal static class ShopProblems
 
     internal static string DoubledShelf(string name) => $"The shelf \"{name}\" is there twice.";
 
+    internal static string NotADay(string read) => $"Read \"{read}\"; wanted is a day such as 2026-06-01.";
+
     internal const string NoShelf = "A shop has at least one shelf.";
 }

@@ -1,5 +1,6 @@
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Keeping;
 using UnitsNet;
 
 namespace JarLabel.Store.Shops;
@@ -33,6 +34,9 @@ public sealed record ShopSettings
 
     /// <summary>How many times faster a batch ages when it is 10 K warmer, 1.5 to 3. A convention, not a measured constant.</summary>
     public double AgingPerTenKelvin { get; init; } = 2;
+
+    /// <summary>How far the shop's own drying tests move use-by estimates.</summary>
+    public LearningSettings Learning { get; init; } = LearningSettings.Usual;
 
     /// <summary>A shelf by its name, or the first one.</summary>
     public Result<Shelf> Shelf(string? name, string where = "--shelf") =>

@@ -1,7 +1,9 @@
+using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Keeping;
 using JarLabel.Core.Reading;
 using JarLabel.Store.Files;
 using UnitsNet;
@@ -69,6 +71,9 @@ public static class ShopSettingsFile
             Sheet = fields.OptionalText("sheet"),
             Design = fields.OptionalText("design"),
             AgingPerTenKelvin = fields.OptionalNumber("agingPerTenKelvin", 1.5, 3) ?? defaults.AgingPerTenKelvin,
+            Learning = new LearningSettings(
+                fields.OptionalNumber("stillGood", LearningSettings.LeastStillGood, LearningSettings.MostStillGood) ?? defaults.Learning.StillGood,
+                fields.OptionalNumber("keepingSpread", LearningSettings.LeastSpread, LearningSettings.MostSpread) ?? defaults.Learning.Spread),
         };
     }
 
@@ -90,7 +95,7 @@ public static class ShopSettingsFile
     private static IReadOnlyList<Shelf> Shelves(FieldReader fields)
     {
         var shelves = fields.List("shelves", shelf =>
-            new Shelf(shelf.Text("name"), Temperature.FromDegreesCelsius(shelf.Number("celsius", Coldest, Warmest))));
+            new Shelf(shelf.Text("name"), Celsius(shelf)) { Earlier = Earlier(shelf) });
         foreach (var doubled in shelves.GroupBy(shelf => shelf.Name, StringComparer.Ordinal).Where(group => group.Count() > 1))
         {
             fields.Refuse("shelves", ShopProblems.DoubledShelf(doubled.Key));
@@ -102,6 +107,24 @@ public static class ShopSettingsFile
         }
 
         return shelves;
+    }
+
+    private static Temperature Celsius(FieldReader fields) => Temperature.FromDegreesCelsius(fields.Number("celsius", Coldest, Warmest));
+
+    /// <summary>How warm the shelf was before, in the order of days.</summary>
+    private static IReadOnlyList<EarlierWarmth> Earlier(FieldReader shelf) => !shelf.Has("earlier")
+        ? []
+        : [.. shelf.List("earlier", e => new EarlierWarmth(Day(e), Celsius(e))).OrderBy(e => e.Until)];
+
+    private static DateOnly Day(FieldReader fields)
+    {
+        var text = fields.Text("until");
+        if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+        {
+            fields.Refuse("until", ShopProblems.NotADay(text));
+        }
+
+        return day;
     }
 
     private static byte[] Written(ShopSettings settings)
@@ -131,6 +154,7 @@ public static class ShopSettingsFile
             json.WriteStartObject();
             json.WriteString("name", shelf.Name);
             json.WriteNumber("celsius", shelf.Temperature.DegreesCelsius);
+            WriteEarlier(json, shelf.Earlier);
             json.WriteEndObject();
         }
 
@@ -138,6 +162,27 @@ public static class ShopSettingsFile
         WriteText(json, "sheet", settings.Sheet);
         WriteText(json, "design", settings.Design);
         json.WriteNumber("agingPerTenKelvin", settings.AgingPerTenKelvin);
+        json.WriteNumber("stillGood", settings.Learning.StillGood);
+        json.WriteNumber("keepingSpread", settings.Learning.Spread);
+    }
+
+    private static void WriteEarlier(Utf8JsonWriter json, IReadOnlyList<EarlierWarmth> earlier)
+    {
+        if (earlier.Count == 0)
+        {
+            return;
+        }
+
+        json.WriteStartArray("earlier");
+        foreach (var before in earlier)
+        {
+            json.WriteStartObject();
+            json.WriteString("until", before.Until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            json.WriteNumber("celsius", before.Temperature.DegreesCelsius);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteText(Utf8JsonWriter json, string name, string? text)

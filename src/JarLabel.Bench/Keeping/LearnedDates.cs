@@ -1,0 +1,75 @@
+using JarLabel.Bench.Changing;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
+using JarLabel.Store;
+
+namespace JarLabel.Bench.Keeping;
+
+/// <summary>The dates of a jar as the shop's drying tests say now.</summary>
+internal static class LearnedDates
+{
+    /// <summary>What moves a use-by by less is no reason to print a label again: all of it is an estimate.</summary>
+    internal const int ToldDays = 7;
+
+    /// <summary>The jar, with the dates that the tests say now where they are clearly others than those on record.</summary>
+    internal static Result<JarHistory> Mark(Workbench bench, LedgerView view, JarHistory history) =>
+        ShopLives.Of(bench, view, history.Jar.Number).Then<JarHistory>(lives => history with { Jar = Mark(bench, lives, history) });
+
+    /// <summary>The jar alone.</summary>
+    internal static Jar Mark(Workbench bench, LearnedLives lives, JarHistory history)
+    {
+        var jar = history.Jar with { Learned = null };
+        return jar.OnShelf && lives.SaysMore && Now(bench, lives, history.Life) is { } now && Math.Abs(now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber) >= ToldDays
+            ? jar with { Learned = now }
+            : jar;
+    }
+
+    /// <summary>What to say of a jar whose dates have moved; nothing where they have not.</summary>
+    internal static IReadOnlyList<Problem> Cautions(Jar jar, bool labelled) =>
+        jar.Learned is { } now ? [BenchProblems.UseByMoved(jar.Number, jar.Dates.UseBy, now.UseBy, labelled)] : [];
+
+    /// <summary>The dates of a fresh batch in this shop.</summary>
+    internal static KeepingDates Fresh(LearnedLives lives, KeepingClass kind, string solvent, Func<KeepingClass, KeepingDates> estimate) =>
+        estimate(lives.Kind(kind, solvent)) with { Basis = lives.Basis(new(kind.Id, solvent)) };
+
+    /// <summary>A jar that was mixed and only moved since is dated again from the beginning. Of any other the new dates may only be sooner.</summary>
+    private static KeepingDates? Now(Workbench bench, LearnedLives lives, JarLife life)
+    {
+        var plain = life.Standing[^1] is Mixed && !life.Standing.OfType<Thickened>().Any();
+        var dates = plain ? Replay(bench, lives, life) : Shortest(bench, lives, life.Jar);
+        return dates is null ? null : dates with { Ready = life.Jar.Dates.Ready };
+    }
+
+    private static KeepingDates? Replay(Workbench bench, LearnedLives lives, JarLife life)
+    {
+        var begun = (Mixed)life.Standing[^1];
+        var (dates, where) = (Anew(bench, lives, life.Jar.Held, begun.At, begun.Shelf, begun.At), begun.Shelf);
+        foreach (var move in life.Standing.Reverse().OfType<Moved>())
+        {
+            var day = DateOnly.FromDateTime(move.At);
+            dates = dates?.AfterMove(day, ShelfMoves.HistoryOf(bench, where).On(day), ShelfMoves.HistoryOf(bench, move.Shelf).On(day), bench.Keeping) ?? dates;
+            where = move.Shelf;
+        }
+
+        return dates;
+    }
+
+    private static KeepingDates? Shortest(Workbench bench, LearnedLives lives, Jar jar) =>
+        Anew(bench, lives, jar.Held, jar.MixedAt, jar.Shelf, bench.Now) is { } anew ? jar.Dates.Shortest(anew) : null;
+
+    /// <summary>The most careful dates of all that is in it, as if mixed at that moment; null where the catalog no longer knows its grades.</summary>
+    private static KeepingDates? Anew(Workbench bench, LearnedLives lives, Contents contents, DateTime mixed, string shelf, DateTime warmthAt)
+    {
+        var warmth = ShelfMoves.HistoryOf(bench, shelf).On(DateOnly.FromDateTime(warmthAt));
+        var all = contents.Resins.SelectMany(r => contents.Solvents.Select(s => Part(r, s.Solvent))).ToArray();
+        return all.Length == 0 || all.Contains(null) ? null : all.Select(d => d!).Aggregate((one, other) => one.Shortest(other));
+
+        KeepingDates? Part(ResinPart resin, string solvent) =>
+            bench.Catalog.Grades.Find(resin.Grade) is { } grade && bench.Catalog.Keeping.Find(grade.Keeping) is { } kind && bench.Catalog.Forms.Find(grade.Form) is { } form
+                ? Fresh(lives, kind, solvent, k => KeepingEstimate.Of(mixed, k, form, Warmth.Reference, warmth, resin.FlakeDate, bench.Keeping))
+                : null;
+    }
+}

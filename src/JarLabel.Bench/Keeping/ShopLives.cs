@@ -1,0 +1,46 @@
+using JarLabel.Bench.Changing;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
+using JarLabel.Store;
+
+namespace JarLabel.Bench.Keeping;
+
+/// <summary>Reads what the shop's drying tests say of how long its jars keep. Only tested jars are read.</summary>
+public static class ShopLives
+{
+    /// <summary>So many jars are read, those tested last: what a shop did long ago says little of the flakes of today.</summary>
+    public const int MostJars = 500;
+
+    /// <summary>What all tests together say.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="view">The ledger.</param>
+    /// <param name="also">A jar that was tested in the step at work.</param>
+    public static Result<LearnedLives> Of(Workbench bench, LedgerView view, JarNumber? also = null)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return Tested(bench, view, also).Then<LearnedLives>(jars => new LearnedLives(ByClass(jars), bench.Catalog.Keeping, bench.Settings.Learning));
+    }
+
+    /// <summary>Every tested jar whose tests count for its class.</summary>
+    public static Result<IReadOnlyList<(JarHistory History, TestedJar Tested)>> Tested(Workbench bench, LedgerView view, JarNumber? also = null)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(view);
+        var numbers = view.TestedJars(MostJars).Concat(also is { } one ? [one.Value] : []).Distinct();
+        return BlendJars.All(numbers.Select(n => JarHistory.Of(JarNumber.From(n), view.EventsOf(Subject.Jar(n)))))
+            .Then(all => Result<IReadOnlyList<(JarHistory, TestedJar)>>.Of(
+                [.. all.Select(h => (h, Read(bench, h))).Where(t => t.Item2 is { Tests.Count: > 0 }).Select(t => (t.h, t.Item2!))]));
+    }
+
+    /// <summary>A jar's tests, as far as they count for its class.</summary>
+    internal static TestedJar? Read(Workbench bench, JarHistory history) =>
+        TestedJar.Of(history.Life, bench.Catalog, shelf => ShelfMoves.HistoryOf(bench, shelf), bench.Keeping);
+
+    private static Dictionary<LifeClass, ClassTests> ByClass(IReadOnlyList<(JarHistory History, TestedJar Tested)> jars) => jars
+        .Select(j => (j.Tested.Class, j.Tested.Tests, Life: DryingTests.Life(j.Tested.Tests)))
+        .Where(j => j.Life is not null)
+        .GroupBy(j => j.Class)
+        .ToDictionary(g => g.Key, g => new ClassTests([.. g.Select(j => j.Life!.Value)], g.Sum(j => j.Tests.Count)));
+}

@@ -1,0 +1,64 @@
+using System.CommandLine;
+using System.Globalization;
+using JarLabel.Bench.Keeping;
+using JarLabel.Bench.Recording;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+using JarLabel.Core.Keeping;
+
+namespace JarLabel.Cli.Commands;
+
+/// <summary><c>keeping</c>: how long each kind of jar keeps, by published claims and by the shop's own drying tests.</summary>
+internal static class KeepingCommand
+{
+    private static readonly Option<string> Grade = new("--grade") { Description = "Only these flakes; with --solvent also where none were tested.", HelpName = "id" };
+    private static readonly Option<string> Solvent = new("--solvent") { Description = "Only this solvent.", HelpName = "id" };
+
+    internal static Command Create(Runner runner) =>
+        runner.Runs(new Command("keeping", "How long each kind keeps at 20 °C, as learned from the shop's drying tests.") { Grade, Solvent }, Run);
+
+    private static Result<Answer> Run(Typed typed, Session session)
+    {
+        var keeping = typed.Fact(Grade, session.Grade)?.Keeping;
+        var solvent = typed.Fact(Solvent, session.Solvent)?.Id;
+        return typed.Then(() => LedgerDesk.Read(session.Workbench, view => ShopLives.Of(session.Workbench, view))
+            .Then<Answer>(lives => Say(session, [.. Wanted(lives, keeping, solvent).Select(lives.Of)])));
+    }
+
+    private static IEnumerable<LifeClass> Wanted(LearnedLives lives, string? keeping, string? solvent) => keeping is not null && solvent is not null
+        ? [new LifeClass(keeping, solvent)]
+        : lives.Tested.Where(c => (keeping is null || c.Keeping == keeping) && (solvent is null || c.Solvent == solvent));
+
+    private static Answer Say(Session session, IReadOnlyList<LifeEstimate> estimates) => Answer.Of(
+        Show(session, estimates),
+        new KeepingAnswerJson(session.Workbench.Settings.Learning.StillGood, [.. estimates.Select(LifeEstimateJson.Of)], []),
+        AnswerContext.Default.KeepingAnswerJson);
+
+    private static Screen Show(Session session, IReadOnlyList<LifeEstimate> estimates)
+    {
+        var share = session.Workbench.Settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture);
+        var screen = new Screen().Title($"Months at 20 °C after which {share} of jars should still dry hard: estimates");
+        return estimates.Count == 0
+            ? screen.Gap().Text("No jar was tested yet: every use-by stands on published claims.").Next("jarlabel test 1 pass")
+            : screen.Gap().Table(
+                ["kind", " claims", " learned", " 90 % band", " tests", " jars", " failed", "other jars"],
+                [.. estimates.Select(Row)]).Next("jarlabel shelf --due");
+    }
+
+    private static string[] Row(LifeEstimate e) =>
+    [
+        e.Class.ToString(),
+        Months(e.BaseMonths),
+        Months(e.Months),
+        $"{Months(e.Low)} to {Months(e.High)}",
+        Count(e.Tests),
+        Count(e.Lives.Count),
+        Count(e.Lives.Count(l => l.Ended)),
+        Count(e.Related),
+    ];
+
+    private static string Months(double months) => months.ToString("0.0", CultureInfo.InvariantCulture);
+
+    private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,55 @@
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
+
+namespace JarLabel.Core.Keeping;
+
+/// <summary>A jar's life, read for what its drying tests say of its class.</summary>
+/// <param name="Class">The class.</param>
+/// <param name="Tests">The tests that stand, ages in days as at 20 °C.</param>
+public sealed record TestedJar(LifeClass Class, IReadOnlyList<DryingTest> Tests)
+{
+    /// <summary>Reads a jar; null when its tests speak for that jar alone: it was poured together or off from others, got fresh flakes, or
+    /// holds flakes or solvents of several classes.</summary>
+    /// <remarks>Age is counted from the mixing on every shelf it stood on. Old flakes are not counted out: they can only make what is
+    /// learned more careful.</remarks>
+    /// <param name="life">The jar's life.</param>
+    /// <param name="catalog">Grades.</param>
+    /// <param name="shelf">How warm a shelf is and was.</param>
+    /// <param name="settings">How warmth acts.</param>
+    public static TestedJar? Of(JarLife life, ShopCatalog catalog, Func<string, WarmthHistory> shelf, KeepingSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(life);
+        ArgumentNullException.ThrowIfNull(catalog);
+        ArgumentNullException.ThrowIfNull(shelf);
+        return life.Standing is [.., Mixed mixed] && !life.Standing.OfType<Thickened>().Any() && ClassOf(life.Jar.Held, catalog) is { } known
+            ? new TestedJar(known, [.. Dated(life, mixed, shelf, settings)])
+            : null;
+    }
+
+    /// <summary>The one class of a liquid; null where there are several, or its grade is no longer in the catalog.</summary>
+    public static LifeClass? ClassOf(Contents contents, ShopCatalog catalog)
+    {
+        ArgumentNullException.ThrowIfNull(contents);
+        ArgumentNullException.ThrowIfNull(catalog);
+        var kinds = contents.Resins.Select(r => catalog.Grades.Find(r.Grade)?.Keeping).Distinct().ToArray();
+        return kinds is [{ } kind] && contents.Solvents is [{ } solvent] && catalog.Keeping.Find(kind) is not null ? new LifeClass(kind, solvent.Solvent) : null;
+    }
+
+    private static IEnumerable<DryingTest> Dated(JarLife life, Mixed mixed, Func<string, WarmthHistory> shelf, KeepingSettings settings)
+    {
+        var moves = life.Standing.OfType<Moved>().OrderBy(m => m.At).ToArray();
+        return life.Standing.OfType<Tested>().Select(t => new DryingTest(Age(mixed, moves, t.At, shelf, settings), t.Passed));
+    }
+
+    private static double Age(Mixed mixed, IReadOnlyList<Moved> moves, DateTime at, Func<string, WarmthHistory> shelf, KeepingSettings settings)
+    {
+        var (aged, since, where) = (0.0, mixed.At, mixed.Shelf);
+        foreach (var move in moves.TakeWhile(m => m.At < at))
+        {
+            aged += shelf(where).AgedDays(since, move.At, settings);
+            (since, where) = (move.At, move.Shelf);
+        }
+
+        return aged + shelf(where).AgedDays(since, at, settings);
+    }
+}
