@@ -1,6 +1,7 @@
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Layout;
+using JarLabel.Store.Printers;
 using JarLabel.Store.Shops;
 
 namespace JarLabel.Bench;
@@ -15,6 +16,7 @@ public static class ShopCheck
             Problem[] problems =
             [
                 .. ShopSettingsFile.Read(folder).Problems,
+                .. CalibrationFile.Read(folder).Problems,
                 .. ShopCatalog.Load(catalog).Problems,
                 .. new LayoutLibrary(layouts).Check(),
             ];

@@ -34,6 +34,7 @@ internal static class CommandTree
             SheetsCommand.Create(runner),
             SheetCommand.Create(runner),
             DesignsCommand.Create(runner),
+            CalibrateCommand.Create(runner),
             CheckCommand.Create(runner),
             ServeCommand.Create(runner),
             PublishCommand.Create(runner),

@@ -82,7 +82,8 @@ internal static class LayoutProblems
     internal static Problem OutsideInset(string where, double by) =>
         new("JL316", Say($"Reaches {by:0.00} mm beyond the part of the label that is safe to print on."), where);
 
-    internal static Problem LabelOutsideSheet(string where) => new("JL317", "The label does not lie wholly on the sheet.", where);
+    internal static Problem LabelOutsideSheet(string where, double by) =>
+        new("JL317", Say($"The label does not lie wholly on the sheet: {by:0.0} mm of it would leave the paper. Check the sheet's dimensions with \"jarlabel check\", or measure again with \"jarlabel calibrate\"."), where);
 
     internal static Problem TextsOverlap(string where, string other, string text) =>
         new("JL318", $"\"{Shown(text)}\" overlaps what stands in \"{other}\".", where);

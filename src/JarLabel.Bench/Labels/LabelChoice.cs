@@ -8,4 +8,7 @@ public sealed record LabelChoice(string? Design = null, string? Sheet = null, in
 {
     /// <summary>How many of each label, from 1.</summary>
     public int Copies { get; init; } = 1;
+
+    /// <summary>The printer whose calibration counts; null for what was measured without naming one.</summary>
+    public string? Printer { get; init; }
 }

@@ -7,6 +7,7 @@ using JarLabel.Layout.Marks;
 using JarLabel.Layout.Rules;
 using JarLabel.Layout.Sheets;
 using JarLabel.Render;
+using JarLabel.Store.Printers;
 using UnitsNet;
 
 namespace JarLabel.Bench.Labels;
@@ -40,9 +41,17 @@ public sealed class LabelPress
     public Result<LabelStock> Choose(LabelChoice choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
-        return library.Sheet(choice.Sheet ?? bench.Settings.Sheet ?? UsualSheet).Then(sheet =>
-            library.Design(choice.Design ?? bench.Settings.Design ?? sheet.Design).Then<LabelStock>(design => new LabelStock(sheet, design)));
+        return Stock(choice.Sheet ?? bench.Settings.Sheet ?? UsualSheet).Then(sheet =>
+            library.Design(choice.Design ?? bench.Settings.Design ?? sheet.Design).Then(design =>
+                Calibrated(sheet, choice.Printer).Then<LabelStock>(calibrated => new LabelStock(calibrated, design))));
     }
+
+    /// <summary>One kind of stock as it is, uncorrected.</summary>
+    public Result<Sheet> Stock(string id) => library.Sheet(id);
+
+    // The places as they must be told to the printer, by what was measured on it.
+    private Result<Sheet> Calibrated(Sheet sheet, string? printer) => CalibrationFile.Find(bench.Folder, printer, sheet.Id).Then<Sheet>(found =>
+        found.Calibration is { } c ? sheet.For(c.ShiftX, c.ShiftY, c.ScaleX, c.ScaleY) : sheet);
 
     /// <summary>All stock, by id.</summary>
     public Result<IReadOnlyList<Sheet>> Sheets() => All(library.SheetIds, library.Sheet);

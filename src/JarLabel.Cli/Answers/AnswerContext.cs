@@ -7,6 +7,7 @@ namespace JarLabel.Cli.Answers;
 [JsonSerializable(typeof(ProblemsJson))]
 [JsonSerializable(typeof(JarAnswerJson))]
 [JsonSerializable(typeof(LabelsAnswerJson))]
+[JsonSerializable(typeof(CalibrationJson))]
 [JsonSerializable(typeof(MixedListJson))]
 [JsonSerializable(typeof(ScanAnswerJson))]
 [JsonSerializable(typeof(SheetsInUseJson))]

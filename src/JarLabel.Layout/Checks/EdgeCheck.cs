@@ -16,8 +16,8 @@ internal static class EdgeCheck
     internal static IEnumerable<Problem> Problems(PlacedLabel label, double paperWidth, double paperHeight, ITextRuler ruler)
     {
         var area = label.Area;
-        if (LeavesSheet(area, paperWidth, paperHeight))
-            yield return LayoutProblems.LabelOutsideSheet(label.Design.Id);
+        if (Beyond(area, paperWidth, paperHeight, label.Design.Inset) is > 0.02 and var leaves)
+            yield return LayoutProblems.LabelOutsideSheet(label.Design.Id, leaves);
         foreach (var mark in label.Marks)
         {
             var where = $"{label.Design.Id}/{mark.Box}";
@@ -30,9 +30,15 @@ internal static class EdgeCheck
         }
     }
 
-    // Dimensions rounded from inches are forgiven.
-    private static bool LeavesSheet(LabelArea area, double paperWidth, double paperHeight) =>
-        Math.Max(Math.Max(-area.X, -area.Y), Math.Max(area.X + area.Width - paperWidth, area.Y + area.Height - paperHeight)) > 0.02;
+    // Dimensions rounded from inches are forgiven. Where the paper is no larger than the label, as on a roll, the paper's edge is the label's
+    // own: a calibrated place may hang over it as far as nothing is printed.
+    private static double Beyond(LabelArea area, double paperWidth, double paperHeight, double inset)
+    {
+        var (across, down) = (area.Width > paperWidth - 0.05 ? inset : 0, area.Height > paperHeight - 0.05 ? inset : 0);
+        return Math.Max(
+            Math.Max(-area.X, area.X + area.Width - paperWidth) - across,
+            Math.Max(-area.Y, area.Y + area.Height - paperHeight) - down);
+    }
 
     // A code is moved onto whole printer dots, up to half a dot away.
     private static double HalfDot(Mark mark, LabelArea area) => mark is QrMark ? 12.7 / area.Dpi : 0;

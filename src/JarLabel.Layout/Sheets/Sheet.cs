@@ -48,4 +48,23 @@ public sealed record Sheet(
         var (row, column) = Math.DivRem(place - 1, Columns);
         return new LabelArea(Shape, Left + (column * PitchX), Top + (row * PitchY), Width, Height, Dpi);
     }
+
+    /// <summary>The same stock as it must be told to a printer that shifts and scales, so that each label's middle is printed in its true place.
+    /// Labels keep their size: what is inside them is laid out in whole dots, and 2 % of a label's half is less than its white edge.</summary>
+    /// <param name="dx">How far right of its place the first label is printed, mm.</param>
+    /// <param name="dy">How far below its place, mm.</param>
+    /// <param name="sx">Printed over true length, across.</param>
+    /// <param name="sy">Printed over true length, down.</param>
+    public Sheet For(double dx, double dy, double sx, double sy)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(sx);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(sy);
+        return this with
+        {
+            Left = Left + (Width / 2 * ((1 / sx) - 1)) - (dx / sx),
+            Top = Top + (Height / 2 * ((1 / sy) - 1)) - (dy / sy),
+            PitchX = PitchX / sx,
+            PitchY = PitchY / sy,
+        };
+    }
 }

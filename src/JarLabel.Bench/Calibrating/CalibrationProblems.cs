@@ -1,0 +1,23 @@
+using System.Globalization;
+using JarLabel.Core;
+using JarLabel.Store.Printers;
+
+namespace JarLabel.Bench.Calibrating;
+
+/// <summary>What can be wrong with what somebody measured.</summary>
+internal static class CalibrationProblems
+{
+    internal static Problem ScalingIsOn(string option, double scale) => new("JL350", Say(
+        $"Read a scale of {scale:0.####} ({100 * (scale - 1):+0.#;-0.#} %): scaling is on in the print dialog. Choose \"actual size\" or 100 % there, print the page again and measure again; what is left must be between {Calibration.LeastScale} and {Calibration.MostScale}, such as 199/200."), option);
+
+    internal static Problem ShiftAbsurd(string option, double shift) => new("JL351", Say(
+        $"Read a shift of {shift:0.##} mm: paper is fed within about 1 mm, so more than {Calibration.MostShift} mm is another cause. Check that the printer's paper size is the sheet's own, and that scaling and centring are off in the print dialog; then print the page again."), option);
+
+    internal static Problem FirstMissing(string given, string other) =>
+        new("JL352", $"{given} says how the last label is shifted, and without {other} for the first one nobody knows whether the shift grows. Give both, such as {other} 0.5 {given} 0.9.", given);
+
+    internal static Problem NothingToForget(string sheet) =>
+        new("JL353", $"Nothing was measured for the sheet \"{sheet}\" on that printer, so there is nothing to forget.", "--forget");
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

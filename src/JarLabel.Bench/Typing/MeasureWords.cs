@@ -1,0 +1,37 @@
+using System.Globalization;
+using JarLabel.Core;
+
+namespace JarLabel.Bench.Typing;
+
+/// <summary>Readers for what somebody measures on paper.</summary>
+public static class MeasureWords
+{
+    private const double Longest = 1000;
+
+    /// <summary>A shift: <c>0.8</c>, <c>-0,5</c>, <c>0.8 mm</c>.</summary>
+    public static Result<double> Millimeters(string text, string where)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var figure = text.Trim().EndsWith("mm", StringComparison.OrdinalIgnoreCase) ? text.Trim()[..^2] : text;
+        return TryFigure(figure, out var value) && Math.Abs(value) <= Longest ? value : MeasureProblems.NotMillimeters(text, where);
+    }
+
+    /// <summary>A scale: <c>199/200</c> as measured over true, <c>0.995</c>, <c>99.5%</c>.</summary>
+    public static Result<double> Scale(string text, string where)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var parts = text.Split('/');
+        if (parts.Length == 2 && TryFigure(parts[0], out var measured) && TryFigure(parts[1], out var length) && length > 0)
+        {
+            return Positive(measured / length, text, where);
+        }
+
+        var percent = text.Trim().EndsWith('%');
+        return parts.Length == 1 && TryFigure(text.Trim().TrimEnd('%'), out var value) ? Positive(percent ? value / 100 : value, text, where) : MeasureProblems.NotAScale(text, where);
+    }
+
+    private static Result<double> Positive(double scale, string text, string where) => scale is > 0 and <= Longest ? scale : MeasureProblems.NotAScale(text, where);
+
+    private static bool TryFigure(string text, out double value) => double.TryParse(
+        text.Trim().Replace(',', '.'), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
+}

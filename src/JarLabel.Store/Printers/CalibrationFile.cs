@@ -1,0 +1,124 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using JarLabel.Core;
+using JarLabel.Core.Reading;
+using JarLabel.Store.Files;
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Store.Printers;
+
+/// <summary>Reads and writes <c>calibration.json</c>: what was measured, one entry a printer and sheet.</summary>
+public static class CalibrationFile
+{
+    private const string Name = "calibration.json";
+    private static readonly JsonWriterOptions Readable = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>All that was measured; nothing where there is no file.</summary>
+    public static Result<IReadOnlyList<Calibration>> Read(ShopFolder folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        var path = Path.Combine(folder.Path, Name);
+        try
+        {
+            return File.Exists(path) ? StrictJson.ReadList(Name, PrinterProblems.FileCode, File.ReadAllBytes(path), One) : Result<IReadOnlyList<Calibration>>.Of([]);
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return StoreProblems.ShopNotReachable(path, fault.Message);
+        }
+    }
+
+    /// <summary>What holds for a printer and a sheet: measured for that printer, else for any; null when neither was.</summary>
+    public static Result<Found> Find(ShopFolder folder, string? printer, string sheet) => Read(folder).Then<Found>(all =>
+    {
+        var ofSheet = all.Where(one => one.Sheet == sheet).ToList();
+        return new Found(ofSheet.FirstOrDefault(one => printer is not null && IsSame(one.Printer, printer)) ?? ofSheet.FirstOrDefault(one => one.Printer is null));
+    });
+
+    /// <summary>Keeps what was measured in place of what was before, in one step.</summary>
+    public static Result<Calibration> Keep(ShopFolder folder, Calibration measured)
+    {
+        ArgumentNullException.ThrowIfNull(measured);
+        return Change(folder, measured.Printer, measured.Sheet, measured).Then<Calibration>(_ => measured);
+    }
+
+    /// <summary>Forgets what was measured; false when there was nothing.</summary>
+    public static Result<bool> Forget(ShopFolder folder, string? printer, string sheet) => Change(folder, printer, sheet, null);
+
+    private static Result<bool> Change(ShopFolder folder, string? printer, string sheet, Calibration? put) => Read(folder).Then(all => folder.Create().Then<bool>(_ =>
+    {
+        Calibration[] others = [.. all.Where(one => one.Sheet != sheet || !IsSame(one.Printer, printer))];
+        var path = Path.Combine(folder.Path, Name);
+        try
+        {
+            DurableFile.Replace(path, Written(put is null ? others : [.. others, put]));
+            return others.Length < all.Count;
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return StoreProblems.SettingsNotWritten(path, fault.Message);
+        }
+    }));
+
+    private static bool IsSame(string? one, string? other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
+
+    private static Calibration One(FieldReader fields) => new(
+        fields.OptionalText("printer"),
+        fields.Text("sheet"),
+        fields.Number("shiftX", -Calibration.MostShift, Calibration.MostShift),
+        fields.Number("shiftY", -Calibration.MostShift, Calibration.MostShift),
+        fields.Number("scaleX", Calibration.LeastScale, Calibration.MostScale),
+        fields.Number("scaleY", Calibration.LeastScale, Calibration.MostScale),
+        Day(fields));
+
+    private static DateOnly Day(FieldReader fields)
+    {
+        var text = fields.Text("measured");
+        if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && text.Length > 0)
+        {
+            fields.Refuse("measured", PrinterProblems.NotADay(text));
+        }
+
+        return day;
+    }
+
+    private static byte[] Written(IEnumerable<Calibration> all)
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, Readable))
+        {
+            json.WriteStartArray();
+            foreach (var one in all)
+            {
+                Write(json, one);
+            }
+
+            json.WriteEndArray();
+        }
+
+        bytes.WriteByte((byte)'\n');
+        return bytes.ToArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, Calibration one)
+    {
+        json.WriteStartObject();
+        if (one.Printer is not null)
+        {
+            json.WriteString("printer", one.Printer);
+        }
+
+        json.WriteString("sheet", one.Sheet);
+        json.WriteNumber("shiftX", one.ShiftX);
+        json.WriteNumber("shiftY", one.ShiftY);
+        json.WriteNumber("scaleX", one.ScaleX);
+        json.WriteNumber("scaleY", one.ScaleY);
+        json.WriteString("measured", one.Measured.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        json.WriteEndObject();
+    }
+
+    /// <summary>What was looked for.</summary>
+    /// <param name="Calibration">What was measured; null when nothing was.</param>
+    public readonly record struct Found(Calibration? Calibration);
+}
