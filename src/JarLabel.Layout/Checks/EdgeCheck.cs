@@ -30,11 +30,11 @@ internal static class EdgeCheck
         }
     }
 
-    // Dimensions rounded from inches are forgiven. Where the paper is no larger than the label, as on a roll, the paper's edge is the label's
+    // Dimensions rounded from inches are forgiven. Where the paper is as large as the label, as on a roll, the paper's edge is the label's
     // own: a calibrated place may hang over it as far as nothing is printed.
     private static double Beyond(LabelArea area, double paperWidth, double paperHeight, double inset)
     {
-        var (across, down) = (area.Width > paperWidth - 0.05 ? inset : 0, area.Height > paperHeight - 0.05 ? inset : 0);
+        var (across, down) = (Math.Abs(area.Width - paperWidth) < 0.05 ? inset : 0, Math.Abs(area.Height - paperHeight) < 0.05 ? inset : 0);
         return Math.Max(
             Math.Max(-area.X, area.X + area.Width - paperWidth) - across,
             Math.Max(-area.Y, area.Y + area.Height - paperHeight) - down);

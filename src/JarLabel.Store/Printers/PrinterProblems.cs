@@ -6,7 +6,7 @@ namespace JarLabel.Store.Printers;
 internal static class PrinterProblems
 {
     /// <summary>The code of every fault inside <c>calibration.json</c>.</summary>
-    internal const string FileCode = "JL408";
+    internal const string FileCode = "JL423";
 
     internal static string NotADay(string read) => $"Read {Quoted.Of(read)} as the day it was measured; write it as 2026-03-09.";
 }
