@@ -1,5 +1,6 @@
 using JarLabel.Benchmarks.Labels;
 using JarLabel.Benchmarks.StartUp;
+using JarLabel.Benchmarks.Web;
 
 switch (args)
 {
@@ -15,7 +16,13 @@ switch (args)
     case ["start", .. var programs]:
         StartContest.Run(programs);
         return 0;
+    case ["web"]:
+        WebContest.Run();
+        return 0;
+    case [WebContest.Child, var server]:
+        WebContest.RunChild(server);
+        return 0;
     default:
-        Console.Error.WriteLine("labels [COUNT] | start [\"PROGRAM ARGUMENTS\"]...   (see README.md beside this program's source)");
+        Console.Error.WriteLine("labels [COUNT] | start [\"PROGRAM ARGUMENTS\"]... | web   (see README.md beside this program's source)");
         return 2;
 }
