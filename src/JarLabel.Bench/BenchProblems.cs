@@ -53,6 +53,9 @@ internal static class BenchProblems
     internal static Problem PassAfterFailure(JarNumber jar) =>
         new("JL126", $"A test of jar {jar} on the same day or earlier failed, and this one passed: they contradict each other. Both are kept; what the shop learns from counts the failure. If that was a slip, \"jarlabel undo {jar.Value}\" and record the right one.", "VERDICT");
 
+    internal static Problem DemoNeedsRoom(string folder) =>
+        new("JL199", "There is something in this folder already, and a demo needs one that is new or empty, such as \"demo-shop\".", folder);
+
     internal static Problem NothingToDecant() =>
         new("JL149", "Read no amount; say how much goes into each new jar, such as --into \"200 mL,200 mL\".", "--into");
 

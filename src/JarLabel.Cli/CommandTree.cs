@@ -43,6 +43,7 @@ internal static class CommandTree
             ImportCommand.Create(runner),
             BackupCommand.Create(runner),
             VerifyCommand.Create(runner),
+            DemoCommand.Create(runner),
             new Command("calc", "Sums without a jar.")
             {
                 CalcMixCommand.Create(runner),

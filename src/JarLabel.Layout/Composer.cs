@@ -30,7 +30,14 @@ public static class Composer
             return LayoutProblems.DesignDoesNotSuit(design, area);
         if (Unprintable(text, design) is { } problem)
             return problem;
-        return Fitted(text, design, area, paragraphs);
+        return FittedOrPinched(text, design, area, paragraphs);
+    }
+
+    // A figure such as 0.53 is wider than any fraction; only where it has no room at all is it made smaller than the design wants it.
+    private static Result<PlacedLabel> FittedOrPinched(LabelText text, Design design, LabelArea area, Paragraphs paragraphs)
+    {
+        var whole = Fitted(text, design, area, paragraphs);
+        return whole.Ok ? whole : design.Pinched().Select(pinched => Fitted(text, pinched, area, paragraphs)).FirstOrDefault(fitted => fitted.Ok, whole);
     }
 
     private static Problem? Unprintable(LabelText text, Design design)

@@ -68,6 +68,10 @@ public static class TypingProblems
     public static Problem DayAhead(string read, string where) =>
         new("JL120", $"Read {Quoted.Of(read)}, which lies ahead; give a day that has been, such as 2025-10-01.", where);
 
+    /// <summary>A rehearsal of what cannot be rehearsed.</summary>
+    public static Problem NoDryRun(string command) =>
+        new("JL128", $"\"{command}\" has no rehearsal; leave --dry-run away, and take a folder that you can throw away.", "--dry-run");
+
     /// <summary>No name of a file.</summary>
     public static Problem NotAFile(string where) => new("JL118", "Read nothing as a file; give its name, such as shop.jsonl.", where);
 }

@@ -15,6 +15,7 @@ namespace JarLabel.Cli.Answers;
 [JsonSerializable(typeof(ImportAnswerJson))]
 [JsonSerializable(typeof(BackupAnswerJson))]
 [JsonSerializable(typeof(VerifyAnswerJson))]
+[JsonSerializable(typeof(DemoAnswerJson))]
 [JsonSerializable(typeof(ShelfAnswerJson))]
 [JsonSerializable(typeof(BagAnswerJson))]
 [JsonSerializable(typeof(BagsAnswerJson))]

@@ -53,7 +53,7 @@ public static class JarLabelText
             return;
         }
 
-        words["cut"] = [VulgarFraction.Of(recipe.Cut.PoundsPerUsGallon)];
+        words["cut"] = [VulgarFraction.Brief(recipe.Cut.PoundsPerUsGallon)];
         words["cutUnit"] = ["lb cut"];
         words["cutMetric"] = [CutWords.Metric(recipe.Cut)];
         words["title"] = [$"{CutWords.Of(recipe.Cut)} shellac"];

@@ -29,6 +29,9 @@ public static class VulgarFraction
     /// <summary>As <see cref="Exact"/> within half a percent; else up to two decimals.</summary>
     public static string Of(double value) => Exact(value, 0.005) ?? value.ToString("0.##", CultureInfo.InvariantCulture);
 
+    /// <summary>As <see cref="Of"/>, with no more figures than are read across a bench: tenths from 1 on, hundredths below.</summary>
+    public static string Brief(double value) => Exact(value, 0.005) ?? value.ToString(value < 1 ? "0.##" : "0.#", CultureInfo.InvariantCulture);
+
     private static string? Joined(double whole, string glyph) => whole switch
     {
         0 when glyph.Length == 0 => null,

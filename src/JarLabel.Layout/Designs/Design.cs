@@ -17,4 +17,25 @@ public sealed record Design(
 {
     /// <summary>True when a label of this outline and size is large enough for it.</summary>
     public bool Suits(LabelArea area) => area.Shape == Shape && area.Width >= Width - 0.05 && area.Height >= Height - 0.05;
+
+    /// <summary>The same design with its large figure one size smaller than it wants it, and so on, while it still stands out.</summary>
+    public IEnumerable<Design> Pinched()
+    {
+        if (Figure(Box) is not { } figure)
+            yield break;
+        var least = StandsOut * Voices.Where(voice => voice.Name != figure).SelectMany(voice => voice.Sizes).DefaultIfEmpty().Max();
+        var smallest = Voices.First(voice => voice.Name == figure).Sizes[^1];
+        foreach (var size in TypeScale.Points.Reverse().Where(size => size < smallest && size >= least))
+            yield return this with { Voices = [.. Voices.Select(voice => voice.Name == figure ? voice with { Sizes = [.. voice.Sizes, size] } : voice)] };
+    }
+
+    /// <summary>How many times the largest other size the figure is at the least.</summary>
+    private const double StandsOut = 1.5;
+
+    private static string? Figure(Box box) => box switch
+    {
+        FigureBox figure => figure.Voice,
+        StackBox stack => stack.Boxes.Select(Figure).FirstOrDefault(voice => voice is not null),
+        _ => null,
+    };
 }
