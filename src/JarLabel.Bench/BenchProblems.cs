@@ -56,6 +56,16 @@ internal static class BenchProblems
     internal static Problem DemoNeedsRoom(string folder) =>
         new("JL199", "There is something in this folder already, and a demo needs one that is new or empty, such as \"demo-shop\".", folder);
 
+    internal static Problem KeptFile(string file) => new("JL531", "The file was written all the same; print it again, or open it and print it at actual size.", file);
+
+    internal static Problem PlacesFree(string file, int sheet, IReadOnlyList<int> places) =>
+        new("JL532", string.Create(CultureInfo.InvariantCulture, $"All else is recorded. Place {string.Join(", ", places)} of sheet {sheet} is free again; when all is well, \"jarlabel label\" prints the label anew. The file that was to be printed is kept."), file);
+
+    internal static Problem PlacesUnsure(string file, int sheet, IReadOnlyList<int> places) =>
+        new("JL533", string.Create(CultureInfo.InvariantCulture, $"All else is recorded. Place {string.Join(", ", places)} of sheet {sheet} stays taken, for paper may have come out; if none did: jarlabel sheet back {sheet} {string.Join(' ', places)}"), file);
+
+    internal static Problem FileNotThere(string file) => new("JL534", "The file to be printed is not in its place yet, or cannot be read.", file);
+
     internal static Problem NothingToDecant() =>
         new("JL149", "Read no amount; say how much goes into each new jar, such as --into \"200 mL,200 mL\".", "--into");
 

@@ -1,3 +1,4 @@
+using JarLabel.Bench.Printing;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Keeping;
@@ -45,6 +46,9 @@ public sealed class Workbench
 
     /// <summary>How many steps of its jar the person has seen; null where that does not matter.</summary>
     public int? Seen { get; }
+
+    /// <summary>What the last recorded step wrote, and which places of label stock it took; null before there was one.</summary>
+    public StepTrace? LastStep { get; internal set; }
 
     /// <summary>How time and warmth act.</summary>
     public KeepingSettings Keeping { get; }

@@ -35,6 +35,7 @@ internal static class CommandTree
             SheetCommand.Create(runner),
             DesignsCommand.Create(runner),
             CalibrateCommand.Create(runner),
+            PrintersCommand.Create(runner),
             CheckCommand.Create(runner),
             ServeCommand.Create(runner),
             PublishCommand.Create(runner),

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using JarLabel.Bench.Labels;
 using JarLabel.Cli.Answers;
+using JarLabel.Cli.Commands;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Web;
@@ -10,12 +12,18 @@ namespace JarLabel.Cli;
 internal sealed class Runner(Terminal terminal, TimeProvider clock)
 {
     /// <summary>Makes the command run: what was typed is read, the shop is opened, the answer is said.</summary>
-    internal Command Runs(Command command, Func<Typed, Session, Result<Answer>> run)
+    /// <param name="command">The command.</param>
+    /// <param name="run">What it does.</param>
+    /// <param name="stock">On what it prints when --to sends it to a printer; null for what the label options say.</param>
+    internal Command Runs(Command command, Func<Typed, Session, Result<Answer>> run, Func<Typed, Session, LabelChoice>? stock = null)
     {
         command.SetAction(parsed =>
         {
             var typed = new Typed(parsed);
-            return terminal.Say(SharedOptions.Open(typed, clock).Then(session => run(typed, session with { Progress = terminal.Progress })), typed.Switch(SharedOptions.Json));
+            var answer = SharedOptions.Open(typed, clock)
+                .Then<Session>(opened => opened with { Progress = terminal.Progress, Status = terminal.Status })
+                .Then(session => PrintTo.Around(typed, session, stock?.Invoke(typed, session) ?? LabelOptions.Stock(typed), () => run(typed, session)));
+            return terminal.Say(answer, typed.Switch(SharedOptions.Json));
         });
         return command;
     }

@@ -37,7 +37,7 @@ internal static class ReasonWords
         ["job-canceled-by-user"] = "somebody cancelled it at another machine",
         ["job-canceled-by-operator"] = "somebody cancelled it",
         ["job-canceled-at-device"] = "somebody cancelled it at the printer",
-        ["aborted-by-system"] = "the printer gave up",
+        ["aborted-by-system"] = "a fault of its own, which it does not explain",
         ["document-format-error"] = "it could not read the document",
         ["unsupported-document-format"] = "it takes no PDF",
         ["document-unprintable-error"] = "it could not print the document",

@@ -15,6 +15,7 @@ public sealed class LedgerStep : LedgerView
     private readonly Staging staging;
     private readonly Dictionary<SubjectKind, int> given = [];
     private readonly HashSet<int> touched = [];
+    private readonly List<string> files = [];
 
     internal LedgerStep(EventTable events, JarIndex jars, SheetBook sheets, Staging staging)
         : base(events, jars, sheets)
@@ -56,12 +57,20 @@ public sealed class LedgerStep : LedgerView
     /// dropped.</summary>
     /// <param name="path">The full path, or one relative to the shop folder.</param>
     /// <param name="bytes">Its contents.</param>
-    public StagedFile Stage(string path, byte[] bytes) => staging.Stage(path, stream => stream.Write(bytes));
+    public StagedFile Stage(string path, byte[] bytes) => Stage(path, stream => stream.Write(bytes));
 
     /// <summary>The same for a file that is too long to hold: its bytes are written as they come.</summary>
     /// <param name="path">The full path, or one relative to the shop folder.</param>
     /// <param name="write">Writes its contents; may throw what a full disk throws.</param>
-    public StagedFile Stage(string path, Action<Stream> write) => staging.Stage(path, write);
+    public StagedFile Stage(string path, Action<Stream> write)
+    {
+        var staged = staging.Stage(path, write);
+        files.Add(path);
+        return staged;
+    }
+
+    /// <summary>The files that this step wrote, in order, as they were named.</summary>
+    public IReadOnlyList<string> Files => files;
 
     /// <summary>The sheets of label stock, to take places on them.</summary>
     public SheetBook Sheets => sheets;

@@ -32,7 +32,7 @@ public static class WriteNotice
 
     private static Result<WrittenNotice> Write(
         Workbench bench, NoticeRequest request, AirQuestion question, Shelf shelf, LabelPress press, LedgerStep step) =>
-        ShelfContents.Jars(step, shelf.Name).Then(jars => ShelfContents.Bottles(step, shelf.Name).Then(bottles => press.Choose(new LabelChoice(Design, SheetFor(request.Paper))).Then(stock =>
+        ShelfContents.Jars(step, shelf.Name).Then(jars => ShelfContents.Bottles(step, shelf.Name).Then(bottles => press.Choose(Stock(request.Paper)).Then(stock =>
         {
             var standing = ShelfContents.Stock(bench, jars, bottles);
             var air = WorstAir(bench, [.. jars.SelectMany(jar => jar.Contents.Solvents.Select(solvent => solvent.Solvent)), .. bottles.Select(bottle => bottle.Solvent)], question);
@@ -68,6 +68,9 @@ public static class WriteNotice
         .Where(answer => answer.Ok)
         .Select(answer => answer.Require())
         .MaxBy(air => air.FractionOfLimit);
+
+    /// <summary>The stock and design of a notice.</summary>
+    public static LabelChoice Stock(NoticePaper paper) => new(Design, SheetFor(paper));
 
     private static string SheetFor(NoticePaper paper) => paper == NoticePaper.A4 ? "notice-a4" : "notice-letter";
 

@@ -1,4 +1,5 @@
 using JarLabel.Bench.Keeping;
+using JarLabel.Bench.Printing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Store;
@@ -12,8 +13,17 @@ public static class LedgerDesk
     /// <summary>Records one step, whole or not at all. On a dry run the step is worked out to the end and then dropped.</summary>
     internal static Result<T> Record<T>(Workbench bench, Func<LedgerStep, Result<T>> work)
         where T : notnull => bench.DryRun
-            ? ForWriting(bench, ledger => ledger.Rehearse(work))
-            : With(bench.Folder, LedgerMode.Write, ledger => ledger.Record(work));
+            ? ForWriting(bench, ledger => ledger.Rehearse(Traced(bench, work)))
+            : With(bench.Folder, LedgerMode.Write, ledger => ledger.Record(Traced(bench, work)));
+
+    /// <summary>The same work, after which the bench knows what it wrote and which places it took.</summary>
+    private static Func<LedgerStep, Result<T>> Traced<T>(Workbench bench, Func<LedgerStep, Result<T>> work)
+        where T : notnull => step =>
+    {
+        var result = work(step);
+        bench.LastStep = result.Ok ? new StepTrace([.. step.Sheets.Given], [.. step.Files.Select(bench.Folder.Full)]) : null;
+        return result;
+    };
 
     /// <summary>Opens the ledger to write. On a dry run where there is none yet, one is made elsewhere and dropped.</summary>
     internal static Result<T> ForWriting<T>(Workbench bench, Func<Ledger, Result<T>> work)

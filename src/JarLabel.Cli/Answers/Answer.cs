@@ -10,6 +10,9 @@ namespace JarLabel.Cli.Answers;
 /// <param name="Warnings">What went through but should be known.</param>
 internal sealed record Answer(Screen Screen, Func<string> Json, IReadOnlyList<Problem> Warnings)
 {
+    /// <summary>What went wrong after all that is told was recorded: a label that did not get onto paper.</summary>
+    internal IReadOnlyList<Problem> Failures { get; init; } = [];
+
     internal static Answer Of<T>(Screen screen, T json, JsonTypeInfo<T> type, IReadOnlyList<Problem>? warnings = null) =>
         new(screen, () => JsonSerializer.Serialize(json, type), warnings ?? []);
 }

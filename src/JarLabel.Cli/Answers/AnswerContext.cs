@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using JarLabel.Core;
 
 namespace JarLabel.Cli.Answers;
 
@@ -26,6 +27,9 @@ namespace JarLabel.Cli.Answers;
 [JsonSerializable(typeof(SheetsAnswerJson))]
 [JsonSerializable(typeof(DesignsAnswerJson))]
 [JsonSerializable(typeof(CheckAnswerJson))]
+[JsonSerializable(typeof(PrintersAnswerJson))]
+[JsonSerializable(typeof(PrintedJson))]
+[JsonSerializable(typeof(IReadOnlyList<Problem>))]
 [JsonSerializable(typeof(ShopJson))]
 [JsonSerializable(typeof(ServeAnswerJson))]
 [JsonSerializable(typeof(PublishAnswerJson))]

@@ -18,6 +18,14 @@ internal sealed class Screen
     /// <summary>A caution: said once, in one style everywhere.</summary>
     internal Screen Caution(string text) => Add(LineStyle.Caution, text);
 
+    /// <summary>One more row after all that was said, before the next command.</summary>
+    internal Screen Told(string name, string value)
+    {
+        var last = lines.FindLastIndex(l => l.Style == LineStyle.Next);
+        lines.InsertRange(last < 1 ? lines.Count : last - 1, [new ScreenLine(LineStyle.Plain, ""), new ScreenLine(LineStyle.Row, $"  {name}   {value}")]);
+        return this;
+    }
+
     /// <summary>The next useful command, always last.</summary>
     internal Screen Next(string command) => Gap().Add(LineStyle.Next, command);
 

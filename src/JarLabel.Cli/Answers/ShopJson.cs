@@ -15,7 +15,8 @@ internal sealed record ShopJson(
     double AgingPerTenKelvin,
     double StillGood,
     double KeepingSpread,
-    IReadOnlyList<ShelfSettingJson> Shelves)
+    IReadOnlyList<ShelfSettingJson> Shelves,
+    IReadOnlyList<PrinterSettingJson> Printers)
 {
     internal static ShopJson Of(ShopFolder folder, ShopSettings settings) => new(
         folder.Path,
@@ -29,5 +30,6 @@ internal sealed record ShopJson(
         settings.AgingPerTenKelvin,
         settings.Learning.StillGood,
         settings.Learning.Spread,
-        [.. settings.Shelves.Select(s => new ShelfSettingJson(s.Name, s.Temperature.DegreesCelsius))]);
+        [.. settings.Shelves.Select(s => new ShelfSettingJson(s.Name, s.Temperature.DegreesCelsius))],
+        [.. settings.Printers.Select(p => new PrinterSettingJson(p.Name, p.Uri))]);
 }

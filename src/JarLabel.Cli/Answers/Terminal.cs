@@ -33,6 +33,16 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
     /// <summary>A line that tells how far a long piece of work is.</summary>
     internal Action<int, int> Progress(string what) => Live ? new ProgressLine(Errors, what).Tell : (_, _) => { };
 
+    /// <summary>One line that says what is being waited for; null clears it.</summary>
+    internal void Status(string? what)
+    {
+        if (Live)
+        {
+            Errors.Write(what is null ? "\r\e[K" : $"\r  {what}\e[K");
+            Errors.Flush();
+        }
+    }
+
     /// <summary>The lines that a hand or a hand scanner types, without the empty ones.</summary>
     internal static IReadOnlyList<string> TypedLines()
     {
@@ -67,7 +77,7 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
             Write(said);
         }
 
-        return Done;
+        return said.Failures.Count == 0 ? Done : Complain(said.Failures);
     }
 
     /// <summary>Writes problems.</summary>
@@ -78,6 +88,11 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
             Result.WriteLine(JsonSerializer.Serialize(new ProblemsJson(problems), AnswerContext.Default.ProblemsJson));
         }
 
+        return Complain(problems);
+    }
+
+    private int Complain(IReadOnlyList<Problem> problems)
+    {
         foreach (var problem in problems)
         {
             Errors.WriteLine($"error {problem.Code}: {(problem.Where is { } where ? where + ": " : "")}{problem.Message}");

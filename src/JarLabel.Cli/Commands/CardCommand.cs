@@ -17,13 +17,14 @@ internal static class CardCommand
     private static readonly Option<string> Sheet = new("--sheet") { Description = "The card stock; else card-a6 under clp, card-101.6x152.4 under osha.", HelpName = "id" };
 
     internal static Command Create(Runner runner) =>
-        runner.Runs(new Command("card", "Print the jar card: recipe, thinning table, dates, history, all phrases.") { Jar, Sheet, LabelCommand.Out }, Run);
+        runner.Runs(new Command("card", "Print the jar card: recipe, thinning table, dates, history, all phrases.") { Jar, Sheet, LabelCommand.Out, PrintTo.To }, Run, Choice);
+
+    private static LabelChoice Choice(Typed typed, Session session) => new(Design, typed.Text(Sheet) ?? (session.Workbench.Rules == RuleSet.Clp ? "card-a6" : "card-101.6x152.4"));
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var number = typed.Needed(Jar, JarNumber.Read);
-        var stock = typed.Text(Sheet) ?? (session.Workbench.Rules == RuleSet.Clp ? "card-a6" : "card-101.6x152.4");
-        return typed.Then(() => LabelJar.Do(session.Workbench, number, new LabelChoice(Design, stock), LabelCommand.FileOf(typed))
+        return typed.Then(() => LabelJar.Do(session.Workbench, number, Choice(typed, session), LabelCommand.FileOf(typed))
             .Then<Answer>(outcome => JarAnswer.Labelled(session, outcome)));
     }
 }

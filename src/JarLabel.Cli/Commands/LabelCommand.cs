@@ -16,7 +16,6 @@ internal static class LabelCommand
     private static readonly Option<string> Bag = new("--bag") { Description = "Instead of a jar: the bag of flakes.", HelpName = "bag" };
     private static readonly Option<string> Bottle = new("--bottle") { Description = "Instead of a jar: the bottle of alcohol.", HelpName = "bottle" };
     internal static readonly Option<string> Out = new("--out") { Description = "The file to write: .pdf, .png or .svg; else a PDF in the shop's labels folder.", HelpName = "file" };
-    private static readonly LabelOptions Label = new();
 
     internal static Command Create(Runner runner)
     {
@@ -27,14 +26,14 @@ internal static class LabelCommand
             command.Add(option);
         }
 
-        Label.AddTo(command);
+        LabelOptions.AddTo(command);
         return runner.Runs(command, Run);
     }
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var (bag, bottle) = (typed.Value(Bag, SupplyNumber.ReadBag), typed.Value(Bottle, SupplyNumber.ReadBottle));
-        var choice = Label.Read(typed) with { Copies = Jars.Copies(typed) };
+        var choice = LabelOptions.Read(typed) with { Copies = Jars.Copies(typed) };
         var wanted = Jars.Read(typed);
         if (((bool[])[Jars.Given(typed), typed.Text(Bag) is not null, typed.Text(Bottle) is not null]).Count(named => named) != 1)
         {

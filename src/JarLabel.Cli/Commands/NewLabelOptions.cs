@@ -8,18 +8,17 @@ namespace JarLabel.Cli.Commands;
 internal sealed class NewLabelOptions
 {
     private readonly Option<bool> none = new("--no-label") { Description = "Record it, write no label." };
-    private readonly LabelOptions label = new();
 
     internal void AddTo(Command command)
     {
         command.Add(none);
-        label.AddTo(command);
+        LabelOptions.AddTo(command);
     }
 
     /// <summary>The label wanted; null for none.</summary>
     internal LabelChoice? Read(Typed typed)
     {
-        var choice = label.Read(typed);
+        var choice = LabelOptions.Read(typed);
         return typed.Switch(none) ? null : choice;
     }
 }

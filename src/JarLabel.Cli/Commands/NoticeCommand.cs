@@ -24,14 +24,15 @@ internal static class NoticeCommand
     private static readonly Option<string> Distance = new("--distance") { Description = "From how many metres it is to be read: 3 (the default).", HelpName = "metres" };
 
     internal static Command Create(Runner runner) => runner.Runs(
-        new Command("notice", "Print the wall notice for a solvent shelf: signs, what stands there, air, limits, what to do.") { Shelf, Paper, Room, Evaporate, Over, Distance, LabelCommand.Out },
-        Run);
+        new Command("notice", "Print the wall notice for a solvent shelf: signs, what stands there, air, limits, what to do.") { Shelf, Paper, Room, Evaporate, Over, Distance, LabelCommand.Out, PrintTo.To },
+        Run,
+        (typed, session) => WriteNotice.Stock(Wanted(typed, session)));
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var request = new NoticeRequest(
             typed.Text(Shelf),
-            typed.Value(Paper, (text, where) => Words.Choice(text, where, Papers)) ?? (session.Workbench.Rules == RuleSet.Clp ? NoticePaper.A4 : NoticePaper.Letter),
+            Wanted(typed, session),
             Length.FromMeters(typed.Value(Distance, Words.Number(0.5, 50)) ?? NoticeRequest.UsualDistance.Meters),
             typed.Value(Room, RoomText.Read) ?? NoticeRequest.UsualRoom,
             typed.Value(Evaporate, VolumeText.Read) ?? NoticeRequest.UsualEvaporated,
@@ -40,6 +41,9 @@ internal static class NoticeCommand
         return typed.Then(() => WriteNotice.Do(session.Workbench, request).Then<Answer>(notice => Answer.Of(
             Show(notice, session), new NoticeAnswerJson(JsonOf(notice, session.Workbench.Rules, session.Workbench.Catalog), notice.Cautions), AnswerContext.Default.NoticeAnswerJson, notice.Cautions)));
     }
+
+    private static NoticePaper Wanted(Typed typed, Session session) =>
+        typed.Value(Paper, (text, where) => Words.Choice(text, where, Papers)) ?? (session.Workbench.Rules == RuleSet.Clp ? NoticePaper.A4 : NoticePaper.Letter);
 
     private static Screen Show(WrittenNotice notice, Session session) => new Screen()
         .Title($"Notice for shelf {notice.Shelf}").Gap()

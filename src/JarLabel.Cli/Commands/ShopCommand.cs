@@ -41,6 +41,7 @@ internal static class ShopCommand
             ("units", settings.Metric ? "metric" : "us"),
             ("sheet", settings.Sheet ?? "the program's choice"),
             ("design", settings.Design ?? "the sheet's usual one"),
+            ("printers", settings.Printers.Count == 0 ? "none named" : string.Join(", ", settings.Printers.Select(p => $"{p.Name} ({p.Uri})"))),
             ("aging", settings.AgingPerTenKelvin.ToString("0.##", CultureInfo.InvariantCulture) + " times faster when 10 °C warmer"),
             ("still-good", settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture) + " of jars on the use-by date"),
             ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),

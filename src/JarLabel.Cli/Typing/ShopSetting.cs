@@ -1,6 +1,7 @@
 using JarLabel.Core;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Quantities;
+using JarLabel.Printing.Transport;
 using JarLabel.Store.Shops;
 
 namespace JarLabel.Cli.Typing;
@@ -22,6 +23,7 @@ internal static class ShopSetting
         ["aging"] = (s, text) => Words.Number(1.5, 3)(text, "VALUE").Then<ShopSettings>(q => s with { AgingPerTenKelvin = q }),
         ["still-good"] = (s, text) => Words.Number(100 * LearningSettings.LeastStillGood, 100 * LearningSettings.MostStillGood)(text, "VALUE").Then<ShopSettings>(p => s with { Learning = s.Learning with { StillGood = p / 100 } }),
         ["keeping-spread"] = (s, text) => Words.Number(LearningSettings.LeastSpread, LearningSettings.MostSpread)(text, "VALUE").Then<ShopSettings>(f => s with { Learning = s.Learning with { Spread = f } }),
+        ["printer"] = Printer,
     };
 
     internal static IEnumerable<string> Names => Changes.Keys.Append(ShelfName);
@@ -34,6 +36,23 @@ internal static class ShopSetting
     private static Result<(string? Value, bool Given)> Text(string text, int longest) => text == None
         ? (null, true)
         : Words.TextUpTo(longest)(text, "VALUE").Then<(string?, bool)>(t => (t, true));
+
+    /// <summary><c>name=ipp://192.168.1.30/ipp/print</c> names a printer; <c>name=none</c> takes the name away.</summary>
+    private static Result<ShopSettings> Printer(ShopSettings settings, string text)
+    {
+        if (text.Split('=', 2) is not [var name, var uri])
+        {
+            return TypingProblems.NotAPrinter(text, "VALUE");
+        }
+
+        return Words.TextUpTo(40)(name, "VALUE").Then(known =>
+        {
+            NamedPrinter[] others = [.. settings.Printers.Where(p => p.Name != known)];
+            return uri == None
+                ? settings with { Printers = others }
+                : PrinterAddress.Read(uri, "VALUE").Then<ShopSettings>(_ => settings with { Printers = [.. others, new NamedPrinter(known, uri)] });
+        });
+    }
 
     /// <summary><c>name=18 C</c> adds a shelf or changes its temperature from that day on.</summary>
     private static Result<ShopSettings> Shelf(ShopSettings settings, string text, DateOnly day)

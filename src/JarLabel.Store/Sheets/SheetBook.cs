@@ -8,12 +8,16 @@ public sealed class SheetBook
 {
     private readonly Database database;
     private readonly EventTable events;
+    private readonly List<SheetPlace> given = [];
 
     internal SheetBook(Database database, EventTable events)
     {
         this.database = database;
         this.events = events;
     }
+
+    /// <summary>The places that were taken since the ledger was opened, in order.</summary>
+    public IReadOnlyList<SheetPlace> Given => given;
 
     /// <summary>The open sheet of a stock, or null.</summary>
     public SheetInUse? Open(string stock) => database
@@ -63,6 +67,7 @@ public sealed class SheetBook
             sheet = taken.Count < count ? Begin(stock, places, at) : sheet;
         }
 
+        given.AddRange(taken);
         return taken;
     }
 

@@ -32,6 +32,9 @@ public sealed record ShopSettings
     /// <summary>The label design to use when none is named; null for the program's own choice.</summary>
     public string? Design { get; init; }
 
+    /// <summary>Printers by names of the shop's own.</summary>
+    public IReadOnlyList<NamedPrinter> Printers { get; init; } = [];
+
     /// <summary>How many times faster a batch ages when it is 10 K warmer, 1.5 to 3. A convention, not a measured constant.</summary>
     public double AgingPerTenKelvin { get; init; } = 2;
 

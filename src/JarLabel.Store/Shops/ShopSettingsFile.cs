@@ -70,6 +70,7 @@ public static class ShopSettingsFile
             Shelves = fields.Has("shelves") ? Shelves(fields) : defaults.Shelves,
             Sheet = fields.OptionalText("sheet"),
             Design = fields.OptionalText("design"),
+            Printers = fields.Has("printers") ? fields.List("printers", printer => new NamedPrinter(printer.Text("name"), printer.Text("uri"))) : defaults.Printers,
             AgingPerTenKelvin = fields.OptionalNumber("agingPerTenKelvin", 1.5, 3) ?? defaults.AgingPerTenKelvin,
             Learning = new LearningSettings(
                 fields.OptionalNumber("stillGood", LearningSettings.LeastStillGood, LearningSettings.MostStillGood) ?? defaults.Learning.StillGood,
@@ -161,6 +162,7 @@ public static class ShopSettingsFile
         json.WriteEndArray();
         WriteText(json, "sheet", settings.Sheet);
         WriteText(json, "design", settings.Design);
+        WritePrinters(json, settings.Printers);
         json.WriteNumber("agingPerTenKelvin", settings.AgingPerTenKelvin);
         json.WriteNumber("stillGood", settings.Learning.StillGood);
         json.WriteNumber("keepingSpread", settings.Learning.Spread);
@@ -179,6 +181,25 @@ public static class ShopSettingsFile
             json.WriteStartObject();
             json.WriteString("until", before.Until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
             json.WriteNumber("celsius", before.Temperature.DegreesCelsius);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WritePrinters(Utf8JsonWriter json, IReadOnlyList<NamedPrinter> printers)
+    {
+        if (printers.Count == 0)
+        {
+            return;
+        }
+
+        json.WriteStartArray("printers");
+        foreach (var printer in printers)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", printer.Name);
+            json.WriteString("uri", printer.Uri);
             json.WriteEndObject();
         }
 

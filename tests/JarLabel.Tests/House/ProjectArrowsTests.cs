@@ -14,7 +14,7 @@ public class ProjectArrowsTests
         ["JarLabel.Printing"] = (["JarLabel.Core"], []),
         ["JarLabel.Bench"] = (["JarLabel.Store", "JarLabel.Render", "JarLabel.Printing"], ["Sep"]),
         ["JarLabel.Web"] = (["JarLabel.Bench"], []),
-        ["JarLabel.Cli"] = (["JarLabel.Bench", "JarLabel.Web"], ["System.CommandLine"]),
+        ["JarLabel.Cli"] = (["JarLabel.Bench", "JarLabel.Web", "JarLabel.Printing"], ["System.CommandLine"]),
     };
 
     public static TheoryData<string> Rooms => [.. Directory.EnumerateFiles(Path.Combine(Checkout.Root, "src"), "*.csproj", SearchOption.AllDirectories)];

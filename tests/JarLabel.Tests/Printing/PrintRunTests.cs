@@ -109,7 +109,7 @@ public class PrintRunTests
     }
 
     [Theory]
-    [InlineData(8, "aborted-by-system", "gave up")]
+    [InlineData(8, "aborted-by-system", "gave the job up: a fault of its own")]
     [InlineData(7, "job-canceled-at-device", "cancelled it at the printer")]
     public async Task A_job_that_ends_otherwise_than_on_paper_failed(int state, string reason, string words)
     {

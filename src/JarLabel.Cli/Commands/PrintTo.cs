@@ -1,0 +1,70 @@
+using System.CommandLine;
+using System.Runtime.InteropServices;
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Printing;
+using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
+using JarLabel.Core;
+using JarLabel.Printing;
+
+namespace JarLabel.Cli.Commands;
+
+/// <summary><c>--to</c>: what a command writes goes to a printer too.</summary>
+internal static class PrintTo
+{
+    internal static readonly Option<string> To = new("--to")
+    {
+        Description = "The printer to send it to: ipp://192.168.1.30/ipp/print, or a name \"jarlabel printers\" lists.",
+        HelpName = "printer",
+    };
+
+    /// <summary>Does the step and prints what it wrote; without <c>--to</c> only the step.</summary>
+    /// <param name="typed">What was typed.</param>
+    /// <param name="session">The shop.</param>
+    /// <param name="stock">On what it prints.</param>
+    /// <param name="step">The step.</param>
+    internal static Result<Answer> Around(Typed typed, Session session, LabelChoice stock, Func<Result<Answer>> step)
+    {
+        if (typed.Text(To) is not { } to)
+        {
+            return step();
+        }
+
+        if (typed.Text(LabelCommand.Out) is { } file && !Path.GetExtension(file).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
+        {
+            return PrintingProblems.OnlyPdf(file);
+        }
+
+        return PrintDesk.Open(session.Workbench, new PrintRequest(to, stock.Sheet, stock.Design), Environment.GetEnvironmentVariable).Then(desk =>
+        {
+            using (desk)
+            {
+                return step().Then<Answer>(answer => PrintAnswer.Of(answer, Print(desk, session, answer)));
+            }
+        });
+    }
+
+    /// <summary>Prints until it is done; Ctrl-C takes the job back from the printer, and a second one ends the program.</summary>
+    private static PrintOutcome Print(PrintDesk desk, Session session, Answer answer)
+    {
+        using var stop = new CancellationTokenSource();
+        using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
+        using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
+        try
+        {
+            return desk.Print(Title(answer), job => session.Status(PrintAnswer.Line(job)), stop.Token);
+        }
+        finally
+        {
+            session.Status(null);
+        }
+
+        void Stop(PosixSignalContext signal)
+        {
+            signal.Cancel = !stop.IsCancellationRequested;
+            stop.Cancel();
+        }
+    }
+
+    private static string Title(Answer answer) => PlainAscii.Of(answer.Screen.Lines.Where(l => l.Style == LineStyle.Title).Select(l => l.Text).FirstOrDefault("jarlabel"));
+}
