@@ -45,6 +45,7 @@ public static class References
     public const string Rfc8010 = "RFC 8010";
     public const string Rfc8011 = "RFC 8011";
     public const string Pwg5101 = "PWG 5101.1";
+    public const string Rfc1035 = "RFC 1035";
 
     public static IReadOnlyDictionary<string, Reference> All { get; } = new Dictionary<string, Reference>(StringComparer.Ordinal)
     {
@@ -88,6 +89,7 @@ public static class References
         [Rfc8010] = new("Internet Printing Protocol/1.1: Encoding and Transport; the examples of appendix A as open-source test suites reprint them", "IETF", "2017", "read"),
         [Rfc8011] = new("Internet Printing Protocol/1.1: Model and Semantics", "IETF", "2017", "memory"),
         [Pwg5101] = new("Media Standardized Names: self-describing names and the common sheet sizes", "Printer Working Group", "5101.1", "memory"),
+        [Rfc1035] = new("Domain names: message format and name compression; RFC 6762 and 6763 for browsing", "IETF", "1987; 2013", "memory"),
         [LeChatelier] = new("Le Chatelier's mixing rule for the lower flammable limit, as textbooks print it", "various", "as stored", "read"),
     };
 }

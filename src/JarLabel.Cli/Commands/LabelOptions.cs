@@ -13,7 +13,7 @@ internal static class LabelOptions
     private static readonly Option<string> Sheet = new("--sheet") { Description = "The label stock (\"jarlabel sheets\" lists it).", HelpName = "id" };
     private static readonly Option<string> Start = new("--start") { Description = "The place on the sheet, from 1; else the next free one.", HelpName = "place" };
 
-    private static readonly Option<string> Printer = new("--printer") { Description = "The printer whose calibration counts; else what was measured without naming one.", HelpName = "name" };
+    private static readonly Option<string> Printer = new("--printer") { Description = "The printer whose calibration counts; else that of --to, else what was measured without naming one.", HelpName = "name" };
 
     internal static void AddTo(Command command)
     {
@@ -23,7 +23,7 @@ internal static class LabelOptions
         }
     }
 
-    internal static LabelChoice Read(Typed typed) => new(typed.Text(Design), typed.Text(Sheet), typed.Value(Start, Words.WholeNumber(1, MostPlaces))) { Printer = typed.Text(Printer) };
+    internal static LabelChoice Read(Typed typed) => new(typed.Text(Design), typed.Text(Sheet), typed.Value(Start, Words.WholeNumber(1, MostPlaces))) { Printer = typed.Text(Printer) ?? typed.Text(PrintTo.To) };
 
     /// <summary>The stock and design that were typed.</summary>
     internal static LabelChoice Stock(Typed typed) => new(typed.Text(Design), typed.Text(Sheet));

@@ -70,7 +70,7 @@ public sealed class PrintDeskTests : IDisposable
     {
         using var peer = new FaultyPrinter();
         peer.On(IppOperation.GetPrinterAttributes, asked => Reply(asked, 0, Printer(Words("printer-state-reasons", "media-empty"))));
-        Assert.Equal("JL515", Assert.Single(PrintDesk.Open(Bench(), new PrintRequest(peer.Uri, Stock), _ => null).Problems).Code);
+        Assert.Equal("JL515", Assert.Single(PrintDesk.Open(Bench(), new PrintRequest(peer.Uri, Stock), _ => null, TestContext.Current.CancellationToken).Problems).Code);
         Assert.False(Directory.Exists(Path.Combine(folder, "labels")));
     }
 
