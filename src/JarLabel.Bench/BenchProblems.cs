@@ -81,4 +81,7 @@ internal static class BenchProblems
 
     internal static Problem TooManyLabels(long labels) =>
         new("JL333", string.Create(CultureInfo.InvariantCulture, $"That would be {labels} labels; at most {LabelJars.MostLabels} at once. Print one shelf or a run of jars at a time, such as 1..5000."), "--copies");
+
+    internal static Problem ChartNotWritten(string file, string why) =>
+        new("JL339", $"The chart cannot be written to {Quoted.Of(file)}: {why} Name a file in a folder that is there and may be written to, such as air.svg.", "--out");
 }

@@ -48,6 +48,11 @@ public static class TypingProblems
     public static Problem NothingTyped() =>
         new("JL117", "Read no code; type or scan codes or jar numbers, one a line, such as 142-5, then end the input.", "-");
 
+    /// <summary>What evaporates, said twice or not at all.</summary>
+    /// <param name="both">True when it was said both ways.</param>
+    public static Problem OneSpell(bool both) =>
+        new("JL168", (both ? "Read both an amount to evaporate and a job; say one of them: " : "Read nothing that evaporates; say ") + "the alcohol, such as --evaporate \"250 mL\", or the job, such as --cut 2 --coats 3 --area \"14 sq ft\".", "--evaporate");
+
     /// <summary>No one thing to label was named.</summary>
     public static Problem OneLabel() =>
         new("JL119", "Say whose label: a jar such as \"jarlabel label 142\", or a bag such as --bag 3, or a bottle such as --bottle 2; one of them.", "JAR");

@@ -15,9 +15,11 @@ internal sealed record AirAnswerJson(
     double? ClearAfterMinutes,
     bool HealthGoverns,
     bool Saturated,
-    IReadOnlyList<string> Doubts)
+    IReadOnlyList<string> Doubts,
+    double EvaporatedMilliliters,
+    string? Chart)
 {
-    internal static AirAnswerJson Of(AirAssessment air) => new(
+    internal static AirAnswerJson Of(AirAssessment air, string chart) => new(
         air.VaporVolume.CubicMeters,
         air.PeakPpm,
         air.FractionOfLel,
@@ -29,5 +31,7 @@ internal sealed record AirAnswerJson(
         air.ClearAfter?.Minutes,
         air.HealthGoverns,
         air.Saturated,
-        air.Doubts);
+        air.Doubts,
+        air.Question.Evaporated.Milliliters,
+        chart.Length > 0 ? chart : null);
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using JarLabel.Bench.Air;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Commands;
 using JarLabel.Cli.Typing;
@@ -7,7 +8,6 @@ using JarLabel.Core;
 using JarLabel.Core.Air;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Quantities;
-using UnitsNet;
 
 namespace JarLabel.Cli.Calc;
 
@@ -15,20 +15,30 @@ namespace JarLabel.Cli.Calc;
 internal static class CalcAirCommand
 {
     private static readonly Option<string> Solvent = BatchOptions.Solvent();
-    private static readonly Option<string> Evaporate = new("--evaporate") { Description = "Alcohol that goes into the air: \"250 mL\".", HelpName = "volume" };
+    private static readonly SpellOptions Spell = new();
     private static readonly Option<string> Room = new("--room") { Description = "Air in the room: \"50 m3\", \"1800 cu ft\".", HelpName = "volume" };
     private static readonly Option<string> Over = new("--over") { Description = "How long it takes: \"1 h\"; else all at once.", HelpName = "time" };
     private static readonly Option<string> Changes = new("--changes") { Description = "Room volumes of fresh air an hour (a closed room: under 1).", HelpName = "number" };
     private static readonly Option<string> Mixing = new("--mixing") { Description = "1 where air mixes perfectly, to 10 where it hardly does.", HelpName = "number" };
     private static readonly Option<string> Temperature = new("--temp") { Description = "Temperature: 68F, \"20 C\" (the default).", HelpName = "temperature" };
+    private static readonly Option<string> Out = new("--out") { Description = "Also draw it over time, limits and all: a .svg, .png or .pdf file.", HelpName = "file" };
 
-    internal static Command Create(Runner runner) =>
-        runner.Runs(new Command("air", "Vapour in a room, and the fresh air that keeps it safe.") { Solvent, Evaporate, Room, Over, Changes, Mixing, Temperature }, Run);
+    internal static Command Create(Runner runner)
+    {
+        var command = new Command("air", "Vapour in a room, and the fresh air that keeps it safe.") { Solvent };
+        Spell.AddTo(command);
+        foreach (var option in (Option[])[Room, Over, Changes, Mixing, Temperature, Out])
+        {
+            command.Add(option);
+        }
+
+        return runner.Runs(command, Run);
+    }
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var solvent = typed.Needed(Solvent, "ethanol-95", session.Solvent);
-        var evaporated = typed.Needed(Evaporate, "\"250 mL\"", VolumeText.Read);
+        var evaporated = Spell.Read(typed);
         var room = typed.Needed(Room, "\"50 m3\"", RoomText.Read);
         var over = typed.Value(Over, TimeText.Read);
         var changes = typed.Value(Changes, Words.Number(0, 1000)) ?? 0;
@@ -36,10 +46,15 @@ internal static class CalcAirCommand
         var temperature = typed.Value(Temperature, TemperatureText.Read);
         return typed.Then(() => AirQuestion.Of(evaporated, room, over, changes, mixing, temperature)
             .Then(question => RoomAirAssessor.Assess(solvent, question, session.Workbench.Rules))
-            .Then<Answer>(air => Answer.Of(Show(air, session), AirAnswerJson.Of(air), AnswerContext.Default.AirAnswerJson)));
+            .Then(air => Chart(typed, session, air).Then<Answer>(chart =>
+                Answer.Of(Show(air, session, chart), AirAnswerJson.Of(air, chart), AnswerContext.Default.AirAnswerJson))));
     }
 
-    private static Screen Show(AirAssessment air, Session session)
+    /// <summary>The chart's file where one was asked for, else nothing.</summary>
+    private static Result<string> Chart(Typed typed, Session session, AirAssessment air) =>
+        typed.Text(Out) is { } named ? DrawAirChart.Do(session.Workbench, air, Path.GetFullPath(named)) : "";
+
+    private static Screen Show(AirAssessment air, Session session, string chart)
     {
         var question = air.Question;
         return new Screen().Title($"{BenchAmount.Both(question.Evaporated, session.Workbench.Metric)} evaporating in {question.Room.CubicMeters:0.#} m³ ({question.Room.CubicFeet:0} cu ft)").Gap()
@@ -48,23 +63,18 @@ internal static class CalcAirCommand
                 ("at the most", $"{air.PeakPpm:0} ppm{(air.Saturated ? ", all that the air can hold" : "")}"),
                 ("health", air.LimitPpm is { } limit ? $"{Times(air.FractionOfLimit)} the exposure limit of {limit:0} ppm" : "no exposure limit is known"),
                 ("fire", $"{100 * air.FractionOfLel:0.#} % of the lower explosive limit; work below 25 %"),
-                ("fresh air for health", air.AirForLimit is { } health ? Flow(health) : null),
-                ("fresh air for fire", Flow(air.AirForQuarterLel)),
-                ("governs", air.HealthGoverns ? "health: breathing asks for more air than fire does" : "fire"),
-                ("a window", Window(air)),
-                ("a fan", air.AirForLimit is { } wanted ? $"must really move {Flow(wanted)} outdoors, with a way in across the room" : null),
-                ("clear after", air.ClearAfter is { } clear ? $"{clear.Minutes:0} min" : "never without fresh air: open up"))
+                ("fresh air for health", air.AirForLimit is { } health ? $"{AirWords.Flow(health)}{Spread(question)}" : null),
+                ("fresh air for fire", $"{AirWords.Flow(air.AirForQuarterLel)}{Spread(question)}"),
+                ("governs", AirWords.Governs(air)),
+                ("a window", AirWords.Window(air)),
+                ("a fan", AirWords.Fan(air)),
+                ("clear after", air.ClearAfter is { } clear ? $"{clear.Minutes:0} min" : "never without fresh air: open up"),
+                ("chart", chart.Length > 0 ? chart : null))
             .Rows(air.Doubts.Select((doubt, i) => (i == 0 ? "doubt" : "", (string?)doubt)));
     }
 
-    private static string Window(AirAssessment air)
-    {
-        var draught = Draught.ThroughSmallWindow;
-        var enough = (air.AirForLimit ?? air.AirForQuarterLel) <= draught;
-        return string.Create(CultureInfo.InvariantCulture, $"½ m² open, another across, faint breeze: ≈ {Flow(draught)}, {Draught.ChangesPerHour(draught, air.Question.Room):0.#} air changes an hour; {(enough ? "enough then, not on a still day" : "not enough")}");
-    }
+    /// <summary>A sudden spill has no pace; the air is then reckoned as if it took an hour.</summary>
+    private static string Spread(AirQuestion question) => question.Over is null ? ", if it dries over an hour" : "";
 
     private static string Times(double fraction) => fraction.ToString(fraction < 10 ? "0.0" : "0", CultureInfo.InvariantCulture) + " times";
-
-    private static string Flow(VolumeFlow air) => string.Create(CultureInfo.InvariantCulture, $"{air.CubicMetersPerHour:0} m³/h ({air.CubicFeetPerMinute:0} cfm)");
 }

@@ -12,7 +12,7 @@ namespace JarLabel.Cli.Calc;
 /// <summary><c>calc coverage</c>: liquid, flakes and dry film of a job.</summary>
 internal static class CalcCoverageCommand
 {
-    private const string UsualSpread = "400 sqft/gal";
+    internal const string UsualSpread = "400 sqft/gal";
 
     private static readonly Option<string> Cut = new("--cut") { Description = "The cut.", HelpName = "cut" };
     private static readonly Option<string> Area = new("--area") { Description = "What is covered: \"14 sq ft\", \"1.3 m2\".", HelpName = "area" };

@@ -29,11 +29,11 @@ internal static class NoticeTables
         return
         [
             [$"Air when {Amount(question.Evaporated, facts.Metric)} dries in a room of {Room(question.Room, facts.Metric)}", ""],
-            ["in the air at the most, closed room", $"{Three(air.PeakPpm)} ppm"],
-            ["the most to breathe over a shift", air.LimitPpm is { } limit ? $"{Three(limit)} ppm{(air.LimitUnverified ? " *" : "")}" : "no limit known"],
+            ["in the air at the most, closed room", $"{AirWords.Three(air.PeakPpm)} ppm"],
+            ["the most to breathe over a shift", air.LimitPpm is { } limit ? $"{AirWords.Three(limit)} ppm{(air.LimitUnverified ? " *" : "")}" : "no limit known"],
             ["of the least that burns (LEL); keep below 25 %", Percent(air.FractionOfLel)],
-            [$"fresh air to keep to it, drying in {Over(question)}", air.AirForLimit is { } health ? Flow(health) : "no limit known"],
-            ["a ½ m² window, another across, faint breeze", "≈ " + Flow(Draught.ThroughSmallWindow)],
+            [Say($"fresh air to keep to it, drying in {Over(question)}, mixing factor {question.MixingFactor:0.#}"), air.AirForLimit is { } health ? AirWords.Flow(health) : "no limit known"],
+            ["a ½ m² window, another across, faint breeze", "≈ " + AirWords.Flow(Draught.ThroughSmallWindow)],
             .. air.LimitUnverified ? (string[][])[["* not looked up in its source", ""]] : [],
         ];
     }
@@ -68,15 +68,6 @@ internal static class NoticeTables
     private static string Amount(Volume liquid, bool metric) => metric ? BenchAmount.Metric(liquid) : BenchAmount.Us(liquid);
 
     private static string Room(Volume room, bool metric) => metric ? Say($"{room.CubicMeters:0.#} m³") : Say($"{room.CubicFeet:0} cu ft");
-
-    private static string Flow(VolumeFlow air) => $"{Three(air.CubicMetersPerHour)} m³/h ({Three(air.CubicFeetPerMinute)} cfm)";
-
-    /// <summary>Three figures that count: the sum is no better.</summary>
-    private static string Three(double figure)
-    {
-        var step = Math.Pow(10, Math.Max(0, Math.Floor(Math.Log10(Math.Max(1, figure))) - 2));
-        return Say($"{Math.Round(figure / step) * step:0}");
-    }
 
     private static string Percent(double fraction) => Say($"{100 * fraction:0.#} %");
 

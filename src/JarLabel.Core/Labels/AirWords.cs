@@ -1,0 +1,60 @@
+using System.Globalization;
+using JarLabel.Core.Air;
+using UnitsNet;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>How figures about air are written: no finer than the sums are good for.</summary>
+public static class AirWords
+{
+    /// <summary>An airflow in both measures.</summary>
+    public static string Flow(VolumeFlow air) => $"{Three(air.CubicMetersPerHour)} m³/h ({Three(air.CubicFeetPerMinute)} cfm)";
+
+    /// <summary>Three figures that count: the sum is no better.</summary>
+    public static string Three(double figure)
+    {
+        var step = Math.Pow(10, Math.Max(0, Math.Floor(Math.Log10(Math.Max(1, figure))) - 2));
+        return Say($"{Math.Round(figure / step) * step:0}");
+    }
+
+    /// <summary>A stretch of time: minutes below two hours, then hours, from two days on days.</summary>
+    public static string Time(Duration time) =>
+        time.Hours < 2 ? Say($"{time.Minutes:0} min")
+        : time.Days < 2 ? Say($"{time.Hours:0.#} h")
+        : Say($"{time.Days:0.#} days");
+
+    /// <summary>Which limit asks for more fresh air, in one sentence that a maker can act on.</summary>
+    public static string Governs(AirAssessment air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return air switch
+        {
+            { AirForLimit: null } => "No exposure limit is known for this vapour, so health cannot be judged: fire is what is left to go by.",
+            { HealthGoverns: true } => $"Health governs, long before fire: keeping to the exposure limit takes {Three(air.AirForLimit.Value / air.AirForQuarterLel)} times the fresh air that fire asks for.",
+            _ => "Fire governs: staying under 25 % of the lower explosive limit takes more fresh air than breathing does.",
+        };
+    }
+
+    /// <summary>What half a square metre of open window does for this room, with the careful wind of <see cref="Draught"/>.</summary>
+    public static string Window(AirAssessment air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        var draught = Draught.ThroughSmallWindow;
+        var wanted = Wanted(air);
+        var changes = Say($"{Draught.ChangesPerHour(draught, air.Question.Room):0.#}");
+        return $"½ m² open, another across, faint breeze: ≈ {Flow(draught)}, {changes} air changes an hour; "
+            + (wanted <= draught ? "enough, while the breeze lasts" : $"not enough, {Three(Math.Max(2, Math.Ceiling(wanted / draught)))} such windows or a fan");
+    }
+
+    /// <summary>What a fan has to move.</summary>
+    public static string Fan(AirAssessment air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return $"must really move {Flow(Wanted(air))} outdoors, with a way in across the room; one that cannot spark";
+    }
+
+    /// <summary>The fresh air of the limit that governs.</summary>
+    private static VolumeFlow Wanted(AirAssessment air) => air.HealthGoverns ? air.AirForLimit!.Value : air.AirForQuarterLel;
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

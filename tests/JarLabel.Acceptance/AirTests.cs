@@ -1,0 +1,41 @@
+namespace JarLabel.Acceptance;
+
+public sealed class AirTests : IDisposable
+{
+    private static readonly string[] Job = ["calc", "air", "--solvent", "ethanol-95", "--room", "50 m3", "--over", "1 h", "--changes", "2"];
+
+    private readonly Shop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    /// <summary>By hand: 40 square feet twice at 400 square feet a gallon are 757 mL of liquid; of a 2-lb cut 1/1.2 was alcohol: 631 mL.</summary>
+    [Fact]
+    public void A_job_said_as_cut_coats_and_area_evaporates_its_alcohol() =>
+        Assert.Equal(630.9, shop.Json([.. Job, "--cut", "2", "--coats", "2", "--area", "40 sq ft"])["evaporatedMilliliters"]!.GetValue<double>(), 0.1);
+
+    [Theory]
+    [InlineData("air.pdf", "%PDF-")]
+    [InlineData("air.svg", "<svg")]
+    [InlineData("air.png", "PNG")]
+    public void The_chart_is_written_as_its_ending_says(string name, string holds)
+    {
+        var file = Path.Combine(shop.Folder, name);
+        Assert.Equal(file, shop.Json([.. Job, "--evaporate", "250 mL", "--out", file])["chart"]!.GetValue<string>());
+        Assert.Contains(holds, System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(file))[..400], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("JL332", "--evaporate|250 mL|--out|air.doc")]
+    [InlineData("JL339", "--evaporate|250 mL|--out|/no/such/folder/air.svg")]
+    [InlineData("JL168", "--evaporate|250 mL|--cut|2|--coats|1|--area|1 m2")]
+    [InlineData("JL168", "--over|2 h")]
+    [InlineData("--coats", "--cut|2|--area|1 m2")]
+    [InlineData("--area", "--cut|2|--coats|2|--area|ten")]
+    [InlineData("--coats", "--cut|2|--coats|0|--area|1 m2")]
+    public void A_question_that_cannot_be_answered_is_told(string says, string typed)
+    {
+        var run = shop.Run([.. Job.Take(6), .. typed.Split('|')]);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(says, run.Errors, StringComparison.Ordinal);
+    }
+}
