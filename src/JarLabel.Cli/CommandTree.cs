@@ -28,6 +28,7 @@ internal static class CommandTree
             BagCommand.Create(runner),
             BottleCommand.Create(runner),
             KeepingCommand.Create(runner),
+            PlanCommand.Create(runner),
             LabelCommand.Create(runner),
             CardCommand.Create(runner),
             NoticeCommand.Create(runner),

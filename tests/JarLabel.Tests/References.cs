@@ -40,6 +40,7 @@ public static class References
     public const string LeChatelier = "Le Chatelier";
     public const string Iso3864 = "ISO 3864";
     public const string NistStatistics = "NIST/SEMATECH e-Handbook";
+    public const string Rfc5545 = "RFC 5545";
     public const string WeibullInformation = "Weibull information";
     public const string AnsiZ535 = "ANSI Z535";
     public const string Rfc8010 = "RFC 8010";
@@ -83,6 +84,7 @@ public static class References
         [MixtureExposure] = new("Blog article on mixtures of methanol and ethyl acetate", "Affygility Solutions", "2011", "read"),
         [IupacWeights] = new("Standard atomic weights (C 12.011, H 1.008, N 14.007, O 15.999)", "IUPAC", "abridged", "memory"),
         [Iso3864] = new("Safety colours and safety signs, ISO 3864-1 annex A and ISO 3864-3 templates", "ISO", "as sign makers and a draft reprint them, seen in excerpts", "memory"),
+        [Rfc5545] = new("Internet Calendaring and Scheduling Core Object Specification (iCalendar)", "IETF", "2009", "memory"),
         [WeibullInformation] = new("Asymptotic covariance of the two parameters of a Weibull distribution (1.109, 0.608 and 0.257), as books on reliability print it", "various", "-", "memory"),
         [NistStatistics] = new("e-Handbook of Statistical Methods, 8.4.1.3 and 8.2.2.1: Weibull life data, ten failures and ten units stopped at 500 h", "NIST/SEMATECH", "data and fit as public programs that cite it reprint them; the page itself from memory", "read"),
         [AnsiZ535] = new("Safety signs; letter heights as a sign maker's guide reprints ANSI Z535.2 annex, panel colours", "ANSI / NEMA", "colours from memory", "memory"),

@@ -23,6 +23,7 @@ namespace JarLabel.Cli.Answers;
 [JsonSerializable(typeof(BottleAnswerJson))]
 [JsonSerializable(typeof(BottlesAnswerJson))]
 [JsonSerializable(typeof(KeepingAnswerJson))]
+[JsonSerializable(typeof(PlanAnswerJson))]
 [JsonSerializable(typeof(NoticeAnswerJson))]
 [JsonSerializable(typeof(SheetsAnswerJson))]
 [JsonSerializable(typeof(DesignsAnswerJson))]

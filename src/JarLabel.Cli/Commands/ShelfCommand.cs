@@ -21,7 +21,7 @@ internal static class ShelfCommand
     private static readonly Option<string> Shelf = new("--shelf") { Description = "Only this shelf.", HelpName = "name" };
     private static readonly Option<bool> Due = new("--due") { Description = "Only jars to test or past their use-by." };
 
-    internal static Command Create(Runner runner) => runner.Runs(new Command("shelf", "The jars, soonest use-by first.") { Shelf, Due }, Run);
+    internal static Command Create(Runner runner) => runner.Runs(new Command("shelf", "The jars, soonest use-by first.") { Shelf, Due, PlanCommand.Ics }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
@@ -32,6 +32,9 @@ internal static class ShelfCommand
         return bench.Settings.Shelf(query.Shelf)
             .Then(_ => LedgerDesk.Read(bench, view => ShelfTotals.Of(view).Then(totals => ShelfList.Of(bench, view, query, due).Then<ShelfSight>(list =>
                 new ShelfSight(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfDates.Cautions(list.Moved)])))))
+            .Then(sight => typed.Text(PlanCommand.Ics) is { } named
+                ? ShelfCalendar.Write(bench, sight.List, Path.GetFullPath(named)).Then<ShelfSight>(file => sight with { Calendar = file })
+                : sight)
             .Then<Answer>(sight => Say(sight, session));
     }
 
@@ -41,7 +44,7 @@ internal static class ShelfCommand
             [.. sight.List.Jars.Select(j => ShelfJarJson.Of(j, sight.List.Learned(j), session.Workbench.Now))],
             sight.List.Jars.Sum(j => j.Liquid.Milliliters),
             [.. sight.Totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters, t.Bottles, t.Alcohol.Milliliters))],
-            sight.Cautions),
+            sight.Cautions) { Calendar = sight.Calendar },
         AnswerContext.Default.ShelfAnswerJson,
         sight.Cautions);
 
@@ -53,6 +56,11 @@ internal static class ShelfCommand
         if (jars.Count > 0)
         {
             screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(j, sight.List, session))], i => StateWords.Style(State(jars[i], sight.List, session)));
+        }
+
+        if (sight.Calendar is { } calendar)
+        {
+            screen.Gap().Rows(("calendar", calendar));
         }
 
         return (sight.Totals.Count > 1 || sight.Totals.Any(t => t.Bottles > 0) ? screen.Gap().Rows(sight.Totals.Select(t => Total(t, session))) : screen)

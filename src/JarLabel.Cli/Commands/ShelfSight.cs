@@ -8,4 +8,8 @@ namespace JarLabel.Cli.Commands;
 /// <param name="List">The jars asked for.</param>
 /// <param name="Totals">What stands on every shelf altogether.</param>
 /// <param name="Cautions">Storage limits that are passed, labels that are out of date.</param>
-internal sealed record ShelfSight(ShelfList List, IReadOnlyList<StandingOnShelf> Totals, IReadOnlyList<Problem> Cautions);
+internal sealed record ShelfSight(ShelfList List, IReadOnlyList<StandingOnShelf> Totals, IReadOnlyList<Problem> Cautions)
+{
+    /// <summary>The calendar that was written, if one was.</summary>
+    internal string? Calendar { get; init; }
+}

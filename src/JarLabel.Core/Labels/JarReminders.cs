@@ -1,0 +1,51 @@
+using System.Globalization;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
+using JarLabel.Core.Reminders;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>What a calendar says of a jar: swirl, ready, test, use-by. What is past is left out.</summary>
+public static class JarReminders
+{
+    private const int SwirlHours = 2;
+
+    /// <summary>The entries of one jar.</summary>
+    /// <param name="ledger">What tells this shop's jars from another's.</param>
+    /// <param name="jar">The jar's number; null for a batch that is only planned.</param>
+    /// <param name="revision">Its revision.</param>
+    /// <param name="what">What is in it.</param>
+    /// <param name="dates">Its dates.</param>
+    /// <param name="now">The moment.</param>
+    public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now)
+    {
+        ArgumentNullException.ThrowIfNull(dates);
+        var name = jar is { } known ? $"jar {known}" : "the new jar";
+        var day = DateOnly.FromDateTime(now);
+        if (dates.Ready > now)
+        {
+            yield return At("swirl", $"Swirl {name}", $"{what}: swirl it so that no lump sets at the bottom.", now.AddHours(SwirlHours)) with { EveryHours = SwirlHours, Until = dates.Ready };
+            yield return At("ready", $"{Capital(name)} should be dissolved", $"{what}: strain it before use. An estimate.", dates.Ready);
+        }
+
+        if (dates.TestFrom >= day)
+        {
+            yield return OnDay("test", $"Test {name}", $"{what}: from today try a few drops on glass before use.", dates.TestFrom);
+        }
+
+        if (dates.UseBy >= day)
+        {
+            yield return OnDay("use-by", $"Use {name} by today (estimate)", $"{what}: expected to dry hard until about today; a few drops on glass decide.", dates.UseBy);
+        }
+
+        Reminder At(string kind, string title, string text, DateTime at) => new(Id(kind), title, text, at, WholeDay: false, revision);
+        Reminder OnDay(string kind, string title, string text, DateOnly on) => new(Id(kind), title, text, on.ToDateTime(TimeOnly.MinValue), WholeDay: true, revision);
+        string Id(string kind) => jar is { } j
+            ? string.Create(CultureInfo.InvariantCulture, $"jar-{j.Value}-{kind}@{ledger}")
+            : string.Create(CultureInfo.InvariantCulture, $"plan-{now:yyyyMMddHHmmss}-{Word(what)}-{kind}@{ledger}");
+    }
+
+    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
+
+    private static string Word(string what) => string.Concat(what.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
+}

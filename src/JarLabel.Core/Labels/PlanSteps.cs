@@ -1,0 +1,49 @@
+using System.Globalization;
+using JarLabel.Core.Planning;
+using UnitsNet;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>A plan as things to do in order, with the commands that record them and print their labels.</summary>
+public static class PlanSteps
+{
+    /// <summary>The steps: mix first, because flakes take time; then fetch, test and thin; then work.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="grade">The grade's id.</param>
+    /// <param name="solvent">The alcohol's id.</param>
+    /// <param name="ready">When a batch mixed now should be dissolved.</param>
+    /// <param name="now">The moment.</param>
+    /// <param name="metric">True for metric amounts first.</param>
+    public static IReadOnlyList<PlanStep> Of(JobPlan plan, string grade, string solvent, DateTime ready, DateTime now, bool metric)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return
+        [
+            .. plan.FlakesMissing > Mass.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.FlakesMissing, metric)} of {grade} flakes: the bags on record do not hold enough")] : Array.Empty<PlanStep>(),
+            .. plan.AlcoholMissing > Volume.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.AlcoholMissing, metric)} of {solvent}: the bottles on record do not hold enough")] : Array.Empty<PlanStep>(),
+            .. plan.Batches.Select(b => Mix(b, grade, solvent, ready, metric)),
+            .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).Select(s =>
+                new PlanStep($"try a few drops of jar {s.Jar.Number} on glass; if they do not dry hard, plan again", $"jarlabel test {s.Jar.Number.Value} pass")),
+            .. plan.Serves.Select(s => Fetch(s, now, metric)),
+            .. plan.Lines.Select((l, i) => Coat(l, i, metric)),
+        ];
+    }
+
+    private static PlanStep Mix(Batch batch, string grade, string solvent, DateTime ready, bool metric) => new(
+        $"mix {CutWords.Of(batch.Recipe.Cut)}: pour {BenchAmount.Both(batch.Recipe.Pour, metric)}, add {BenchAmount.Both(batch.Recipe.Flakes, metric)} of flakes, makes {BenchAmount.Both(batch.Recipe.Makes, metric)}; ready ≈ {DateWords.Of(ready)}, swirled every hour or two",
+        string.Create(CultureInfo.InvariantCulture, $"jarlabel mix --grade {grade} --cut {batch.Recipe.Cut.PoundsPerUsGallon:0.##} --pour \"{batch.Recipe.Pour.Milliliters:0.#} mL\" --solvent {solvent}"));
+
+    private static PlanStep Fetch(JarServes serves, DateTime now, bool metric)
+    {
+        var amount = BenchAmount.Both(serves.Take, metric);
+        var command = string.Create(CultureInfo.InvariantCulture, $"jarlabel use {serves.Jar.Number.Value} \"{BenchAmount.Metric(serves.Take)}\"");
+        var when = serves.Jar.Ready > now ? $"; it should be dissolved ≈ {DateWords.Of(serves.Jar.Ready)}" : "";
+        return serves.Add > Volume.Zero
+            ? new($"take {amount} from jar {serves.Jar.Number} ({CutWords.Of(serves.Jar.Cut)}) into a clean glass, add {BenchAmount.Both(serves.Add, metric)} of alcohol: {BenchAmount.Both(serves.Gives, metric)} of {CutWords.Of(serves.To)}{when}", command)
+            : new($"take {amount} from jar {serves.Jar.Number} as it is, {CutWords.Of(serves.Jar.Cut)}{when}", command);
+    }
+
+    private static PlanStep Coat(JobLine line, int place, bool metric) => new(string.Create(
+        CultureInfo.InvariantCulture,
+        $"{line.Kind.Word} {line.Coats} coat{(line.Coats == 1 ? "" : "s")} of {CutWords.Of(line.Cut)}, line {place + 1}: {BenchAmount.Both(line.Coverage.Liquid / line.Coats, metric)} a coat, dry film {line.Coverage.DryCoat.Micrometers:0.#} µm a coat"));
+}
