@@ -31,7 +31,7 @@ public sealed class DemoTests : IDisposable
         Directory.CreateDirectory(Path.Combine(shop.Folder, "full"));
         File.WriteAllText(Path.Combine(shop.Folder, "full", "recipe.txt"), "mine");
         Assert.StartsWith("error JL199", shop.Run("demo", "full").Errors, StringComparison.Ordinal);
-        Assert.StartsWith("error JL128", shop.Run("demo", "new", "--dry-run").Errors, StringComparison.Ordinal);
+        Assert.StartsWith("error JL130", shop.Run("demo", "new", "--dry-run").Errors, StringComparison.Ordinal);
         Assert.Equal([Path.Combine(shop.Folder, "full", "recipe.txt")], Directory.GetFiles(Path.Combine(shop.Folder, "full")));
         Assert.False(Directory.Exists(Path.Combine(shop.Folder, "new")));
     }

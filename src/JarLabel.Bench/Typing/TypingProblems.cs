@@ -75,11 +75,11 @@ public static class TypingProblems
 
     /// <summary>A rehearsal of what cannot be rehearsed.</summary>
     public static Problem NoDryRun(string command) =>
-        new("JL128", $"\"{command}\" has no rehearsal; leave --dry-run away, and take a folder that you can throw away.", "--dry-run");
+        new("JL130", $"\"{command}\" has no rehearsal; leave --dry-run away, and take a folder that you can throw away.", "--dry-run");
 
     /// <summary>A printer's name and address are not to be told apart.</summary>
     public static Problem NotAPrinter(string read, string where) =>
-        new("JL129", $"Read {Quoted.Of(read)}; a printer is written name=address, such as \"bench=ipp://192.168.1.30/ipp/print\", or \"bench=none\" to forget it.", where);
+        new("JL169", $"Read {Quoted.Of(read)}; a printer is written name=address, such as \"bench=ipp://192.168.1.30/ipp/print\", or \"bench=none\" to forget it.", where);
 
     /// <summary>No name of a file.</summary>
     public static Problem NotAFile(string where) => new("JL118", "Read nothing as a file; give its name, such as shop.jsonl.", where);

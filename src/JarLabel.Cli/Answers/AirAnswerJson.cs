@@ -19,7 +19,7 @@ internal sealed record AirAnswerJson(
     double EvaporatedMilliliters,
     string? Chart)
 {
-    internal static AirAnswerJson Of(AirAssessment air, string chart) => new(
+    internal static AirAnswerJson Of(AirAssessment air, string? chart = null) => new(
         air.VaporVolume.CubicMeters,
         air.PeakPpm,
         air.FractionOfLel,
@@ -33,5 +33,5 @@ internal sealed record AirAnswerJson(
         air.Saturated,
         air.Doubts,
         air.Question.Evaporated.Milliliters,
-        chart.Length > 0 ? chart : null);
+        chart is { Length: > 0 } ? chart : null);
 }
