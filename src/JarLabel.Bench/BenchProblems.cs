@@ -1,6 +1,6 @@
 using System.Globalization;
-using JarLabel.Bench.Recording;
 using JarLabel.Bench.Labels.Many;
+using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;

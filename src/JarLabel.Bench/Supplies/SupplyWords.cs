@@ -17,7 +17,8 @@ internal static class SupplyWords
 
     /// <summary>The bottle as a store of flammable liquid counts it.</summary>
     internal static StockedLiquid Liquid(Workbench bench, Bottle bottle) => new(
-        Hazards(bench, bottle), bottle.Left, bottle.Left * bench.Catalog.Solvents.Find(bottle.Solvent)!.DensityAt(Warmth.Reference)) { IsBottle = true };
+        Hazards(bench, bottle), bottle.Left, bottle.Left * bench.Catalog.Solvents.Find(bottle.Solvent)!.DensityAt(Warmth.Reference))
+    { IsBottle = true };
 
     /// <summary>Shop and contact, the most telling wording first.</summary>
     internal static IReadOnlyList<string> Owner(Workbench bench)

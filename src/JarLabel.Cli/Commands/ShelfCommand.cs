@@ -44,7 +44,8 @@ internal static class ShelfCommand
             [.. sight.List.Jars.Select(j => ShelfJarJson.Of(j, sight.List.Learned(j), session.Workbench.Now))],
             sight.List.Jars.Sum(j => j.Liquid.Milliliters),
             [.. sight.Totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters, t.Bottles, t.Alcohol.Milliliters))],
-            sight.Cautions) { Calendar = sight.Calendar },
+            sight.Cautions)
+        { Calendar = sight.Calendar },
         AnswerContext.Default.ShelfAnswerJson,
         sight.Cautions);
 

@@ -72,13 +72,13 @@ public class AirChartTests
     public void Nothing_runs_off_the_paper_or_into_each_other(double milliliters, double room, double? hours, double changes)
     {
         foreach (var solvent in ShopCatalog.Ours.Solvents.Rows.Select(s => s.Id))
-        foreach (var rules in (RuleSet[])[RuleSet.Osha, RuleSet.Clp])
-        {
-            var page = Draw(Air(solvent, milliliters, room, hours, changes, rules));
-            var boxes = page.Marks.OfType<TextMark>().Select(m => (m.Text, m.X, Top: m.Baseline - (m.Points * 0.27), Right: m.X + Ruler.Width(m.Text, m.Face, m.Points), Bottom: m.Baseline + (m.Points * 0.08))).ToArray();
-            Assert.All(boxes, b => Assert.True(b.X >= 2 && b.Right <= page.Width - 2 && b.Top >= 2 && b.Bottom <= page.Height - 2, $"{solvent}: {b}"));
-            var clash = boxes.SelectMany((a, i) => boxes.Skip(i + 1).Where(b => a.X < b.Right && b.X < a.Right && a.Top < b.Bottom && b.Top < a.Bottom).Select(b => $"{solvent}: {a.Text} | {b.Text}"));
-            Assert.Empty(clash);
-        }
+            foreach (var rules in (RuleSet[])[RuleSet.Osha, RuleSet.Clp])
+            {
+                var page = Draw(Air(solvent, milliliters, room, hours, changes, rules));
+                var boxes = page.Marks.OfType<TextMark>().Select(m => (m.Text, m.X, Top: m.Baseline - (m.Points * 0.27), Right: m.X + Ruler.Width(m.Text, m.Face, m.Points), Bottom: m.Baseline + (m.Points * 0.08))).ToArray();
+                Assert.All(boxes, b => Assert.True(b.X >= 2 && b.Right <= page.Width - 2 && b.Top >= 2 && b.Bottom <= page.Height - 2, $"{solvent}: {b}"));
+                var clash = boxes.SelectMany((a, i) => boxes.Skip(i + 1).Where(b => a.X < b.Right && b.X < a.Right && a.Top < b.Bottom && b.Top < a.Bottom).Select(b => $"{solvent}: {a.Text} | {b.Text}"));
+                Assert.Empty(clash);
+            }
     }
 }
