@@ -29,6 +29,26 @@ public sealed class NoticeTests : IDisposable
         OutsideProgram.Qpdf.Run("--check", notice["file"]!.GetValue<string>());
     }
 
+    // The fullest notice there is: every kind of alcohol, every limit passed, a long name at the foot.
+    [Fact]
+    public void The_fullest_shelf_finds_room_on_both_papers_under_both_rules()
+    {
+        foreach (var solvent in (string[])["ethanol-95", "denatured-sda3a", "denatured-unknown", "methanol", "isopropanol-99"])
+        {
+            Assert.Equal(0, shop.Run("mix", "--grade", "garnet", "--cut", "1", "--pour", "200 L", "--solvent", solvent, "--no-label").ExitCode);
+        }
+
+        Assert.Equal(0, shop.Run("shop", "set", "name", "Larkwood Finishing Room in the Old Sawmill, Upper Court").ExitCode);
+        foreach (var paper in (string[])["a4", "letter"])
+        {
+            foreach (var (rules, units) in ((string, string)[])[("osha", "us"), ("osha", "metric"), ("clp", "metric")])
+            {
+                var notice = shop.Json("notice", "--paper", paper, "--rules", rules, "--units", units, "--out", $"{paper}-{rules}-{units}.pdf")["notice"]!;
+                Assert.True(File.Exists(notice["file"]!.GetValue<string>()));
+            }
+        }
+    }
+
     [Theory]
     [InlineData("--shelf", "attic", "JL409")]
     [InlineData("--room", "0 m3", "JL105")]

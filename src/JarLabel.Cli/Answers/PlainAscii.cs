@@ -22,7 +22,7 @@ internal static class PlainAscii
         ['–'] = "-",
         ['—'] = "-",
         ['→'] = "->",
-        ['°'] = " deg ",
+        ['°'] = "deg ",
         ['µ'] = "u",
         ['³'] = "3",
         ['²'] = "2",
@@ -41,7 +41,7 @@ internal static class PlainAscii
                 continue;
             }
 
-            var afterDigit = plain.Length > 0 && char.IsAsciiDigit(plain[^1]) && spelled.Contains('/', StringComparison.Ordinal);
+            var afterDigit = plain.Length > 0 && char.IsAsciiDigit(plain[^1]) && (sign == '°' || spelled.Contains('/', StringComparison.Ordinal));
             plain.Append(afterDigit ? " " : "").Append(spelled);
         }
 

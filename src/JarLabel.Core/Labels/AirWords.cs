@@ -10,6 +10,9 @@ public static class AirWords
     /// <summary>An airflow in both measures.</summary>
     public static string Flow(VolumeFlow air) => $"{Three(air.CubicMetersPerHour)} m³/h ({Three(air.CubicFeetPerMinute)} cfm)";
 
+    /// <summary>An airflow in one measure, where there is room for no more.</summary>
+    public static string Flow(VolumeFlow air, bool metric) => metric ? $"{Three(air.CubicMetersPerHour)} m³/h" : $"{Three(air.CubicFeetPerMinute)} cfm";
+
     /// <summary>Three figures that count: the sum is no better.</summary>
     public static string Three(double figure)
     {

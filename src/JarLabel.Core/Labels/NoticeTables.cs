@@ -28,12 +28,12 @@ internal static class NoticeTables
         var question = air.Question;
         return
         [
-            [$"Air when {Amount(question.Evaporated, facts.Metric)} dries in a room of {Room(question.Room, facts.Metric)}", ""],
+            [$"Air when {Amount(question.Evaporated, facts.Metric)} dries in {Room(question.Room, facts.Metric)}", ""],
             ["in the air at the most, closed room", $"{AirWords.Three(air.PeakPpm)} ppm"],
             ["the most to breathe over a shift", air.LimitPpm is { } limit ? $"{AirWords.Three(limit)} ppm{(air.LimitUnverified ? " *" : "")}" : "no limit known"],
-            ["of the least that burns (LEL); keep below 25 %", Percent(air.FractionOfLel)],
-            [Say($"fresh air to keep to it, drying in {Over(question)}, mixing factor {question.MixingFactor:0.#}"), air.AirForLimit is { } health ? AirWords.Flow(health) : "no limit known"],
-            ["a ½ m² window, another across, faint breeze", "≈ " + AirWords.Flow(Draught.ThroughSmallWindow)],
+            ["of the least that burns (LEL); keep under 25 %", Percent(air.FractionOfLel)],
+            [Say($"fresh air for that, in {Over(question)} (mixing factor {question.MixingFactor:0.#})"), air.AirForLimit is { } health ? AirWords.Flow(health, facts.Metric) : "no limit known"],
+            [$"{Window(facts.Metric)} window, another across, faint breeze", "≈ " + AirWords.Flow(Draught.ThroughSmallWindow, facts.Metric)],
             .. air.LimitUnverified ? (string[][])[["* not looked up in its source", ""]] : [],
         ];
     }
@@ -68,6 +68,8 @@ internal static class NoticeTables
     private static string Amount(Volume liquid, bool metric) => metric ? BenchAmount.Metric(liquid) : BenchAmount.Us(liquid);
 
     private static string Room(Volume room, bool metric) => metric ? Say($"{room.CubicMeters:0.#} m³") : Say($"{room.CubicFeet:0} cu ft");
+
+    private static string Window(bool metric) => metric ? "½ m²" : "5.4 sq ft";
 
     private static string Percent(double fraction) => Say($"{100 * fraction:0.#} %");
 

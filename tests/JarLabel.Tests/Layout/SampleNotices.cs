@@ -17,10 +17,12 @@ public static class SampleNotices
 
     private static readonly string[][] Air =
     [
-        ["Air when 8.5 fl oz dries in a room of 1766 cu ft", ""],
+        ["Air when 8.5 fl oz dries in 1770 cu ft", ""],
         ["in the air at the most, closed room", "1960 ppm"],
         ["the most to breathe over a shift", "1000 ppm"],
-        ["fresh air to keep to it, drying in 1 h", "294 m³/h (173 cfm)"],
+        ["of the least that burns (LEL); keep under 25 %", "5.9 %"],
+        ["fresh air for that, in 1 h (mixing factor 3)", "173 cfm"],
+        ["5.4 sq ft window, another across, faint breeze", "≈ 318 cfm"],
     ];
 
     private static readonly string[][] Limits =
