@@ -8,6 +8,9 @@ public sealed class Browser : IAsyncLifetime
     /// <summary>Finger and phone: 390 x 844 at three dots a pixel, with touch.</summary>
     internal const int PhoneWidth = 390;
 
+    /// <summary>How long a page may take on a machine that is busy with other tests, ms.</summary>
+    private const float Patience = 30_000;
+
     private static readonly string? Program = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
         .Select(folder => Path.Combine(folder, "chromium")).FirstOrDefault(File.Exists);
 
@@ -21,6 +24,7 @@ public sealed class Browser : IAsyncLifetime
             return;
         }
 
+        Assertions.SetDefaultExpectTimeout(Patience);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new()
         {

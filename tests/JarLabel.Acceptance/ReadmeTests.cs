@@ -1,9 +1,12 @@
 using System.Text.RegularExpressions;
+using JarLabel.Tests.Printing;
 
 namespace JarLabel.Acceptance;
 
 public sealed partial class ReadmeTests : IDisposable
 {
+    private const string PrinterInReadme = "ipp://192.168.1.30/ipp/print";
+
     private const string ByHand = "dotnet run -c Release --project src/JarLabel.Cli -- ";
 
     private readonly Shop shop = new();
@@ -11,15 +14,18 @@ public sealed partial class ReadmeTests : IDisposable
     public void Dispose() => shop.Dispose();
 
     [Fact]
-    public void The_readmes_commands_run()
+    public async Task The_readmes_commands_run()
     {
+        using var printer = await EvePrinter.Start();
         var commands = Commands().ToArray();
         Assert.Contains(commands, c => c.StartsWith("mix ", StringComparison.Ordinal));
         foreach (var command in commands)
         {
-            var run = shop.Run([.. Word().Matches(command).Select(m => m.Value.Trim('"'))]);
+            var run = shop.Run([.. Word().Matches(command.Replace(PrinterInReadme, printer.Uri, StringComparison.Ordinal)).Select(m => m.Value.Trim('"'))]);
             Assert.True(run.ExitCode == 0, $"{command}: {run.Errors}");
         }
+
+        Assert.Equal(2, Directory.EnumerateFiles(printer.Spool).Count());
     }
 
     [Fact]

@@ -48,13 +48,25 @@ public sealed partial class ServeTests : IDisposable
                 }
             }
         }));
-        await Task.Delay(1500, TestContext.Current.CancellationToken);
+        while (Told() < 12 && !work.IsCompleted)
+        {
+            await Task.Delay(20, TestContext.Current.CancellationToken);
+        }
+
         Assert.Equal(0, server.Stop("-INT"));
         await work;
-        Assert.NotEmpty(told);
+        Assert.InRange(told.Count, 12, 799);
         var history = shop.Json("jar", "1")["history"]!.AsArray().Select(e => e!["text"]?.GetValue<string>()).ToHashSet();
         Assert.All(told, note => Assert.Contains(note, history));
         Assert.Equal(0, shop.Run("verify").ExitCode);
+
+        int Told()
+        {
+            lock (told)
+            {
+                return told.Count;
+            }
+        }
     }
 
     [Fact]

@@ -1,7 +1,9 @@
 using JarLabel.Bench.Recording;
+using JarLabel.Core.Catalog;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
+using UnitsNet;
 
 namespace JarLabel.Bench.Labels;
 
@@ -13,8 +15,9 @@ public static class JarWords
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(jar);
-        var poured = jar.Held.Solvents.Select(s => (bench.Catalog.Solvents.Find(s.Solvent)!, s.Weight));
-        return MixtureClassifier.Classify(JarComposition.Possible(poured, jar.Held.Flakes, bench.Catalog), bench.Rules, bench.Catalog);
+        (Solvent Solvent, Mass Weight)[] poured = [.. jar.Held.Solvents.Select(s => (bench.Catalog.Solvents.Find(s.Solvent)!, s.Weight))];
+        return MixtureClassifier.Classify(JarComposition.Possible(poured, jar.Held.Flakes, bench.Catalog), bench.Rules, bench.Catalog)
+            .PouredFrom(poured.Select(p => p.Solvent));
     }
 
     /// <summary>Everything that may be printed of the jar.</summary>

@@ -12,7 +12,8 @@ internal static class SupplyWords
     internal static HazardAssessment Hazards(Workbench bench, Bottle bottle)
     {
         var solvent = bench.Catalog.Solvents.Find(bottle.Solvent)!;
-        return MixtureClassifier.Classify(JarComposition.Possible([(solvent, Mass.FromKilograms(1))], Mass.Zero, bench.Catalog), bench.Rules, bench.Catalog);
+        return MixtureClassifier.Classify(JarComposition.Possible([(solvent, Mass.FromKilograms(1))], Mass.Zero, bench.Catalog), bench.Rules, bench.Catalog)
+            .PouredFrom([solvent]);
     }
 
     /// <summary>The bottle as a store of flammable liquid counts it.</summary>

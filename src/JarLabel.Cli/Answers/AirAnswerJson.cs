@@ -16,6 +16,7 @@ internal sealed record AirAnswerJson(
     bool HealthGoverns,
     bool Saturated,
     IReadOnlyList<string> Doubts,
+    IReadOnlyList<string> Unverified,
     double EvaporatedMilliliters,
     string? Chart)
 {
@@ -32,6 +33,7 @@ internal sealed record AirAnswerJson(
         air.HealthGoverns,
         air.Saturated,
         air.Doubts,
+        air.Unverified,
         air.Question.Evaporated.Milliliters,
         chart is { Length: > 0 } ? chart : null);
 }

@@ -15,7 +15,8 @@ internal sealed record HazardsJson(
     decimal? VaporAte,
     double? FlashPointCelsius,
     IReadOnlyList<string> Why,
-    IReadOnlyList<string> Doubts)
+    IReadOnlyList<string> Doubts,
+    IReadOnlyList<string> Unverified)
 {
     internal static HazardsJson Of(HazardAssessment hazards) => new(
         hazards.Rules.ToString().ToLowerInvariant(),
@@ -29,5 +30,6 @@ internal sealed record HazardsJson(
         hazards.VaporAte,
         hazards.FlashPointCelsius,
         hazards.Why,
-        hazards.Doubts);
+        hazards.Doubts,
+        hazards.Unverified);
 }

@@ -118,7 +118,7 @@ internal static class JarAnswer
         var label = outcome.Label;
         return new JarAnswerJson(
             JarJson.Of(jar, session.Workbench.Now),
-            jar.Contents.Recipe is { } recipe ? RecipeJson.Of(recipe, jar.Contents.Resins[0].Grade, jar.Contents.Solvents[0].Solvent) : null,
+            jar.Contents.Recipe is { } recipe ? RecipeJson.Of(recipe, jar.Contents.Resins[0].Grade, session.Workbench.Catalog.Solvents.Find(jar.Contents.Solvents[0].Solvent)!) : null,
             outcome.Step is { } step ? StepJson.Of(step) : null,
             HazardsJson.Of(outcome.Hazards),
             label is null ? null : LabelJson.Of(label),

@@ -14,4 +14,5 @@ internal sealed record NoticeJson(
     double? PeakPpm,
     double? LimitPpm,
     bool LimitUnverified,
-    IReadOnlyList<string> LimitsPassed);
+    IReadOnlyList<string> LimitsPassed,
+    IReadOnlyList<string> Unverified);

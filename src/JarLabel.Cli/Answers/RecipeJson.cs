@@ -1,3 +1,4 @@
+using JarLabel.Core.Catalog;
 using JarLabel.Core.Mixing;
 
 namespace JarLabel.Cli.Answers;
@@ -14,11 +15,12 @@ internal sealed record RecipeJson(
     double MakesMilliliters,
     double MakesGrams,
     double SolidsByWeight,
-    double SolidsByVolume)
+    double SolidsByVolume,
+    IReadOnlyList<string> Unverified)
 {
-    internal static RecipeJson Of(Recipe recipe, string? grade, string solvent) => new(
+    internal static RecipeJson Of(Recipe recipe, string? grade, Solvent solvent) => new(
         grade,
-        solvent,
+        solvent.Id,
         recipe.Cut.PoundsPerUsGallon,
         recipe.Cut.GramsPerLiter,
         recipe.Flakes.Grams,
@@ -27,5 +29,6 @@ internal sealed record RecipeJson(
         recipe.Makes.Milliliters,
         recipe.MakesWeight.Grams,
         recipe.SolidsByWeight,
-        recipe.SolidsByVolume);
+        recipe.SolidsByVolume,
+        [.. UnverifiedFigures.Of(solvent), .. UnverifiedFigures.OfWeight(solvent.Composition)]);
 }

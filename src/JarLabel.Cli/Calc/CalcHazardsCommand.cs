@@ -24,7 +24,8 @@ internal static class CalcHazardsCommand
                 .Rows(hazards.Statements.Zip(hazards.StatementTexts(catalog), (_, text) => text).Select((text, i) => (i == 0 ? "says" : "", (string?)text)))
                 .Rows(("pictograms", string.Join(", ", hazards.Pictograms)))
                 .Gap().Rows(hazards.Why.Select((why, i) => (i == 0 ? "why" : "", (string?)why)))
-                .Rows(hazards.Doubts.Select((doubt, i) => (i == 0 ? "doubt" : "", (string?)doubt)));
+                .Rows(hazards.Doubts.Select((doubt, i) => (i == 0 ? "doubt" : "", (string?)doubt)))
+                .Rows(hazards.Unverified.Select((figure, i) => (i == 0 ? "unverified" : "", (string?)figure)));
             return Answer.Of(screen, new HazardsAnswerJson(HazardsJson.Of(hazards)), AnswerContext.Default.HazardsAnswerJson);
         });
     }

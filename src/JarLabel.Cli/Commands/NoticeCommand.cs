@@ -70,5 +70,6 @@ internal static class NoticeCommand
         notice.Air?.PeakPpm,
         notice.Air?.LimitPpm,
         notice.Air?.LimitUnverified ?? false,
-        [.. notice.Stock.PassedOutsideCabinet(rules, catalog).Select(l => l.Id)]);
+        [.. notice.Stock.PassedOutsideCabinet(rules, catalog).Select(l => l.Id)],
+        [.. notice.Stock.Liquids.SelectMany(l => l.Hazards.Unverified).Concat(notice.Air?.Unverified ?? []).Distinct()]);
 }

@@ -29,6 +29,9 @@ public sealed record AirAssessment
     /// <summary>True when a limit that went into <see cref="LimitPpm"/> was not looked up in its source.</summary>
     public bool LimitUnverified => Parts.Any(p => p.Limit is { Unverified: true });
 
+    /// <summary>The figures it stands on that nobody has looked up in their source.</summary>
+    public IReadOnlyList<string> Unverified { get; init; } = [];
+
     /// <summary>Fresh air that keeps the room at the exposure limit while it evaporates; null when there is no limit.</summary>
     public required VolumeFlow? AirForLimit { get; init; }
 

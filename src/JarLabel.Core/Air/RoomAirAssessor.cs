@@ -18,7 +18,11 @@ public static class RoomAirAssessor
         ArgumentNullException.ThrowIfNull(solvent);
         var answers = solvent.Compositions.Select(c => Assess(c, question, rules)).OfType<AirAssessment>().ToArray();
         return answers.MaxBy(a => a.FractionOfLimit) is { } worst
-            ? worst with { Doubts = [.. worst.Doubts, .. solvent.CompositionKnown ? [] : new[] { "The composition is not known: this is the worst it may be." }] }
+            ? worst with
+            {
+                Doubts = [.. worst.Doubts, .. solvent.CompositionKnown ? [] : new[] { "The composition is not known: this is the worst it may be." }],
+                Unverified = [.. UnverifiedFigures.Of(solvent), .. worst.Unverified],
+            }
             : AirProblems.NothingVolatile(solvent.Id);
     }
 
@@ -28,7 +32,7 @@ public static class RoomAirAssessor
         ArgumentNullException.ThrowIfNull(liquid);
         ArgumentNullException.ThrowIfNull(question);
         var parts = Parts(liquid, question, rules);
-        return parts.Length == 0 ? null : Answer(question, parts, Doubts(liquid, parts));
+        return parts.Length == 0 ? null : Answer(question, parts, Doubts(liquid, parts)) with { Unverified = Unverified(liquid, parts) };
     }
 
     private static VaporPart[] Parts(Composition liquid, AirQuestion question, RuleSet rules)
@@ -86,6 +90,13 @@ public static class RoomAirAssessor
 
     private static VolumeFlow Sum(IEnumerable<VaporPart> parts, Func<VaporPart, VolumeFlow> flow) =>
         VolumeFlow.FromCubicMetersPerHour(parts.Sum(p => flow(p).CubicMetersPerHour));
+
+    private static IReadOnlyList<string> Unverified(Composition liquid, VaporPart[] parts) =>
+    [
+        .. UnverifiedFigures.OfWeight(liquid),
+        .. parts.SelectMany(p => UnverifiedFigures.OfVapor(p.Substance)),
+        .. parts.Where(p => p.Limit is not null).SelectMany(p => UnverifiedFigures.Of(p.Substance, p.Limit!)),
+    ];
 
     private static IReadOnlyList<string> Doubts(Composition liquid, VaporPart[] parts) =>
     [

@@ -19,6 +19,8 @@ internal sealed class ClassifiedMixture
             .. TargetOrganRule.Find(counted, rules),
             .. StatedLimitRule.Find(counted),
         ];
+        Unverified = mixture.Ingredients.SelectMany(i => UnverifiedFigures.OfHazards(
+            i.Substance, counted.Where(c => c.Ingredient.Substance.Id == i.Substance.Id).Select(c => c.Hazard)));
     }
 
     internal FlashPoint? Flash { get; }
@@ -30,6 +32,9 @@ internal sealed class ClassifiedMixture
     internal AcuteToxicityOfMixture Vapor { get; }
 
     internal IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>The figures it was put to the rules with that nobody has looked up.</summary>
+    internal IEnumerable<string> Unverified { get; }
 
     /// <summary>The sentence that the standard wants where the toxicity of a share is unknown (CLP Annex I 3.1.3.6.2.2).</summary>
     internal IEnumerable<string> Doubts => new[] { Oral, Dermal, Vapor }

@@ -59,6 +59,13 @@ public sealed record HazardAssessment
     /// <summary>What is not known, in whole sentences.</summary>
     public required IReadOnlyList<string> Doubts { get; init; }
 
+    /// <summary>The figures it stands on that nobody has looked up in their source.</summary>
+    public IReadOnlyList<string> Unverified { get; init; } = [];
+
+    /// <summary>This answer for contents that were poured from these solvents, whose compositions may be from memory too.</summary>
+    public HazardAssessment PouredFrom(IEnumerable<Solvent> solvents) =>
+        this with { Unverified = [.. solvents.SelectMany(UnverifiedFigures.Of).Distinct(), .. Unverified] };
+
     /// <summary>A sentence per class.</summary>
     public IReadOnlyList<string> Why => [.. Hazards.Select(h => $"{h.Class.Code}, {h.Class.Statement}: {h.Why}")];
 }

@@ -32,6 +32,7 @@ public static class MixtureClassifier
             MethanolPercent = possible.Max(m => m.PercentOf(Substance.MethanolId)),
             CompositionKnown = possible.Count == 1,
             Doubts = [.. NotKnown(possible), .. mixtures.SelectMany(m => m.Doubts).Distinct()],
+            Unverified = [.. mixtures.SelectMany(m => m.Unverified).Concat(hazards.SelectMany(h => UnverifiedFigures.Of(h.Class))).Distinct()],
         };
     }
 

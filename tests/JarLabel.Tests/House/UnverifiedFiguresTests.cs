@@ -1,0 +1,49 @@
+using JarLabel.Core.Air;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
+using UnitsNet;
+
+namespace JarLabel.Tests.House;
+
+/// <summary>What nobody has looked up is told: to whoever reads the map, and by every answer that stands on it.</summary>
+public class UnverifiedFiguresTests
+{
+    private const string Heading = "## Figures nobody has looked up yet";
+
+    [Fact]
+    public void The_map_lists_every_figure_from_memory_and_no_other()
+    {
+        var map = File.ReadAllText(Path.Combine(Checkout.Root, "DEVELOPERS.md"));
+        var section = map[map.IndexOf(Heading, StringComparison.Ordinal)..].Split('\n').Skip(1).TakeWhile(line => !line.StartsWith("## ", StringComparison.Ordinal));
+        Assert.Equal(
+            string.Join('\n', UnverifiedFigures.All(ShopCatalog.Ours).Select(f => "- " + f)),
+            string.Join('\n', section.Where(line => line.StartsWith("- ", StringComparison.Ordinal))));
+    }
+
+    // Counted in the data files by their own words, not by the code that lists them.
+    [Fact]
+    public void No_row_from_memory_is_missing_in_the_list()
+    {
+        var folder = Path.Combine(Checkout.Root, "src", "JarLabel.Core", "Catalog", "data");
+        var marks = Directory.EnumerateFiles(folder, "*.json").Sum(f => File.ReadAllLines(f).Count(line => line.Contains("\"source\": \"memory", StringComparison.Ordinal)));
+        Assert.InRange(marks, 1, 200);
+        Assert.Equal(marks, UnverifiedFigures.All(ShopCatalog.Ours).Count);
+    }
+
+    [Fact]
+    public void An_answer_names_the_figures_it_stands_on_and_no_others()
+    {
+        var sda = ShopCatalog.Ours.Solvents.Find("denatured-sda3a")!;
+        var jar = MixtureClassifier.Classify(sda.Composition, RuleSet.Osha, ShopCatalog.Ours).PouredFrom([sda, sda]);
+        Assert.Single(jar.Unverified, line => line.StartsWith("what is in denatured-sda3a", StringComparison.Ordinal));
+        Assert.DoesNotContain(jar.Unverified, line => line.Contains("butan", StringComparison.Ordinal) || line.Contains("ppm", StringComparison.Ordinal));
+        Assert.Empty(MixtureClassifier.Classify(ShopCatalog.Ours.Solvents.Find("methanol")!.Composition, RuleSet.Osha, ShopCatalog.Ours).Unverified);
+        Assert.Contains(Air("ethanol-95", RuleSet.Clp).Unverified, line => line.Contains("German AGW", StringComparison.Ordinal));
+        Assert.DoesNotContain(Air("ethanol-95", RuleSet.Osha).Unverified, line => line.Contains("ppm", StringComparison.Ordinal));
+    }
+
+    private static AirAssessment Air(string solvent, RuleSet rules) => RoomAirAssessor.Assess(
+        ShopCatalog.Ours.Solvents.Find(solvent)!,
+        AirQuestion.Of(Volume.FromMilliliters(250), Volume.FromCubicMeters(50)).Require(),
+        rules).Require();
+}
