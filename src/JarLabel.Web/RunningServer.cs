@@ -1,3 +1,4 @@
+using JarLabel.Web.Serving;
 using Microsoft.AspNetCore.Builder;
 
 namespace JarLabel.Web;
@@ -8,23 +9,23 @@ public sealed class RunningServer : IDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
 
     private readonly WebApplication web;
-    private readonly Func<string?> pairingCode;
+    private readonly Site site;
     private bool stopped;
 
-    internal RunningServer(WebApplication web, string address, Func<string?> pairingCode)
+    internal RunningServer(WebApplication web, string address, Site site)
     {
         this.web = web;
         Address = address;
-        this.pairingCode = pairingCode;
+        this.site = site;
     }
 
     /// <summary>Where it listens: <c>http://127.0.0.1:5080</c>.</summary>
     public string Address { get; }
 
     /// <summary>The code that lets the next device record; null where none is needed.</summary>
-    public string? PairingCode => pairingCode();
+    public string? PairingCode => site.PairingCode;
 
-    /// <summary>Takes no new request, finishes those that are under way, and ends.</summary>
+    /// <summary>Takes no new request, finishes those that are under way, takes back what is not printed yet, and ends.</summary>
     public void Stop()
     {
         if (stopped)
@@ -35,6 +36,7 @@ public sealed class RunningServer : IDisposable
         stopped = true;
         using var patience = new CancellationTokenSource(Patience);
         web.StopAsync(patience.Token).GetAwaiter().GetResult();
+        site.Stop();
     }
 
     /// <inheritdoc/>
@@ -42,5 +44,6 @@ public sealed class RunningServer : IDisposable
     {
         Stop();
         ((IDisposable)web).Dispose();
+        site.Dispose();
     }
 }

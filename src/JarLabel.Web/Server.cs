@@ -39,7 +39,7 @@ public static class Server
         }
 
         var address = web.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
-        return new RunningServer(web, address, () => site.PairingCode);
+        return new RunningServer(web, address, site);
     }
 
     private static IPEndPoint Endpoint(ServeRequest request) => new(request.Lan ?? IPAddress.Loopback, request.Port);

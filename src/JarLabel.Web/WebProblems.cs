@@ -61,6 +61,9 @@ public static class WebProblems
     internal static Problem FolderInUse(string folder) =>
         new("JL618", "This folder holds other things; name a new or empty folder, or one that an earlier copy was written to, such as pocket.", folder);
 
+    internal static Problem FaultWhilePrinting() =>
+        new("JL620", "This is a fault in jarlabel. The step is recorded; look whether the label came out, and print it again if not. What happened stands on the screen where \"jarlabel serve\" runs; please report it.");
+
     internal static Problem OurFault() =>
         new("JL619", "This is a fault in jarlabel, not in what you did. Nothing was recorded. What happened stands on the screen where \"jarlabel serve\" runs; please report it.");
 }

@@ -30,6 +30,18 @@ public sealed class ChangeTests : IDisposable
         }
     }
 
+    [Theory]
+    [InlineData("thin", "1")]
+    [InlineData("thicken", "3")]
+    public void Where_to_is_the_cut_the_printer_has_an_option_of_its_own(string step, string cut)
+    {
+        var run = shop.Run(step, "1", "--to", cut, "--print-to", "ipp://127.0.0.1:1/ipp/print");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("error JL504", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("--print-to", shop.Run(step, "1", "--to", cut, "--print-to", "nobody").Errors, StringComparison.Ordinal);
+        Assert.Equal(1, (int)Number(shop.Json("jar", "1")["jar"]!, "revision"));
+    }
+
     [Fact]
     public void It_computes_from_what_is_left_after_use_and_earlier_thinning()
     {

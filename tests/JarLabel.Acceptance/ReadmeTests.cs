@@ -25,7 +25,7 @@ public sealed partial class ReadmeTests : IDisposable
             Assert.True(run.ExitCode == 0, $"{command}: {run.Errors}");
         }
 
-        Assert.Equal(2, Directory.EnumerateFiles(printer.Spool).Count());
+        Assert.Equal(3, Directory.EnumerateFiles(printer.Spool).Count());
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public sealed class PrintDesk : IDisposable
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(request);
         return LabelPress.Open(bench).Then(press => press.Choose(new LabelChoice(request.Design, request.Sheet))).Then(stock =>
-            new PrinterBook(bench, environment).Named(request.To, "--to").Then(address => Ask(bench, address, stock.Sheet, stop)));
+            new PrinterBook(bench, environment).Named(request.To, request.Where).Then(address => Ask(bench, address, stock.Sheet, stop)));
     }
 
     /// <summary>Prints what the bench's last step wrote.</summary>

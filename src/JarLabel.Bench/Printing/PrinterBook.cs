@@ -9,6 +9,8 @@ namespace JarLabel.Bench.Printing;
 /// <summary>The printers that a shop can name: its own names first, then addresses, then the queues of this machine.</summary>
 public sealed class PrinterBook(Workbench bench, Func<string, string?> environment)
 {
+    private static readonly PrintPatience Short = PrintPatience.Usual with { Connect = TimeSpan.FromSeconds(2), Answer = TimeSpan.FromSeconds(4) };
+
     private readonly PrintServer server = PrintServer.Find(environment);
 
     /// <summary>Who prints, as printers show it.</summary>
@@ -35,6 +37,23 @@ public sealed class PrinterBook(Workbench bench, Func<string, string?> environme
             : PrintingProblems.NoSuchPrinter(name, [.. bench.Settings.Printers.Select(p => p.Name), .. queues.Select(q => q.Name)], where);
     }
 
+    /// <summary>The names that can be chosen: the shop's, then the queues of this machine. Nobody is asked how it stands.</summary>
+    public IReadOnlyList<string> Names() => [.. bench.Settings.Printers.Select(p => p.Name)
+        .Concat(server.Queues(Short, User).GetAwaiter().GetResult().TryGet(out var queues, out _) ? queues.Select(q => q.Name) : [])
+        .Distinct(StringComparer.Ordinal)];
+
+    /// <summary>A printer by one of its names. Who comes over a network may choose among them and not make this machine call another address.</summary>
+    public Result<string> Offered(string name, string where)
+    {
+        if (bench.Settings.Printers.Any(p => p.Name == name))
+        {
+            return name;
+        }
+
+        var names = Names();
+        return names.Contains(name, StringComparer.Ordinal) ? name : PrintingProblems.NoSuchPrinter(name, names, where);
+    }
+
     /// <summary>All of them, each asked how it stands.</summary>
     /// <param name="listen">How long to listen for printers on the network; null not to.</param>
     public IReadOnlyList<SeenPrinter> All(TimeSpan? listen)
@@ -48,7 +67,7 @@ public sealed class PrinterBook(Workbench bench, Func<string, string?> environme
 
     private static SeenPrinter Asked(SeenPrinter printer) => PrinterAddress.Read(printer.Uri, "--to").Then(address =>
     {
-        using var asked = new Printer(address, PrintPatience.Usual with { Connect = TimeSpan.FromSeconds(2), Answer = TimeSpan.FromSeconds(4) }, User);
+        using var asked = new Printer(address, Short, User);
         return asked.Facts().GetAwaiter().GetResult();
     }).TryGet(out var facts, out var problems)
         ? printer with { Model = facts.Model ?? printer.Model, State = SeenPrinter.StateOf(facts) }

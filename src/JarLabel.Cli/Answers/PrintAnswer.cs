@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using JarLabel.Bench.Printing;
@@ -12,36 +11,14 @@ internal static class PrintAnswer
 {
     internal static Answer Of(Answer answer, PrintOutcome outcome) => answer with
     {
-        Screen = answer.Screen.Told("printer", $"{outcome.Printer}: {Words(outcome)}"),
+        Screen = answer.Screen.Told("printer", $"{outcome.Printer}: {PrintWords.Of(outcome)}"),
         Json = () => Json(answer, outcome),
         Warnings = [.. answer.Warnings, .. outcome.Cautions],
         Failures = outcome.Problems,
     };
 
     /// <summary>How a job stands, in one line.</summary>
-    internal static string Line(JobReport job)
-    {
-        var state = job.State switch
-        {
-            JobState.Pending => "waits its turn",
-            JobState.Held => "is held",
-            JobState.Processing => "is printing",
-            JobState.Stopped => "stands still",
-            JobState.Completed => "is done",
-            JobState.Canceled => "was cancelled",
-            JobState.Aborted => "was given up",
-            _ => "is there",
-        };
-        return string.Create(CultureInfo.InvariantCulture, $"job {job.Id} {state}{(job.Sheets is > 0 and var done ? $", {done} done" : "")}{(job.State == JobState.Completed || job.Why is null ? "" : $": {job.Why}")}; Ctrl-C takes it back");
-    }
-
-    private static string Words(PrintOutcome outcome) => outcome.End switch
-    {
-        PrintEnd.Printed => string.Create(CultureInfo.InvariantCulture, $"printed, job {string.Join(", ", outcome.Jobs)}"),
-        PrintEnd.Failed => "not printed",
-        PrintEnd.Unknown => "sent, and perhaps printed",
-        _ => "ready; nothing was sent",
-    };
+    internal static string Line(JobReport job) => $"{PrintWords.Of(job)}; Ctrl-C takes it back";
 
     private static string Json(Answer answer, PrintOutcome outcome)
     {

@@ -20,7 +20,7 @@ internal sealed class ChangedJarOptions
         command.Add(to);
         command.Add(temperature);
         container.AddTo(command);
-        label.AddTo(command);
+        label.AddTo(command, PrintTo.BesideCut);
     }
 
     internal PoundCut To(Typed typed, string example) => typed.Needed(to, example, CutText.Read);

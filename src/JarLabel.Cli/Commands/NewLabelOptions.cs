@@ -9,10 +9,11 @@ internal sealed class NewLabelOptions
 {
     private readonly Option<bool> none = new("--no-label") { Description = "Record it, write no label." };
 
-    internal void AddTo(Command command)
+    /// <summary>Adds them; the last is how the command names the printer.</summary>
+    internal void AddTo(Command command, Option<string>? to = null)
     {
         command.Add(none);
-        LabelOptions.AddTo(command);
+        LabelOptions.AddTo(command, to);
     }
 
     /// <summary>The label wanted; null for none.</summary>

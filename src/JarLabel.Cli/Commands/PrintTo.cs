@@ -9,7 +9,7 @@ using JarLabel.Printing;
 
 namespace JarLabel.Cli.Commands;
 
-/// <summary><c>--to</c>: what a command writes goes to a printer too.</summary>
+/// <summary><c>--to</c>, or <c>--print-to</c>: what a command writes goes to a printer too.</summary>
 internal static class PrintTo
 {
     internal static readonly Option<string> To = new("--to")
@@ -18,6 +18,12 @@ internal static class PrintTo
         HelpName = "printer",
     };
 
+    /// <summary>The same where <c>--to</c> is the cut that is wanted.</summary>
+    internal static readonly Option<string> BesideCut = new("--print-to") { Description = To.Description, HelpName = To.HelpName };
+
+    /// <summary>The printer that was named; null for none.</summary>
+    internal static string? Named(Typed typed) => typed.Text(To) ?? typed.Text(BesideCut);
+
     /// <summary>Does the step and prints what it wrote; without <c>--to</c> only the step.</summary>
     /// <param name="typed">What was typed.</param>
     /// <param name="session">The shop.</param>
@@ -25,7 +31,7 @@ internal static class PrintTo
     /// <param name="step">The step.</param>
     internal static Result<Answer> Around(Typed typed, Session session, LabelChoice stock, Func<Result<Answer>> step)
     {
-        if (typed.Text(To) is not { } to)
+        if (Named(typed) is not { } to)
         {
             return step();
         }
@@ -35,7 +41,7 @@ internal static class PrintTo
             return PrintingProblems.OnlyPdf(file);
         }
 
-        return PrintDesk.Open(session.Workbench, new PrintRequest(to, stock.Sheet, stock.Design), Environment.GetEnvironmentVariable).Then(desk =>
+        return PrintDesk.Open(session.Workbench, new PrintRequest(to, stock.Sheet, stock.Design) { Where = typed.Text(To) is null ? BesideCut.Name : To.Name }, Environment.GetEnvironmentVariable).Then(desk =>
         {
             using (desk)
             {

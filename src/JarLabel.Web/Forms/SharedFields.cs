@@ -1,9 +1,11 @@
 using JarLabel.Bench;
 using JarLabel.Bench.Labels;
+using JarLabel.Bench.Printing;
 using JarLabel.Bench.Typing;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Quantities;
+using JarLabel.Store.Printers;
 using UnitsNet;
 
 namespace JarLabel.Web.Forms;
@@ -11,6 +13,7 @@ namespace JarLabel.Web.Forms;
 /// <summary>Fields that several forms share, and what they mean.</summary>
 internal static class SharedFields
 {
+    private const string PrintTo = "--print-to";
     private const int MostPlaces = 200;
 
     internal static IReadOnlyList<Field> Container(Jar? jar) =>
@@ -40,11 +43,24 @@ internal static class SharedFields
         && press.Designs().TryGet(out var designs, out _) && press.Sheets().TryGet(out var sheets, out _)
         ?
         [
+            .. PrintOn(bench),
             new("--sheet", "Label stock") { Choices = [("", "the shop's usual"), .. sheets.Select(sheet => (sheet.Id, sheet.Title))], Seldom = seldom },
             new("--design", "Label design") { Choices = [("", "the usual for that stock"), .. designs.Select(design => (design.Id, design.Title))], Seldom = seldom },
             new("--start", "Place on the sheet", "the next free one when left empty") { Seldom = true },
+            .. LaidOutFor(bench),
         ]
         : [];
+
+    /// <summary>The printers there are; no field where there is none.</summary>
+    private static IEnumerable<Field> PrintOn(Workbench bench) => Book(bench).Names() is { Count: > 0 } names
+        ? [new(PrintTo, "Print it on") { Choices = [("", "no printer: a PDF to take"), .. names.Select(name => (name, name))] }]
+        : [];
+
+    /// <summary>For a PDF that is printed elsewhere: the printers that something was measured on.</summary>
+    private static IEnumerable<Field> LaidOutFor(Workbench bench) =>
+        CalibrationFile.Read(bench.Folder).TryGet(out var measured, out _) && measured.Select(one => one.Printer).OfType<string>().Distinct().ToArray() is { Length: > 0 } names
+            ? [new("--printer", "Laid out for", "places as measured on that printer") { Choices = [("", "the printer it goes to"), .. names.Select(name => (name, name))], Seldom = true }]
+            : [];
 
     internal static Field Solvent(Workbench bench, Jar? jar) => new("--solvent", "Alcohol")
     {
@@ -76,7 +92,14 @@ internal static class SharedFields
     }
 
     internal static LabelChoice LabelChoiceOf(Entry entry) =>
-        new(entry.Text("--design"), entry.Text("--sheet"), entry.Value("--start", Words.WholeNumber(1, MostPlaces)));
+        new(entry.Text("--design"), entry.Text("--sheet"), entry.Value("--start", Words.WholeNumber(1, MostPlaces))) { Printer = entry.Text("--printer") ?? entry.Text(PrintTo) };
+
+    /// <summary>The printer that was chosen for the label, if one was and a label is wanted.</summary>
+    internal static PrintRequest? PrintingOf(Entry entry) => entry.Text(PrintTo) is { } printer && !entry.Ticked("--no-label")
+        ? new PrintRequest(printer, entry.Text("--sheet"), entry.Text("--design")) { Where = PrintTo }
+        : null;
+
+    internal static PrinterBook Book(Workbench bench) => new(bench, Environment.GetEnvironmentVariable);
 
     /// <summary>The flakes' own date, which does not lie ahead.</summary>
     internal static DateOnly? FlakeDay(Entry entry, Workbench bench)

@@ -1,23 +1,39 @@
 using JarLabel.Bench;
 using JarLabel.Core.Labels;
+using JarLabel.Web.Printing;
 
 namespace JarLabel.Web.Pages;
 
-/// <summary>What was recorded, and what comes next.</summary>
-internal static class DonePage
+/// <summary>What was recorded, how its label stands at the printer, and what comes next.</summary>
+/// <param name="Bench">The shop.</param>
+/// <param name="Outcome">What was recorded.</param>
+/// <param name="Run">Its label on the way to paper; null where no printer was chosen.</param>
+internal sealed record DonePage(Workbench Bench, BenchOutcome Outcome, PaperRun? Run)
 {
-    internal static string Of(Workbench bench, BenchOutcome outcome)
+    /// <summary>The page, as it is now.</summary>
+    internal string Html()
     {
-        var jar = outcome.History.Jar;
+        var jar = Outcome.History.Jar;
+        var said = Bench.DryRun ? "Worked out, not recorded" : "Recorded";
         return Frame.Page(
-            bench.DryRun ? "Worked out" : "Recorded",
-            Html.Of(
+            said,
+            Pages.Html.Of(
                 $"""
-                <h1>{(bench.DryRun ? "Worked out, not recorded" : "Recorded")}<br><small>Jar {jar.Number} · rev {jar.Revision}</small></h1>
-                <p>{JarTitle.Of(jar, bench.Catalog)}</p>
-                <div class="live">{StepResult.Of(bench, outcome)}</div>
-                <p class="do">{Html.If(outcome.Label is not null && !bench.DryRun, () => Html.Of($"""<a class="go" href="/J/{jar.Number}/label.pdf">Label as PDF</a>"""))}<a class="go" href="/J/{jar.Number}">Jar {jar.Number}</a></p>
+                <h1>{said}<br><small>Jar {jar.Number} · rev {jar.Revision}</small></h1>
+                <p>{JarTitle.Of(jar, Bench.Catalog)}</p>
+                {Pages.Html.If(Run is not null, () => Pages.Html.Of($"""<section id="paper" aria-live="polite" aria-label="Printer">{Paper()}</section>"""))}
+                <div class="live">{StepResult.Of(Bench, Outcome)}</div>
+                <p class="do">{Links(jar.Number.ToString())}</p>
                 """),
-            Frame.Served);
+            Frame.Served,
+            script: Run is not null);
     }
+
+    /// <summary>How its label stands at the printer.</summary>
+    internal Markup Paper() => Run is null ? default : PaperPart.Of(Run);
+
+    private Markup Links(string jar) => Pages.Html.Of(
+        $"""
+        {Pages.Html.If(Outcome.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{jar}/label.pdf">Label as PDF</a>"""))}<a class="go" href="/J/{jar}">Jar {jar}</a>
+        """);
 }

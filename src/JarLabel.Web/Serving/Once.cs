@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using JarLabel.Web.Pages;
 
 namespace JarLabel.Web.Serving;
 
@@ -8,14 +9,14 @@ internal sealed class Once
     private const int MostKept = 256;
     private const int KeyLength = 32;
 
-    private readonly ConcurrentDictionary<string, Lazy<(Reply Reply, string? Done)>> forms = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<(Reply Reply, DonePage? Done)>> forms = new(StringComparer.Ordinal);
     private readonly ConcurrentQueue<string> order = new();
 
     /// <summary>The reply to a form. One that was refused may be sent again.</summary>
     /// <param name="form">Who sends which form.</param>
     /// <param name="key">The form's own key.</param>
     /// <param name="act">Does it; gives the reply and, when it was done, the page that tells of it.</param>
-    internal Reply Of(string form, string? key, Func<string, (Reply Reply, string? Done)> act)
+    internal Reply Of(string form, string? key, Func<string, (Reply Reply, DonePage? Done)> act)
     {
         if (key is not { Length: KeyLength } || !key.All(char.IsAsciiHexDigitLower))
         {
@@ -23,7 +24,7 @@ internal sealed class Once
         }
 
         var name = $"{key} {form}";
-        var done = forms.GetOrAdd(name, _ => new Lazy<(Reply, string?)>(() => act(key)));
+        var done = forms.GetOrAdd(name, _ => new Lazy<(Reply, DonePage?)>(() => act(key)));
         try
         {
             if (done.Value.Done is not null)
@@ -43,7 +44,7 @@ internal sealed class Once
     }
 
     /// <summary>The page that tells what was done under a key; null when it is no longer kept.</summary>
-    internal string? Done(string key) => key.Length == KeyLength
+    internal DonePage? Done(string key) => key.Length == KeyLength
         ? forms.Where(form => form.Key.StartsWith(key, StringComparison.Ordinal) && form.Value.IsValueCreated).Select(form => form.Value.Value.Done).FirstOrDefault()
         : null;
 

@@ -16,6 +16,7 @@ internal sealed record Place(PlaceKind Kind, string Jar = "", string Step = "")
         ["", "bench.js"] => new Place(PlaceKind.Script),
         ["", "pair"] => new Place(PlaceKind.Pair),
         ["", "mix"] => new Place(PlaceKind.Form, Step: "mix"),
+        ["", "done", var key, "paper"] => new Place(PlaceKind.Paper, Step: key),
         ["", "done", var key] => new Place(PlaceKind.Done, Step: key),
         ["", "J" or "j", { Length: > 0 } jar] => new Place(PlaceKind.Jar, jar),
         ["", "J" or "j", { Length: > 0 } jar, "label.pdf"] => new Place(PlaceKind.LabelPdf, jar),

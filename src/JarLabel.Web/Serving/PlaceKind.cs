@@ -26,4 +26,7 @@ internal enum PlaceKind
 
     /// <summary>What was just recorded.</summary>
     Done,
+
+    /// <summary>How its label stands at the printer.</summary>
+    Paper,
 }

@@ -1,15 +1,18 @@
 using System.Globalization;
+using JarLabel.Bench;
+using JarLabel.Bench.Printing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Web.Forms;
 using JarLabel.Web.Guards;
 using JarLabel.Web.Pages;
+using JarLabel.Web.Printing;
 
 namespace JarLabel.Web.Serving;
 
 /// <summary>The forms: shown blank, worked out, and recorded. A form that is sent twice, by a tap too many or a page loaded again, is
 /// recorded once.</summary>
-internal sealed class Recording(BenchDoor door, FormTokens tokens)
+internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns papers)
 {
     private const string ChangedSince = "JL150";
 
@@ -38,7 +41,10 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens)
     }
 
     /// <summary>What was recorded under a key.</summary>
-    internal Reply Done(string key) => once.Done(key) is { } page ? Reply.Page(page) : Reply.SeeOther("/");
+    internal Reply Done(string key) => once.Done(key) is { } page ? Reply.Page(page.Html()) : Reply.SeeOther("/");
+
+    /// <summary>How printing stands of what was recorded under a key: a part of that page.</summary>
+    internal Reply Paper(string key) => once.Done(key) is { } page ? Reply.Page(page.Paper().Text) : Reply.SeeOther("/");
 
     private Result<FormScene> Scene(Place place, Visitor who, Entry entry)
     {
@@ -53,18 +59,40 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens)
         ? scene with { Result = StepResult.Of(scene.Bench, outcome) }
         : scene with { Problems = problems };
 
-    private (Reply Reply, string? Done) Record(FormScene scene, int? seen, string key)
+    private (Reply Reply, DonePage? Done) Record(FormScene scene, int? seen, string key)
     {
         if (seen is null)
         {
             return (Reply.Refused(403, WebProblems.OldForm()), null);
         }
 
-        return door.Open(scene.History is null ? null : seen).Then(bench => scene.Form.Do(bench, Number(scene), scene.Entry).Then<string>(outcome => DonePage.Of(bench, outcome)))
+        return door.Open(scene.History is null ? null : seen)
+            .Then(bench => SharedFields.PrintingOf(scene.Entry) is { } wanted ? Printed(scene, bench, wanted) : Done(scene, bench))
             .TryGet(out var page, out var problems)
                 ? (Reply.SeeOther($"/done/{key}"), page)
                 : (Told(scene, problems), null);
     }
+
+    private static Result<DonePage> Done(FormScene scene, Workbench bench) =>
+        scene.Form.Do(bench, Number(scene), scene.Entry).Then<DonePage>(outcome => new DonePage(bench, outcome, null));
+
+    /// <summary>The step, and its label to a printer. The step is tried first, so that no printer is asked for what cannot be done; then the
+    /// printer is asked, so that nothing is recorded that it would not print.</summary>
+    private Result<DonePage> Printed(FormScene scene, Workbench bench, PrintRequest wanted) =>
+        door.Open(bench.Seen, rehearse: true)
+            .Then(rehearsal => scene.Form.Do(rehearsal, Number(scene), scene.Entry))
+            .Then(_ => papers.Ask(bench, wanted))
+            .Then(desk =>
+            {
+                var done = scene.Form.Do(bench, Number(scene), scene.Entry)
+                    .Then<DonePage>(outcome => new DonePage(bench, outcome, papers.Begin(desk, wanted.To, $"Jar {outcome.History.Jar.Number}")));
+                if (!done.Ok)
+                {
+                    desk.Dispose();
+                }
+
+                return done;
+            });
 
     /// <summary>Back to the form with its faults; where somebody else was first, to the jar instead.</summary>
     private static Reply Told(FormScene scene, IReadOnlyList<Problem> problems) => problems.Any(problem => problem.Code == ChangedSince)

@@ -3,13 +3,14 @@ using JarLabel.Bench;
 using JarLabel.Web.Forms;
 using JarLabel.Web.Guards;
 using JarLabel.Web.Pages;
+using JarLabel.Web.Printing;
 using Microsoft.AspNetCore.Http;
 
 namespace JarLabel.Web.Serving;
 
 /// <summary>Answers a request: first the guards, then the page that its path names. Looking is GET, recording is POST, and nothing else
 /// is taken.</summary>
-internal sealed class Site
+internal sealed class Site : IDisposable
 {
     private const int MostRequestsAMinute = 600;
     private const int MostWrongGuessesAMinute = 30;
@@ -20,6 +21,7 @@ internal sealed class Site
     private readonly Pairing? pairing;
     private readonly PageCache cache;
     private readonly Recording recording;
+    private readonly PaperRuns papers;
     private readonly FormTokens tokens = new();
     private readonly Pace requests = new(MostRequestsAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
     private readonly Pace guesses = new(MostWrongGuessesAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
@@ -31,11 +33,18 @@ internal sealed class Site
         doorkeeper = new Doorkeeper(request.Lan is not null, request.Open, devices);
         pairing = request.Lan is null ? null : new Pairing(devices, request.Say);
         cache = new PageCache(bench.Folder, () => request.Door.Now);
-        recording = new Recording(request.Door, tokens);
+        papers = new PaperRuns(request.Say);
+        recording = new Recording(request.Door, tokens, papers);
     }
 
     /// <summary>The code that lets the next device record; null where none is needed.</summary>
     internal string? PairingCode => pairing?.Code;
+
+    /// <summary>Takes back from their printers what is not printed yet.</summary>
+    internal void Stop() => papers.Stop();
+
+    /// <inheritdoc/>
+    public void Dispose() => papers.Dispose();
 
     internal async Task Handle(HttpContext context)
     {
@@ -89,6 +98,8 @@ internal sealed class Site
                 return Known(context, () => Within(bench => Reading.LabelPdf(bench, place.Jar)));
             case { Kind: PlaceKind.Done } place:
                 return recording.Done(place.Step);
+            case { Kind: PlaceKind.Paper } place:
+                return recording.Paper(place.Step);
             case { Kind: PlaceKind.Form } place:
                 return who.MayRecord ? Known(context, () => recording.Blank(place, who)) : Reply.SeeOther(PairPage.Address(path));
             default:

@@ -94,6 +94,9 @@ internal sealed partial class WebShop : IDisposable
     internal static (string Name, string Value)[] Hidden(string html) =>
         [.. HiddenField().Matches(html).Select(m => (m.Groups["name"].Value, m.Groups["value"].Value))];
 
+    /// <summary>Ends the server as Ctrl-C does.</summary>
+    internal void Stop() => server.Stop();
+
     public void Dispose()
     {
         client.Dispose();

@@ -1,0 +1,71 @@
+using JarLabel.Bench;
+using JarLabel.Bench.Printing;
+using JarLabel.Core;
+using JarLabel.Printing.Printers;
+
+namespace JarLabel.Web.Printing;
+
+/// <summary>The labels that are on their way to paper. When the server ends, those that are not printed yet are taken back from their printers
+/// and their places given back, as Ctrl-C does on the command line.</summary>
+/// <param name="say">Where a line for the person at the terminal goes.</param>
+internal sealed class PaperRuns(Action<string> say) : IDisposable
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
+    private readonly CancellationTokenSource stop = new();
+    private readonly Lock gate = new();
+    private readonly HashSet<Task> going = [];
+
+    /// <summary>Asks a printer whether it can print what is wanted. Only printers that are offered are asked.</summary>
+    internal Result<PrintDesk> Ask(Workbench bench, PrintRequest request)
+    {
+        Func<string, string?> environment = Environment.GetEnvironmentVariable;
+        return new PrinterBook(bench, environment).Offered(request.To, request.Where).Then(_ => PrintDesk.Open(bench, request, environment, stop.Token));
+    }
+
+    /// <summary>Begins to print what the bench's last step wrote, and lets go of the desk in the end.</summary>
+    internal PaperRun Begin(PrintDesk desk, string printer, string title)
+    {
+        var run = new PaperRun(printer);
+        var task = Task.Run(() => Print(desk, run, title));
+        lock (gate)
+        {
+            going.RemoveWhere(one => one.IsCompleted);
+            going.Add(task);
+        }
+
+        return run;
+    }
+
+    /// <summary>Takes back what is not printed yet and waits until every printer has said so.</summary>
+    internal void Stop()
+    {
+        Task[] left;
+        lock (gate)
+        {
+            left = [.. going];
+        }
+
+        stop.Cancel();
+        Task.WaitAll(left, Patience);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => stop.Dispose();
+
+    private void Print(PrintDesk desk, PaperRun run, string title)
+    {
+        using (desk)
+        {
+            try
+            {
+                run.End(desk.Print(title, run.Tell, stop.Token));
+            }
+            catch (Exception fault) when (fault is not OutOfMemoryException)
+            {
+                say($"This is a fault in jarlabel. Please report it with what was printed:{Environment.NewLine}{fault}");
+                run.End(new PrintOutcome(run.Printer, PrintEnd.Unknown, [], [WebProblems.FaultWhilePrinting()], []));
+            }
+        }
+    }
+}
