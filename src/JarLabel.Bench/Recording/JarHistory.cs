@@ -19,7 +19,7 @@ public sealed record JarHistory(Jar Jar, IReadOnlyList<(JarEvent Event, int Revi
     internal JarLife Life => JarLife.Of(Jar.Number, Events.Select(e => e.Event)).Require();
 
     /// <summary>True when a label of it was ever written.</summary>
-    internal bool IsLabelled => Events.Any(e => e.Event is Labelled);
+    public bool IsLabelled => Events.Any(e => e.Event is Labelled);
 
     /// <summary>Folds the rows of one jar; a problem when there is no such jar.</summary>
     public static Result<JarHistory> Of(JarNumber number, IReadOnlyList<EventRow> rows)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
+using JarLabel.Core.Catalog;
 using JarLabel.Core.Supplies;
 using JarLabel.Store;
 
@@ -21,6 +22,20 @@ public static class SupplyBook
     /// <summary>The bottles that still hold something, the oldest first.</summary>
     public static Result<IReadOnlyList<Bottle>> Bottles(Workbench bench) => LedgerDesk.Read(bench, Bottles);
 
+    /// <summary>The grade in a bag.</summary>
+    public static Result<Grade> GradeIn(Workbench bench, SupplyNumber bag)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return Bag(bench, bag).Then(found => bench.Catalog.Grades.Named(found.Grade, "--bag"));
+    }
+
+    /// <summary>The alcohol in a bottle.</summary>
+    public static Result<Solvent> SolventIn(Workbench bench, SupplyNumber bottle)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return Bottle(bench, bottle).Then(found => bench.Catalog.Solvents.Named(found.Solvent, "--bottle"));
+    }
+
     /// <summary>What happened to a bag or bottle, in order.</summary>
     public static Result<IReadOnlyList<SupplyEvent>> Events(LedgerView view, Subject of)
     {
@@ -37,10 +52,12 @@ public static class SupplyBook
     internal static Result<Bottle> Bottle(LedgerView view, SupplyNumber number) =>
         Events(view, Store.Subject.Bottle(number.Value)).Then(events => Core.Supplies.Bottle.Fold(number, events));
 
-    internal static Result<IReadOnlyList<Bag>> Bags(LedgerView view) =>
+    /// <summary>The bags that still hold something, the oldest flakes first.</summary>
+    public static Result<IReadOnlyList<Bag>> Bags(LedgerView view) =>
         All(view.EventsOf(SubjectKind.Bag), Core.Supplies.Bag.Fold, bag => bag.OnHand, bag => bag.Made);
 
-    internal static Result<IReadOnlyList<Bottle>> Bottles(LedgerView view) =>
+    /// <summary>The bottles that still hold something, the oldest first.</summary>
+    public static Result<IReadOnlyList<Bottle>> Bottles(LedgerView view) =>
         All(view.EventsOf(SubjectKind.Bottle), Core.Supplies.Bottle.Fold, bottle => bottle.OnHand, bottle => bottle.Since);
 
     /// <summary>Adds an event at the end of a bag's or bottle's life.</summary>

@@ -16,11 +16,11 @@ internal static class SupplyOptions
 
     /// <summary>The grade in a bag; nothing where the bag itself could not be read, which is told already.</summary>
     internal static Grade GradeIn(SupplyNumber? bag, Typed typed, Session session) =>
-        bag is not { } number ? default! : Taken(typed, SupplyBook.Bag(session.Workbench, number).Then(found => session.Grade(found.Grade, "--bag")));
+        bag is not { } number ? default! : Taken(typed, SupplyBook.GradeIn(session.Workbench, number));
 
     /// <summary>The alcohol in a bottle; nothing where the bottle itself could not be read, which is told already.</summary>
     internal static Solvent SolventIn(SupplyNumber? bottle, Typed typed, Session session) =>
-        bottle is not { } number ? default! : Taken(typed, SupplyBook.Bottle(session.Workbench, number).Then(found => session.Solvent(found.Solvent, "--bottle")));
+        bottle is not { } number ? default! : Taken(typed, SupplyBook.SolventIn(session.Workbench, number));
 
     private static T Taken<T>(Typed typed, Result<T> result)
         where T : class => typed.Take(result, out var value) ? value! : default!;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using JarLabel.Bench;
+using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
@@ -55,9 +56,9 @@ public static class PocketCopy
             }
         }
 
-        return Shelf(bench).Then(jars =>
+        return Shelf(bench).Then(list =>
         {
-            pages.Add(("index.html", ShelfPage.Still(bench, jars)));
+            pages.Add(("index.html", ShelfPage.Still(bench, list)));
             return Result<List<(string, string)>>.Of(pages);
         });
     }
@@ -81,7 +82,7 @@ public static class PocketCopy
         return revisions;
     }
 
-    private static Result<IReadOnlyList<JarEntry>> Shelf(Workbench bench) => LedgerDesk.Read<IReadOnlyList<JarEntry>>(bench, view =>
+    private static Result<ShelfList> Shelf(Workbench bench) => LedgerDesk.Read(bench, view =>
     {
         var jars = new List<JarEntry>();
         for (IReadOnlyList<JarEntry> more = view.Shelf(new ShelfQuery(Take: AtOnce)); more.Count > 0; more = view.Shelf(new ShelfQuery(After: new ShelfMark(more[^1].UseBy, more[^1].Number), Take: AtOnce)))
@@ -89,7 +90,7 @@ public static class PocketCopy
             jars.AddRange(more);
         }
 
-        return jars;
+        return ShelfDates.Of(bench, view, jars).Then<ShelfList>(moved => new ShelfList(jars, moved));
     });
 
     private static CopyReport Keep(Workbench bench, string folder, List<(string File, string Html)> pages)

@@ -40,6 +40,10 @@ internal sealed class Entry(IReadOnlyDictionary<string, string> fields)
         return Take(read(text, where), out var value) ? value! : default!;
     }
 
+    /// <summary>A value that was looked up, or its problems noted.</summary>
+    internal T Taken<T>(Result<T> result)
+        where T : notnull => Take(result, out var value) ? value! : default!;
+
     /// <summary>Notes a fault.</summary>
     internal void Refuse(Problem problem) => problems.Add(problem);
 

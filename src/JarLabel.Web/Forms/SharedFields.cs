@@ -1,11 +1,13 @@
 using JarLabel.Bench;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Printing;
+using JarLabel.Bench.Supplies;
 using JarLabel.Bench.Typing;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Quantities;
 using JarLabel.Store.Printers;
+using JarLabel.Web.Pages;
 using UnitsNet;
 
 namespace JarLabel.Web.Forms;
@@ -27,9 +29,15 @@ internal static class SharedFields
     internal static Field Form(Workbench bench) =>
         new("--form", "Form of the flakes") { Choices = [("", "the usual one"), .. bench.Catalog.Forms.Rows.Select(form => (form.Id, form.Id))], Seldom = true };
 
-    internal static Field Bag { get; } = new("--bag", "From the bag", "its number, 7-6, where the stock is kept") { Seldom = true };
+    /// <summary>The bags there are; no field where there is none.</summary>
+    internal static IEnumerable<Field> Bag(Workbench bench) => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Count > 0
+        ? [new("--bag", "From the bag", "its grade and date are known then") { Choices = [("", "none in the ledger"), .. bags.Select(bag => ($"{bag.Number}", StockParts.Words(bench, bag)))], Seldom = true }]
+        : [];
 
-    internal static Field Bottle { get; } = new("--bottle", "From the bottle", "its number, 4-9, where the stock is kept") { Seldom = true };
+    /// <summary>The bottles there are; no field where there is none.</summary>
+    internal static IEnumerable<Field> Bottle(Workbench bench) => SupplyBook.Bottles(bench).TryGet(out var bottles, out _) && bottles.Count > 0
+        ? [new("--bottle", "From the bottle") { Choices = [("", "none in the ledger"), .. bottles.Select(bottle => ($"{bottle.Number}", StockParts.Words(bench, bottle)))], Seldom = true }]
+        : [];
 
     internal static Field FlakeDate { get; } = new("--flake-date", "Flakes made or bought on", "year-month-day, such as 2025-10-01") { Seldom = true };
 

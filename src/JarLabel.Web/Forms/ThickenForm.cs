@@ -18,7 +18,7 @@ internal static class ThickenForm
         SharedFields.Grade(bench, jar),
         SharedFields.FlakeDate,
         SharedFields.Form(bench),
-        SharedFields.Bag,
+        .. SharedFields.Bag(bench),
         .. SharedFields.Container(jar),
         SharedFields.Temperature,
         .. SharedFields.Label(bench),

@@ -16,7 +16,7 @@ internal static class ThinForm
     [
         new("--to", "Thin to the cut", "pounds per US gallon poured: 1, 1.5 lb, 120 g/L"),
         SharedFields.Solvent(bench, jar),
-        SharedFields.Bottle,
+        .. SharedFields.Bottle(bench),
         .. SharedFields.Container(jar),
         SharedFields.Temperature,
         .. SharedFields.Label(bench),

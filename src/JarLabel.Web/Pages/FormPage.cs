@@ -26,9 +26,9 @@ internal static class FormPage
                 {Summary(scene, fields)}
                 <form method="post" action="{scene.Address}"{Html.Own(form.WorksOut ? " data-live" : "")} autocomplete="off">
                 {Hidden("token", scene.Token)}{Hidden("once", Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(KeyBytes)))}{Hidden("seen", $"{scene.History?.Steps ?? 0}")}
-                <div class="fields">{fields.Where(field => !field.Seldom).Select(field => One(scene, field))}</div>
+                {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
                 {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
-                {Html.If(form.WorksOut, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{scene.Result}</section>"""))}
+                {Html.If(form.WorksOut, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own("<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
                 {Html.If(form.WorksOut, () => Html.Own("""<button class="quiet" name="do" value="show">Work it out</button>"""))}
                 <button name="do" value="record">{form.Button}</button>
                 </form>
@@ -52,7 +52,26 @@ internal static class FormPage
     private static bool Is(Field field, Problem problem) => problem.Where is { } where && Entry.FieldOf(where) == field.Name;
 
     private static Markup Seldom(FormScene scene, IReadOnlyList<Field> fields) => Html.If(fields.Count > 0, () => Html.Of(
-        $"""<details{Html.Own(fields.Any(field => Wanted(scene, field)) ? " open" : "")}><summary>More</summary><div class="fields">{fields.Select(field => One(scene, field))}</div></details>"""));
+        $"""<details{Html.Own(fields.Any(field => Wanted(scene, field)) ? " open" : "")}><summary>More</summary>{Fields(scene, fields)}</details>"""));
+
+    /// <summary>The fields in their order. What is chosen needs more room than what is written, and stands in wider columns.</summary>
+    private static Markup Fields(FormScene scene, IReadOnlyList<Field> fields)
+    {
+        var runs = new List<List<Field>>();
+        foreach (var field in fields)
+        {
+            if (runs.Count == 0 || IsChosen(runs[^1][^1]) != IsChosen(field))
+            {
+                runs.Add([]);
+            }
+
+            runs[^1].Add(field);
+        }
+
+        return Html.All(runs.Select(run => Html.Of($"""<div class="fields{(IsChosen(run[0]) ? " picks" : "")}">{run.Select(field => One(scene, field))}</div>""")));
+    }
+
+    private static bool IsChosen(Field field) => field.Choices is not null;
 
     private static bool Wanted(FormScene scene, Field field) =>
         scene.Problems.Any(problem => Is(field, problem)) || (scene.Entry.Text(field.Where) is { } text && text != (field.First ?? field.Choices?[0].Value));
@@ -63,7 +82,7 @@ internal static class FormPage
         var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Message} <small>{problem.Code}</small></span>"""));
         return field.Tick
             ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.Entry.Ticked(field.Where) ? " checked" : "")}>{field.Label}</label></div>""")
-            : Html.Of($"""<div><label for="f-{field.Name}">{field.Label}</label>{Control(scene, field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
+            : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(scene, field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
     }
 
     private static Markup Control(FormScene scene, Field field, bool faulty)

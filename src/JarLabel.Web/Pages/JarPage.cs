@@ -11,6 +11,10 @@ namespace JarLabel.Web.Pages;
 /// and what happened to it. No script, one request.</summary>
 internal static class JarPage
 {
+    private const string UseByMoved = "JL124";
+    private const string OlderRevision = "JL186";
+    private const string Gone = "JL187";
+
     /// <summary>The page of a jar.</summary>
     /// <param name="bench">The shop.</param>
     /// <param name="scanned">The jar, and what the code that led here says.</param>
@@ -26,12 +30,12 @@ internal static class JarPage
             $"Jar {jar.Number}: {JarTitle.Of(jar, bench.Catalog)}",
             Html.Of(
                 $"""
-                {Outdated(scanned)}
-                {JarParts.Headline(bench, jar)}
-                {ProblemPage.Cautions(scanned.Jar.Cautions.Where(c => !IsOutdated(c)))}
+                {OnTop(scanned)}
+                {JarParts.Headline(bench, history)}
+                {ProblemPage.Cautions(scanned.Jar.Cautions.Where(c => !IsOnTop(scanned, c)))}
                 {(still ? JarParts.Kept(bench) : JarParts.Buttons(jar))}
                 <div class="two">
-                <div>{JarParts.Recipe(bench, jar)}{JarParts.Thinning(text)}{JarParts.Dates(text)}{JarParts.Jobs(history)}{JarParts.History(history)}</div>
+                <div>{JarParts.Recipe(bench, jar)}{Html.If(jar.OnShelf, () => Html.Of($"{JarParts.Thinning(text)}{JarParts.Dates(jar, text)}"))}{JarParts.Jobs(bench, history)}{JarParts.History(history)}</div>
                 <div>{Hazards(bench, hazards, text)}</div>
                 </div>
                 """),
@@ -39,10 +43,13 @@ internal static class JarPage
             head: head);
     }
 
-    private static bool IsOutdated(Problem caution) => caution.Code == "JL186";
+    /// <summary>A label that is out of date, because the jar is another by now or keeps otherwise, and a jar that is gone, are told before
+    /// anything else.</summary>
+    private static bool IsOnTop(Scanned scanned, Problem caution) =>
+        caution.Code is OlderRevision or Gone || (caution.Code == UseByMoved && scanned.Jar.History.IsLabelled);
 
-    private static Markup Outdated(Scanned scanned) => Html.If(scanned.OutOfDate, () => Html.Of(
-        $"""{scanned.Jar.Cautions.Where(IsOutdated).Select(c => Html.Of($"""<p class="warn" role="alert">Out-of-date label. {c.Message} <small>{c.Code}</small></p>"""))}"""));
+    private static Markup OnTop(Scanned scanned) => Html.All(scanned.Jar.Cautions.Where(c => IsOnTop(scanned, c)).Select(c => Html.Of(
+        $"""<p class="warn" role="alert">{(c.Code == Gone ? "" : "Out-of-date label. ")}{c.Message} <small>{c.Code}</small></p>""")));
 
     private static Markup Hazards(Workbench bench, HazardAssessment hazards, LabelText? text) => Html.Of(
         $"""
@@ -51,8 +58,11 @@ internal static class JarPage
         <div class="signs">{Pictograms.Of(hazards.Pictograms)}</div>
         {JarParts.List(hazards.StatementTexts(bench.Catalog))}
         {Html.If(hazards.PoisonWording, () => Html.Of($"<p class=\"warn\">{string.Join(". ", PoisonWords.Words)}.</p>"))}
-        {JarParts.List(text?.Lists["precautions"] ?? [])}
-        {JarParts.List(text?.Lists["handling"] ?? hazards.Doubts)}
+        {Listed("Precautions", text?.Lists["precautions"] ?? [])}
+        {Listed("At the bench", text?.Lists["handling"] ?? hazards.Doubts)}
         </section>
         """);
+
+    private static Markup Listed(string title, IReadOnlyList<string> sentences) =>
+        Html.If(sentences.Count > 0, () => Html.Of($"<h3>{title}</h3>{JarParts.List(sentences)}"));
 }

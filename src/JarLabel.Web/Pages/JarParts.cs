@@ -9,18 +9,24 @@ namespace JarLabel.Web.Pages;
 /// <summary>The parts of a jar's page.</summary>
 internal static class JarParts
 {
-    internal static Markup Headline(Workbench bench, Jar jar)
+    internal static Markup Headline(Workbench bench, JarHistory history)
     {
+        var jar = history.Jar;
         var state = jar.StateAt(bench.Now);
         var title = JarTitle.Of(jar, bench.Catalog).Split(", ", 2);
         return Html.Of(
             $"""
             <h1>{Cut(jar)}{title[1]}<br><small>Jar {jar.Number} · rev {jar.Revision} · shelf {jar.Shelf}</small></h1>
-            <p class="state{(state is JarState.Past or JarState.Discarded ? " past" : "")}">{StateShape.Of(state)} {StateShape.Word(state)}</p>
-            <p class="by">use by {DateWords.Estimate(jar.Dates.UseBy)}</p>
-            <p>holds {Holds(bench, jar)}</p>
+            <p class="state{(state is JarState.Past or JarState.Discarded ? " past" : "")}">{StateShape.Of(state)} {(jar.OnShelf ? StateShape.Word(state) : Gone(history))}</p>
+            {(jar.OnShelf ? Html.Of($"""<p class="by">use by {DateWords.Estimate(UseBy(jar))}</p><p>holds {Holds(bench, jar)}</p>""") : default)}
             """);
     }
+
+    /// <summary>Of the date on record and the one that the shop's tests say now, the sooner.</summary>
+    private static DateOnly UseBy(Jar jar) => jar.Learned is { } now && now.UseBy < jar.Dates.UseBy ? now.UseBy : jar.Dates.UseBy;
+
+    private static string Gone(JarHistory history) =>
+        history.Jar.Contents.IsEmpty ? "used up" : history.Events.Any(e => e.Event is Discarded) ? "discarded" : "taken back";
 
     internal static Markup Buttons(Jar jar) => jar.OnShelf
         ? Html.Of($"""<nav class="do" aria-label="This jar">{Html.All(BenchForms.OfJar.Values.Select(form => Step(jar, form)))}</nav>""")
@@ -61,20 +67,25 @@ internal static class JarParts
             """));
     }
 
-    internal static Markup Dates(LabelText? text) => Html.If(text is not null, () => Html.Of(
+    /// <summary>The dates and what the use-by stands on.</summary>
+    internal static Markup Dates(Jar jar, LabelText? text) => Html.If(text is not null, () => Html.Of(
         $"""
         <section aria-labelledby="dates"><h2 id="dates">Dates</h2>
-        {Rows([.. text!.Tables["dates"].Select(r => (r[0], (string?)r[1]))])}</section>
+        {Rows([
+            .. text!.Tables["dates"].Select(r => (r[0], (string?)r[1])),
+            ("stands on", KeepingWords.Basis(jar.Dates)),
+            ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}: the label is out of date" : null),
+        ])}</section>
         """));
 
     /// <summary>What went out of it, and to which job.</summary>
-    internal static Markup Jobs(JarHistory history)
+    internal static Markup Jobs(Workbench bench, JarHistory history)
     {
         Used[] used = [.. history.Events.Select(e => e.Event).OfType<Used>()];
         return Html.If(used.Length > 0, () => Html.Of(
             $"""
             <section aria-labelledby="jobs"><h2 id="jobs">Jobs</h2>
-            <table>{Head(["day", "taken", "for"])}<tbody>{used.Select(u => Row([Day(u), BenchAmount.Both(u.Taken.Liquid), u.Job ?? ""]))}</tbody></table></section>
+            <table>{Head(["day", "taken", "for"])}<tbody>{used.Select(u => Row([Day(u), BenchAmount.Both(u.Taken.Liquid, bench.Metric), u.Job ?? ""]))}</tbody></table></section>
             """));
     }
 

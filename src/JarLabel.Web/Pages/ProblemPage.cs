@@ -7,13 +7,17 @@ internal static class ProblemPage
 {
     private const string FileWaits = "JL417";
 
-    internal static string Of(IReadOnlyList<Problem> problems, string? back = null) => Frame.Page(
-        "Not done",
+    /// <summary>A page of problems.</summary>
+    /// <param name="problems">The problems.</param>
+    /// <param name="back">The way back; null for the list of jars.</param>
+    /// <param name="looking">True when somebody only looked, and there was nothing to record.</param>
+    internal static string Of(IReadOnlyList<Problem> problems, string? back = null, bool looking = false) => Frame.Page(
+        looking ? "Not found" : "Not done",
         Html.Of(
             $"""
-            <h1>This could not be done</h1>
-            {List(problems)}
-            {Nothing(problems)}
+            <h1>{(looking ? "This is not here" : "This could not be done")}</h1>
+            {List(looking ? problems.Select(problem => problem with { Where = null }) : problems)}
+            {(looking ? default : Nothing(problems))}
             <p class="do"><a class="go" href="{back ?? "/"}">{(back is null ? "All jars" : "Back")}</a></p>
             """),
         Frame.Served);

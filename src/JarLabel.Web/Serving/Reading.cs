@@ -1,11 +1,14 @@
 using System.Globalization;
 using JarLabel.Bench;
+using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Notices;
 using JarLabel.Bench.Recording;
 using JarLabel.Bench.Scanning;
+using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
+using JarLabel.Store;
 using JarLabel.Store.Index;
 using JarLabel.Web.Pages;
 using Microsoft.AspNetCore.Http;
@@ -16,6 +19,7 @@ namespace JarLabel.Web.Serving;
 internal static class Reading
 {
     private const int JarsOnAPage = 50;
+    private const int MostLookedAt = 1000;
 
     /// <summary>A jar by its number, with or without check digit and the label's revision.</summary>
     internal static Result<string> Jar(Workbench bench, string id) => Find(bench, id).Then<string>(scanned => JarPage.Of(bench, scanned, Frame.Served));
@@ -31,8 +35,11 @@ internal static class Reading
                 : Reply.NotFound(problems);
         }
 
-        var query = new ShelfQuery(Text(asked, "shelf"), Text(asked, "due") is null ? null : DateOnly.FromDateTime(bench.Now), After(Text(asked, "after")), JarsOnAPage + 1);
-        return Reply.Of(bench.Settings.Shelf(query.Shelf).Then(_ => List(bench, query)).Then<string>(list => ShelfPage.Of(bench, list)), problems => Reply.Refused(400, problems));
+        return Reply.Of(
+            bench.Settings.Shelf(Text(asked, "shelf"))
+                .Then(_ => LedgerDesk.Read(bench, view => Sight(bench, view, Text(asked, "shelf"), Text(asked, "due") is not null, After(Text(asked, "after")))))
+                .Then<string>(sight => ShelfPage.Of(bench, sight)),
+            problems => Reply.Refused(400, problems));
     }
 
     /// <summary>The file of the label that was last printed, when it still speaks of the jar as it is.</summary>
@@ -69,11 +76,24 @@ internal static class Reading
     private static string Address(Scanned scanned) =>
         string.Create(CultureInfo.InvariantCulture, $"/J/{scanned.Jar.History.Jar.Number}{(scanned.Revision is { } revision ? $".{revision}" : "")}");
 
-    private static Result<ShelfList> List(Workbench bench, ShelfQuery query) => LedgerDesk.Read(bench, view =>
-    {
-        var found = view.Shelf(query);
-        return Result<ShelfList>.Of(new ShelfList(query, [.. found.Take(JarsOnAPage)], found.Count > JarsOnAPage, view.ShelfTotals(), ShelfCautions.Of(bench, view, query.Shelf)));
-    });
+    private static Result<ShelfSight> Sight(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after) =>
+        Listed(bench, view, shelf, due, after).Then(found => ShelfTotals.Of(view).Then(totals => SupplyBook.Bottles(view).Then(bottles => SupplyBook.Bags(view).Then<ShelfSight>(bags =>
+            new ShelfSight(
+                shelf,
+                due,
+                found with { Jars = [.. found.Jars.Take(JarsOnAPage)] },
+                found.Jars.Count > JarsOnAPage,
+                totals,
+                [.. bottles.Where(bottle => shelf is null || bottle.Shelf == shelf)],
+                bags,
+                [.. ShelfCautions.Of(bench, view, shelf)],
+                ShelfDates.Cautions(found.Moved))))));
+
+    /// <summary>One jar more than a page shows. Those that are due by moved dates are found among all jars, so they are looked through whole.</summary>
+    private static Result<ShelfList> Listed(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after) => due
+        ? ShelfList.Of(bench, view, new ShelfQuery(shelf, Take: MostLookedAt), DateOnly.FromDateTime(bench.Now))
+            .Then<ShelfList>(all => all with { Jars = [.. all.Jars.Where(j => after is not { } mark || (j.UseBy, j.Number).CompareTo((mark.UseBy, mark.Number)) > 0).Take(JarsOnAPage + 1)] })
+        : ShelfList.Of(bench, view, new ShelfQuery(shelf, After: after, Take: JarsOnAPage + 1), null);
 
     private static ShelfMark? After(string? text) =>
         text?.Split('.') is [var day, var number]

@@ -28,7 +28,7 @@ internal sealed record Reply(int Status, string Type, ReadOnlyMemory<byte> Body)
 
     /// <summary>The problems of a jar that was looked for: not there, or the ledger itself cannot be read.</summary>
     internal static Reply NotFound(IReadOnlyList<Problem> problems) =>
-        Refused(problems.Any(problem => problem.Code.StartsWith("JL4", StringComparison.Ordinal)) ? 503 : 404, problems);
+        Page(ProblemPage.Of(problems, looking: true), problems.Any(problem => problem.Code.StartsWith("JL4", StringComparison.Ordinal)) ? 503 : 404);
 
     internal static Reply SeeOther(string location) => new(303, "text/plain", default) { Location = location };
 

@@ -103,7 +103,7 @@ internal sealed class Site : IDisposable
             case { Kind: PlaceKind.Form } place:
                 return who.MayRecord ? Known(context, () => recording.Blank(place, who)) : Reply.SeeOther(PairPage.Address(path));
             default:
-                return Reply.Refused(404, WebProblems.NoSuchPage(path));
+                return Reply.NotFound([WebProblems.NoSuchPage(path)]);
         }
     }
 

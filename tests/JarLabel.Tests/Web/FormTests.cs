@@ -1,4 +1,6 @@
+using JarLabel.Bench.Supplies;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Supplies;
 
 namespace JarLabel.Tests.Web;
 
@@ -40,6 +42,23 @@ public sealed class FormTests : IDisposable
         Assert.Equal(62.9, jar.Contents.Recipe!.Flakes.Grams, 0.05);
         Assert.Equal("viola top", jar.Job);
         Assert.Equal(200, (await shop.Get("/J/2-7/label.pdf")).Status);
+    }
+
+    [Fact]
+    public async Task A_batch_is_drawn_from_a_bag_and_a_bottle_which_say_what_is_in_them()
+    {
+        Assert.DoesNotContain("From the bag", (await shop.Get("/mix")).Seen, StringComparison.Ordinal);
+        shop.Stock("500 g", "1 gal");
+        Assert.Contains("<option value=\"1-9\">1-9: garnet, 1 lb 1.6 oz (500 g) left, of 1 Oct 2025</option>", (await shop.Get("/mix")).Text, StringComparison.Ordinal);
+        var sent = await shop.Fill("/mix", ("cut", "1.5"), ("pour", "350 mL"), ("bag", "1-9"), ("bottle", "1-9"), ("do", "record"));
+        Assert.True(sent.Status == 303, sent.Seen);
+
+        // 1.5 lb a gallon are 179.74 g/L: 62.9 g in 350 mL.
+        var (bag, bottle) = (SupplyBook.Bag(shop.Bench(), SupplyNumber.From(1)).Require(), SupplyBook.Bottle(shop.Bench(), SupplyNumber.From(1)).Require());
+        Assert.Equal(500 - 62.91, bag.Left.Grams, 0.01);
+        Assert.Equal(3785.41 - 350, bottle.Left.Milliliters, 0.01);
+        Assert.Equal(303, (await shop.Fill("/J/2-7/thin", ("to", "1"), ("bottle", "1-9"), ("do", "record"))).Status);
+        Assert.Equal(3785.41 - 350 - 175, SupplyBook.Bottle(shop.Bench(), SupplyNumber.From(1)).Require().Left.Milliliters, 0.01);
     }
 
     [Fact]

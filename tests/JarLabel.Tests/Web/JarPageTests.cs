@@ -1,3 +1,6 @@
+using JarLabel.Bench.Changing;
+using JarLabel.Core.Jars;
+
 namespace JarLabel.Tests.Web;
 
 public sealed class JarPageTests : IDisposable
@@ -28,6 +31,40 @@ public sealed class JarPageTests : IDisposable
         Assert.All(
             ["good", "flakes 2.2 oz (62.9 g)", "use by ≈ 9 Nov 2026", "to cut", "Danger", "Highly flammable liquid and vapor", "9 Mar 2026 mixed 403 mL of 1½ lb cut"],
             part => Assert.Contains(part, seen, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task The_page_says_how_the_use_by_was_come_by()
+    {
+        Assert.Contains("stands on published claims, no drying test here yet", (await shop.Get("/J/1-9")).Seen, StringComparison.Ordinal);
+
+        // A failure at six weeks, where published claims say eight months: the tests of this shop move the date, and the label says otherwise.
+        shop.Now = new DateTime(2026, 4, 20, 9, 0, 0);
+        shop.Mix("350 mL");
+        shop.Now = new DateTime(2026, 6, 1, 9, 0, 0);
+        TestJar.Do(shop.Bench(), JarNumber.From(2), passed: false, null).Require();
+        var moved = await shop.Get("/J/1-9.1");
+        Assert.Contains("by tests now", moved.Seen, StringComparison.Ordinal);
+        Assert.True(moved.Text.IndexOf("JL124", StringComparison.Ordinal) < moved.Text.IndexOf("<h1", StringComparison.Ordinal));
+        var now = shop.Jar(1).Jar.Learned!.UseBy;
+        Assert.True(now < new DateOnly(2026, 11, 9));
+        Assert.Contains($"use by ≈ {now.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture)}", moved.Seen, StringComparison.Ordinal);
+
+        Assert.Equal(303, (await shop.Fill("/J/1-9/label", ("do", "record"))).Status);
+        Assert.Contains("stands on published claims and 1 drying test here", (await shop.Get("/J/1-9")).Seen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_jar_that_is_gone_says_so_before_anything_else_and_offers_only_to_take_that_back()
+    {
+        DiscardJar.Do(shop.Bench(), JarNumber.From(1), "stays tacky").Require();
+        var page = await shop.Get("/J/1-9.1");
+        Assert.Contains("discarded", page.Seen, StringComparison.Ordinal);
+        Assert.True(page.Text.IndexOf("JL187", StringComparison.Ordinal) < page.Text.IndexOf("<h1", StringComparison.Ordinal));
+        Assert.Contains("/J/1-9/undo", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("/J/1-9/thin\"", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("use by ≈", page.Seen, StringComparison.Ordinal);
+        Assert.DoesNotContain("To thin it", page.Seen, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,3 +1,6 @@
+using JarLabel.Bench.Changing;
+using JarLabel.Core.Jars;
+
 namespace JarLabel.Tests.Web;
 
 public sealed class ShelfPageTests : IDisposable
@@ -20,6 +23,41 @@ public sealed class ShelfPageTests : IDisposable
         Assert.DoesNotContain(-1, places);
         Assert.Equal(places.Order(), places);
         Assert.Contains("shelf main 3 jars, ", page.Seen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Bottles_and_bags_are_listed_and_bottles_count_on_their_shelf()
+    {
+        shop.Stock("500 g", "1 gal");
+        var seen = (await shop.Get("/")).Seen;
+
+        // A US gallon is 3.785 L (NIST Handbook 44): 3.79 to three figures.
+        Assert.Contains("1 bottle of alcohol, 1 gal (3.79 L)", seen, StringComparison.Ordinal);
+        Assert.Contains("bottle 1-9 ethanol 95 % by volume, 1 gal (3.79 L) left, since 1 Mar 2026, shelf main", seen, StringComparison.Ordinal);
+        Assert.Contains("(500 g) left, of 1 Oct 2025", seen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_jar_whose_date_was_moved_by_the_shops_tests_is_shown_with_that_date()
+    {
+        shop.Now = new DateTime(2026, 4, 20, 9, 0, 0);
+        TestJar.Do(shop.Bench(), JarNumber.From(1), passed: false, null).Require();
+        shop.Mix("500 mL");
+        var seen = (await shop.Get("/")).Seen;
+        Assert.Matches("jar 1-9 .{0,50}label out of date", seen);
+        Assert.DoesNotMatch("jar 2-7 .{0,50}label out of date", seen);
+        Assert.Contains("JL124", seen, StringComparison.Ordinal);
+        Assert.Contains("jar 1-9", (await shop.Get("/?due=1")).Seen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_empty_shop_says_what_to_do_first()
+    {
+        DiscardJar.Do(shop.Bench(), JarNumber.From(1), null).Require();
+        var page = await shop.Get("/");
+        Assert.Contains("No jar stands here yet.", page.Seen, StringComparison.Ordinal);
+        Assert.Contains("class=\"go\" href=\"/mix\"", page.Text, StringComparison.Ordinal);
+        Assert.Contains("No such jar stands here.", (await shop.Get("/?due=1")).Seen, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -4,6 +4,7 @@ using JarLabel.Bench;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Mixing;
 using JarLabel.Bench.Recording;
+using JarLabel.Bench.Supplies;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Mixing;
 using JarLabel.Core.Quantities;
@@ -56,6 +57,14 @@ internal sealed partial class WebShop : IDisposable
             Job: job,
             Note: note,
             Label: label)).Require();
+    }
+
+    /// <summary>A bag of garnet flakes and a bottle of alcohol, each the first of its kind.</summary>
+    internal void Stock(string flakes, string alcohol)
+    {
+        var bench = Bench();
+        BagDesk.Add(bench, new BagRequest(bench.Catalog.Grades.Named("garnet").Require(), MassText.Read(flakes, "").Require(), new DateOnly(2025, 10, 1))).Require();
+        BottleDesk.Add(bench, new BottleRequest(bench.Catalog.Solvents.Named("ethanol-95").Require(), VolumeText.Read(alcohol, "").Require(), new DateOnly(2026, 3, 1))).Require();
     }
 
     internal Workbench Bench() => Workbench.Open(Request with { Now = Now }, _ => null).Require();
