@@ -56,11 +56,15 @@ public static class MixJar
             }));
     }
 
-    /// <summary>With the dates that the shop's own tests say.</summary>
-    private static Result<Mixed> Dated(Workbench bench, MixRequest request, Mixed begun, LedgerStep step) => ShopLives.Of(bench, step).Then<Mixed>(lives => begun with
+    /// <summary>With the dates that the shop's own tests say, of these flakes: a bag's own date stands in the batch that was begun.</summary>
+    private static Result<Mixed> Dated(Workbench bench, MixRequest request, Mixed begun, LedgerStep step)
     {
-        Dates = LearnedDates.Fresh(lives, KindOf(bench, request.Grade), request.Solvent.Id, kind => Dates(bench, request, kind, begun.Bench, begun.Shelf)),
-    });
+        var flakes = request with { FlakeDate = begun.Contents.Resins[0].FlakeDate };
+        return ShopLives.Of(bench, step).Then<Mixed>(lives => begun with
+        {
+            Dates = LearnedDates.Fresh(lives, KindOf(bench, request.Grade), request.Solvent.Id, kind => Dates(bench, flakes, kind, begun.Bench, begun.Shelf)),
+        });
+    }
 
     private static Result<Recipe> Fits(Recipe recipe, Container container) =>
         container.Holds is { } holds ? ContainerFit.Check(recipe, holds) : recipe;
