@@ -82,6 +82,16 @@ internal static class BenchProblems
     internal static Problem TooManyLabels(long labels) =>
         new("JL333", string.Create(CultureInfo.InvariantCulture, $"That would be {labels} labels; at most {LabelJars.MostLabels} at once. Print one shelf or a run of jars at a time, such as 1..5000."), "--copies");
 
+    internal static Problem InUsualMargin(string file, IReadOnlyList<int> places, double missing, double margin) =>
+        new("JL338", string.Create(CultureInfo.InvariantCulture, $"Place{(places.Count == 1 ? "" : "s")} {Runs(places)}: what is printed reaches {missing:0.#} mm into the outer {margin:0.#} mm of the paper, which many desktop printers cannot print. Measure left, top and pitch again; if they are right, try one sheet, or leave those places out with --start."), file);
+
+    internal static Problem FitsOnStock(Problem problem, IReadOnlyList<string> sheets) =>
+        problem with { Message = $"{problem.Message} All of it has room on {string.Join(", ", sheets)} (--sheet)." };
+
+    // 1-3, 7, 9: runs of numbers, short.
+    private static string Runs(IReadOnlyList<int> numbers) => string.Join(", ", numbers.Index().GroupBy(n => n.Item - n.Index, n => n.Item)
+        .Select(run => run.Count() == 1 ? run.First().ToString(CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{run.First()}-{run.Last()}")));
+
     internal static Problem ChartNotWritten(string file, string why) =>
         new("JL339", $"The chart cannot be written to {Quoted.Of(file)}: {why} Name a file in a folder that is there and may be written to, such as air.svg.", "--out");
 }

@@ -1,3 +1,4 @@
+using JarLabel.Bench.Printing;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Layout;
@@ -9,17 +10,20 @@ namespace JarLabel.Bench;
 /// <summary>Reads all of a shop's own files at once, as the other commands would, and gathers every problem.</summary>
 public static class ShopCheck
 {
-    /// <summary>How many files were read; or all that is wrong with them.</summary>
-    public static Result<int> Of(string? shop, Func<string, string?> environment) => ShopFolder.Find(shop, environment).Then(folder =>
+    /// <summary>How many files were read and what should be known of them; or all that is wrong with them.</summary>
+    public static Result<CheckedFiles> Of(string? shop, Func<string, string?> environment) => ShopFolder.Find(shop, environment).Then(folder =>
         ShopFiles.In(folder.Catalog).Then(catalog => ShopFiles.Layouts(folder).Then(layouts =>
         {
+            var library = new LayoutLibrary(layouts);
             Problem[] problems =
             [
                 .. ShopSettingsFile.Read(folder).Problems,
                 .. CalibrationFile.Read(folder).Problems,
                 .. ShopCatalog.Load(catalog).Problems,
-                .. new LayoutLibrary(layouts).Check(),
+                .. library.Check(),
             ];
-            return problems.Length > 0 ? Result<int>.Failed(problems) : catalog.Count + layouts.Count;
+            return problems.Length > 0 ? Result<CheckedFiles>.Failed(problems) : new CheckedFiles(catalog.Count + layouts.Count, [.. layouts.Where(file => file.IsSheet).SelectMany(file => Margins(library, file))]);
         })));
+
+    private static IEnumerable<Problem> Margins(LayoutLibrary library, LayoutFile file) => MarginCheck.Usual(file.Path, library.Sheet(file.Id).Require());
 }

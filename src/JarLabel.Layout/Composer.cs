@@ -48,14 +48,21 @@ public static class Composer
         return unknown is null ? null : LayoutProblems.UnknownSymbol(design.Id, unknown, Symbol.All.Keys);
     }
 
-    // A code with larger modules is read from farther away; it is made smaller only where something would have no room otherwise.
+    // In black only, small letters are set in a weight that printer draws surely, unless a word would have no room for it: words matter more.
     private static Result<PlacedLabel> Fitted(LabelText text, Design design, LabelArea area, Paragraphs paragraphs)
     {
+        var own = Fitted(text, design, area, paragraphs, false);
+        return area.BlackOnly && Fitted(text, design, area, paragraphs, true) is { Ok: true } sure && Moved(sure) <= Moved(own) ? sure : own;
+    }
+
+    // A code with larger modules is read from farther away; it is made smaller only where something would have no room otherwise.
+    private static Result<PlacedLabel> Fitted(LabelText text, Design design, LabelArea area, Paragraphs paragraphs, bool sure)
+    {
         var code = text.Code is { } payload ? QrEncoder.Encode(payload) : null;
-        var best = Fitted(new Fit(text, paragraphs, code, area.Dpi, 0), design, area);
+        var best = Fitted(new Fit(text, paragraphs, code, area, 0, sure), design, area);
         for (var dotsLess = 1; code is not null && dotsLess <= MostDotsLess && Gone(best) > 0; dotsLess++)
         {
-            var smaller = Fitted(new Fit(text, paragraphs, code, area.Dpi, dotsLess), design, area);
+            var smaller = Fitted(new Fit(text, paragraphs, code, area, dotsLess, sure), design, area);
             if (Gone(smaller) < Gone(best))
                 best = smaller;
         }
@@ -67,6 +74,8 @@ public static class Composer
         ? label.Moved.Count(moved => !label.Marks.Any(mark => mark.Box == moved.Box))
         : int.MaxValue;
 
+    private static int Moved(Result<PlacedLabel> result) => result.TryGet(out var label, out _) ? label.Moved.Sum(moved => moved.Texts.Count) : int.MaxValue;
+
     private static Result<PlacedLabel> Fitted(Fit fit, Design design, LabelArea area)
     {
         var inside = new Area(area.X, area.Y, area.Width, area.Height).Shrunk(design.Inset);
@@ -76,7 +85,7 @@ public static class Composer
         var marks = new List<Mark>();
         if (root.Shown)
             root.Draw(inside, Ink.Black, marks);
-        return new PlacedLabel(design, area, marks, [.. MovedFrom(root)]);
+        return new PlacedLabel(design, area, area.BlackOnly ? [.. marks.Select(mark => OneBit.Of(mark, area.Dpi))] : marks, [.. MovedFrom(root)]);
     }
 
     private static Problem Told(Design design, Fault fault)

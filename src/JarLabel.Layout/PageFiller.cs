@@ -57,7 +57,7 @@ public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, 
         {
             if (label.Page != page && marks.Count > 0 && problems.Count == 0)
             {
-                yield return PageOf(marks);
+                yield return sheet.PageOf(marks);
                 marks = [];
             }
 
@@ -68,7 +68,7 @@ public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, 
         }
 
         if (marks.Count > 0 && problems.Count == 0)
-            yield return PageOf(marks);
+            yield return sheet.PageOf(marks);
     }
 
     private void Place(Placement wanted, List<Mark> marks)
@@ -91,6 +91,4 @@ public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, 
         var found = preflight.Check(label, sheet.PaperWidth, sheet.PaperHeight);
         return found.Count == 0 ? label : Result<PlacedLabel>.Failed(found);
     }
-
-    private Page PageOf(List<Mark> marks) => new(sheet.PaperWidth, sheet.PaperHeight, marks);
 }

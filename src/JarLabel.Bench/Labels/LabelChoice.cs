@@ -9,6 +9,9 @@ public sealed record LabelChoice(string? Design = null, string? Sheet = null, in
     /// <summary>How many of each label, from 1.</summary>
     public int Copies { get; init; } = 1;
 
+    /// <summary>True for pure black and white whatever the stock.</summary>
+    public bool Mono { get; init; }
+
     /// <summary>The printer whose calibration counts; null for what was measured without naming one.</summary>
     public string? Printer { get; init; }
 }

@@ -33,7 +33,7 @@ public static class LabelFiles
                 PdfRenderer.Write(target, pages, new PdfFacts(title, new DateTimeOffset(moment, TimeSpan.Zero)));
                 break;
             case ".PNG" when pages.Count == 1:
-                PngRenderer.Write(target, pages[0], ScreenDpi);
+                Picture(target, pages[0]);
                 break;
             case ".SVG" when pages.Count == 1:
                 SvgRenderer.Write(target, pages[0]);
@@ -45,5 +45,18 @@ public static class LabelFiles
         }
 
         return target.ToArray();
+    }
+
+    // One bit a dot, as the printer has it, where there are no greys.
+    private static void Picture(Stream target, Page page)
+    {
+        if (page.OneBitDpi is { } dpi)
+        {
+            PngRenderer.WriteMono(target, page, dpi);
+        }
+        else
+        {
+            PngRenderer.Write(target, page, ScreenDpi);
+        }
     }
 }

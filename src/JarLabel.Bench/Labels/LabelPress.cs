@@ -15,8 +15,7 @@ namespace JarLabel.Bench.Labels;
 /// <summary>From words to checked pages: chooses stock and design, places, runs the preflight. Writes nothing.</summary>
 public sealed class LabelPress
 {
-    /// <summary>Printers of this resolution heat black into paper and have no other colour.</summary>
-    private const int ThermalDpi = 203;
+    private const int MostNamed = 3;
 
     private readonly Workbench bench;
     private readonly LayoutLibrary library;
@@ -43,7 +42,7 @@ public sealed class LabelPress
         ArgumentNullException.ThrowIfNull(choice);
         return Stock(choice.Sheet ?? bench.Settings.Sheet ?? UsualSheet).Then(sheet =>
             library.Design(choice.Design ?? bench.Settings.Design ?? sheet.Design).Then(design =>
-                Calibrated(sheet, choice.Printer).Then<LabelStock>(calibrated => new LabelStock(calibrated, design))));
+                Calibrated(sheet, choice.Printer).Then<LabelStock>(calibrated => new LabelStock(calibrated with { BlackOnly = calibrated.BlackOnly || choice.Mono }, design))));
     }
 
     /// <summary>One kind of stock as it is, uncorrected.</summary>
@@ -68,11 +67,11 @@ public sealed class LabelPress
     {
         ArgumentNullException.ThrowIfNull(stock);
         var sheet = stock.Sheet;
-        return Composer.Place(text, stock.Design, sheet.AreaAt(place), ruler).Then(label =>
+        return Placed(text, stock, place).Then(label =>
         {
             Problem[] problems = [.. preflight.Check(label, sheet.PaperWidth, sheet.PaperHeight), .. from is { } distance ? preflight.CheckFrom(label, distance) : []];
             return problems.Length == 0
-                ? new PressedLabel(new Page(sheet.PaperWidth, sheet.PaperHeight, label.Marks), label)
+                ? new PressedLabel(sheet.PageOf(label.Marks), label)
                 : Result<PressedLabel>.Failed(problems);
         });
     }
@@ -101,8 +100,22 @@ public sealed class LabelPress
     {
         ArgumentNullException.ThrowIfNull(pressed);
         ArgumentNullException.ThrowIfNull(stock);
-        return LabelRules.Of(pressed.Label, text, capacity, bench.Rules, ruler, blackOnly: stock.Sheet.Dpi == ThermalDpi);
+        return LabelRules.Of(pressed.Label, text, capacity, bench.Rules, ruler, blackOnly: stock.Sheet.BlackOnly);
     }
+
+    // What has no room is told together with the stock that has.
+    private Result<PlacedLabel> Placed(LabelText text, LabelStock stock, int place)
+    {
+        var placed = Composer.Place(text, stock.Design, stock.Sheet.AreaAt(place), ruler);
+        return placed.Ok || Larger(text, stock) is not { Length: > 0 } larger ? placed : Result<PlacedLabel>.Failed([.. placed.Problems.Select(problem => BenchProblems.FitsOnStock(problem, larger))]);
+    }
+
+    private string[] Larger(LabelText text, LabelStock stock) =>
+    [
+        .. library.SheetIds.Select(library.Sheet).Where(sheet => sheet.Ok).Select(sheet => sheet.Require())
+            .Where(sheet => sheet.Places > 1 && stock.Design.Suits(sheet.AreaAt(1)) && Composer.Place(text, stock.Design, sheet.AreaAt(1), ruler).Ok)
+            .OrderBy(sheet => sheet.Width * sheet.Height).Select(sheet => sheet.Id).Take(MostNamed),
+    ];
 
     private static Result<IReadOnlyList<T>> All<T>(IEnumerable<string> ids, Func<string, Result<T>> read)
         where T : notnull

@@ -23,9 +23,11 @@ public static class MixJar
         ArgumentNullException.ThrowIfNull(request);
         return FromSupplies.Of(bench, request.Bag, request.Bottle)
             .Then(supplies => supplies.Demand(request.Grade.Id, request.Solvent.Id))
-            .Then(supplies => Begin(bench, request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made }, supplies)).Then(begun => Finish.Open(bench).Then(finish =>
-            LedgerDesk.Record(bench, step => Dated(bench, request, begun, step).Then(dated => finish.Record(Recorder.ForNewJar(step), dated, request.Label)))));
+            .Then(supplies => Do(bench, request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made }, supplies));
     }
+
+    private static Result<BenchOutcome> Do(Workbench bench, MixRequest request, FromSupplies supplies) => Begin(bench, request, supplies).Then(begun => Finish.Open(bench).Then(finish =>
+        LedgerDesk.Record(bench, step => Dated(bench, request, begun, step).Then(dated => finish.Record(Recorder.ForNewJar(step), dated, request.Label)))));
 
     /// <summary>The batch alone, worked out and held against its container; nothing is recorded.</summary>
     public static Result<Recipe> Reckon(MixRequest request)

@@ -13,6 +13,9 @@ public static class MarginCheck
     private const double White = 2;
     private const double WhiteOnRounds = 2.5;
 
+    /// <summary>A sixth of an inch on each side.</summary>
+    private static readonly PaperMargins UsualMargins = new(4.23, 4.23, 4.23, 4.23);
+
     /// <summary>A tenth of a millimetre is less than a printer's feed is true to.</summary>
     private const double Slack = 0.1;
 
@@ -31,6 +34,19 @@ public static class MarginCheck
         if (cut.Length > 0)
         {
             yield return PrintingProblems.InMargin(uri, [.. cut.Select(c => c.Place)], cut.Max(c => c.Missing));
+        }
+    }
+
+    /// <summary>The same before any printer is known, with the edge that common desktop printers leave white. A roll's printer prints to its edge.</summary>
+    /// <param name="file">The sheet's file.</param>
+    /// <param name="sheet">The sheet.</param>
+    public static IEnumerable<Problem> Usual(string file, Sheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        int[] cut = sheet.Places == 1 ? [] : [.. Enumerable.Range(1, sheet.Places).Where(place => Missing(sheet, UsualMargins, place) > Slack)];
+        if (cut.Length > 0)
+        {
+            yield return BenchProblems.InUsualMargin(file, cut, cut.Max(place => Missing(sheet, UsualMargins, place)), UsualMargins.Left);
         }
     }
 

@@ -3,6 +3,7 @@ using JarLabel.Bench.Labels;
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Layout.Sheets;
+using JarLabel.Store;
 using JarLabel.Store.Sheets;
 
 namespace JarLabel.Bench.Sheets;
@@ -35,6 +36,10 @@ public static class SheetsInUse
         return LabelPress.Open(bench).Then(press => LedgerDesk.Record(bench, step =>
             step.Sheets.TakeBack(sheet, places, Moment(bench)).Then<OpenSheet>(now => new OpenSheet(now, Layout(press, now)))));
     }
+
+    /// <summary>Takes places for the labels of a step: the next free ones, or those from a place on.</summary>
+    internal static Result<IReadOnlyList<SheetPlace>> TakeNext(Workbench bench, LedgerStep step, Sheet sheet, int count, int? start) =>
+        step.Sheets.Take(sheet.Id, sheet.Places, count, start, Moment(bench));
 
     /// <summary>The layout may have been taken away since; then there is no picture.</summary>
     private static Sheet? Layout(LabelPress press, SheetInUse sheet) => press.Choose(new LabelChoice(Sheet: sheet.Stock)).TryGet(out var stock, out _) ? stock.Sheet : null;

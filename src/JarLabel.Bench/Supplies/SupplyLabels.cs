@@ -1,4 +1,3 @@
-using System.Globalization;
 using JarLabel.Bench.Labels;
 using JarLabel.Core;
 using JarLabel.Core.Labels;
@@ -25,35 +24,15 @@ internal sealed class SupplyLabels(Workbench bench, LabelPress press)
         LedgerStep step, SupplyCode code, LabelText text, LabelChoice choice, string? file, Func<PressedLabel, LabelStock, LabelRuleReport>? rules)
     {
         var kind = code.Kind == SupplyKind.Bag ? "bag" : "bottle";
-        return press.Choose(choice with { Design = choice.Design ?? kind }).Then(stock => TakePlace(step, stock, choice).Then(place => press.Press(text, stock, place).Then(pressed =>
+        var order = new LabelOrder(text, $"{kind} {code.Number}", file, design => $"{kind}-{code.Number}-{design}.pdf");
+        return LabelPrint.Take(bench, press, step, order, choice with { Design = choice.Design ?? kind }).Then<WrittenSupplyLabel>(printed =>
         {
-            var path = file ?? Path.Combine(bench.Folder.Labels, $"{kind}-{code.Number}-{stock.Design.Id}.pdf");
-            return LabelFiles.Bytes(path, [pressed.Page], $"{kind} {code.Number}", bench.Now).Then<WrittenSupplyLabel>(bytes =>
-            {
-                var written = Recorded(step, path, bytes, new SupplyLabelled(bench.Now, path, stock.Design.Id, stock.Sheet.Id, place, text.Code ?? ""));
-                SupplyBook.Append(step, SupplyBook.Subject(code.Kind, code.Number), written);
-                return new WrittenSupplyLabel(path, written, rules?.Invoke(pressed, stock));
-            });
-        })));
+            var written = new SupplyLabelled(bench.Now, printed.Kept, printed.Stock.Design.Id, printed.Stock.Sheet.Id, printed.Place, text.Code ?? "") { Sha256 = printed.Sha256 };
+            SupplyBook.Append(step, SupplyBook.Subject(code.Kind, code.Number), written);
+            return new WrittenSupplyLabel(printed.Path, written, rules?.Invoke(printed.Pressed, printed.Stock));
+        });
     }
 
     /// <summary>How a bottle's label stands against the rules that apply here.</summary>
     internal Func<PressedLabel, LabelStock, LabelRuleReport> RulesFor(Bottle bottle, LabelText text) => (pressed, stock) => press.Rules(pressed, text, stock, bottle.Bought);
-
-    private SupplyLabelled Recorded(LedgerStep step, string path, byte[] bytes, SupplyLabelled label)
-    {
-        if (bench.DryRun)
-        {
-            return label;
-        }
-
-        var staged = step.Stage(path, bytes);
-        return label with { File = staged.Path, Sha256 = staged.Sha256 };
-    }
-
-    private Result<int> TakePlace(LedgerStep step, LabelStock stock, LabelChoice choice)
-    {
-        var at = bench.Now.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture);
-        return step.Sheets.Take(stock.Sheet.Id, stock.Sheet.Places, 1, choice.Start, at).Then<int>(places => places[0].Place);
-    }
 }

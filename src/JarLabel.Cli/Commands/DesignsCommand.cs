@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using JarLabel.Bench.Labels;
+using JarLabel.Bench.Samples;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
@@ -11,14 +12,26 @@ namespace JarLabel.Cli.Commands;
 /// <summary><c>designs</c>: the label designs there are.</summary>
 internal static class DesignsCommand
 {
-    internal static Command Create(Runner runner) => runner.Runs(new Command("designs", "The label designs there are, with the smallest label each is for."), Run);
+    private static readonly Option<string> Out = new("--out") { Description = "Draw them all on one large page at their true size: .pdf, .png or .svg.", HelpName = "file" };
+    private static readonly Option<bool> Mono = new("--mono") { Description = "In pure black and white, as a thermal printer shows them." };
 
-    private static Result<Answer> Run(Typed typed, Session session) => LabelPress.Open(session.Workbench).Then(press => press.Designs()).Then<Answer>(designs => Answer.Of(
-        new Screen().Title($"{designs.Count} designs").Gap()
-            .Table(["id", " mm wide", " mm high", "what it is"], [.. designs.Select(Row)])
-            .Next($"jarlabel label 1 --design {designs[0].Id}"),
-        new DesignsAnswerJson([.. designs.Select(d => new DesignJson(d.Id, d.Title, d.Width, d.Height))]),
+    internal static Command Create(Runner runner) => runner.Runs(new Command("designs", "The label designs there are, with the smallest label each is for.") { Out, Mono }, Run);
+
+    private static Result<Answer> Run(Typed typed, Session session) => typed.Text(Out) is { } named
+        ? ContactSheet.Write(session.Workbench, Path.GetFullPath(named), typed.Switch(Mono)).Then(file => All(session, file))
+        : All(session, null);
+
+    private static Result<Answer> All(Session session, string? drawn) => LabelPress.Open(session.Workbench).Then(press => press.Designs()).Then<Answer>(designs => Answer.Of(
+        Show(designs, drawn),
+        new DesignsAnswerJson([.. designs.Select(d => new DesignJson(d.Id, d.Title, d.Width, d.Height))], drawn),
         AnswerContext.Default.DesignsAnswerJson));
+
+    private static Screen Show(IReadOnlyList<Design> designs, string? drawn)
+    {
+        var screen = new Screen().Title($"{designs.Count} designs").Gap()
+            .Table(["id", " mm wide", " mm high", "what it is"], [.. designs.Select(Row)]);
+        return (drawn is null ? screen : screen.Gap().Rows(("drawn at true size", drawn))).Next(drawn is null ? "jarlabel designs --out designs.pdf" : $"jarlabel label 1 --design {designs[0].Id}");
+    }
 
     private static string[] Row(Design design) => [design.Id, Figure(design.Width), Figure(design.Height), design.Title];
 

@@ -40,8 +40,8 @@ internal static class EdgeCheck
             Math.Max(-area.Y, area.Y + area.Height - paperHeight) - down);
     }
 
-    // A code is moved onto whole printer dots, up to half a dot away.
-    private static double HalfDot(Mark mark, LabelArea area) => mark is QrMark ? 12.7 / area.Dpi : 0;
+    // A code is moved onto whole printer dots, up to half a dot away; so is every bar where the printer has no greys.
+    private static double HalfDot(Mark mark, LabelArea area) => mark is QrMark || (mark is BarMark && area.BlackOnly) ? 12.7 / area.Dpi : 0;
 
     private static double Beyond(Extent extent, LabelArea area, double inset) => area.Shape == LabelShape.Round
         ? BeyondCircle(extent, area, inset)

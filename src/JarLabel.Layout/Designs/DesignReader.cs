@@ -21,6 +21,7 @@ public static class DesignReader
 
     private static Design Take(FieldReader fields)
     {
+        Words.Schema(fields);
         var voices = fields.List("voices", TakeVoice);
         var boxes = new BoxReader([.. voices.Select(voice => voice.Name)]);
         return new Design(

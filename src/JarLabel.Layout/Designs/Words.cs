@@ -25,6 +25,9 @@ internal static class Words
     internal static int Optional(FieldReader fields, string name, int least, int most, int otherwise) =>
         fields.Has(name) ? fields.Count(name, least, most) : otherwise;
 
+    /// <summary>Where an editor finds the schema; nothing here needs it.</summary>
+    internal static void Schema(FieldReader fields) => fields.OptionalText("$schema");
+
     internal static bool Flag(FieldReader fields, string name) => fields.Has(name) && fields.Flag(name);
 
     internal static void RequireFalling(FieldReader fields, string name, IReadOnlyList<double> sizes)

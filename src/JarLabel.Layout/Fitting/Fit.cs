@@ -1,5 +1,6 @@
 using JarLabel.Core.Labels;
 using JarLabel.Layout.Marks;
+using JarLabel.Layout.Sheets;
 
 namespace JarLabel.Layout.Fitting;
 
@@ -7,9 +8,10 @@ namespace JarLabel.Layout.Fitting;
 /// <param name="text">The label's strings.</param>
 /// <param name="paragraphs">Measures them.</param>
 /// <param name="code">The label's code; null when it has none.</param>
-/// <param name="dpi">Printer dots per inch.</param>
+/// <param name="area">Where the label lies and on what printer.</param>
 /// <param name="dotsLess">How many dots a module is made smaller than the design wants it.</param>
-internal sealed class Fit(LabelText text, Paragraphs paragraphs, QrModules? code, int dpi, int dotsLess)
+/// <param name="sure">True for weights that a printer without greys draws surely.</param>
+internal sealed class Fit(LabelText text, Paragraphs paragraphs, QrModules? code, LabelArea area, int dotsLess, bool sure)
 {
     /// <summary>Lengths closer than this are equal; far below what a printer can place.</summary>
     internal const double Closeness = 0.005;
@@ -22,7 +24,13 @@ internal sealed class Fit(LabelText text, Paragraphs paragraphs, QrModules? code
 
     internal QrModules? Code => code;
 
-    internal int Dpi => dpi;
+    internal int Dpi => area.Dpi;
+
+    /// <summary>The weight to set a voice in: heavier than the design wants it where the printer would lose its strokes.</summary>
+    internal Face Sure(Face face, Ladder ladder) => sure ? Strokes.Sure(face, ladder.Smallest, area.Dpi) : face;
+
+    /// <summary>The thickness to draw a line in: whole dots where the printer has no greys.</summary>
+    internal double Sure(double line) => area.BlackOnly ? OneBit.Thickness(line, area.Dpi) : line;
 
     internal int DotsLess => dotsLess;
 

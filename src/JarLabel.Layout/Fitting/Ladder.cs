@@ -7,6 +7,8 @@ internal sealed class Ladder(IReadOnlyList<double> sizes)
 
     internal double Size => sizes[at];
 
+    internal double Smallest => sizes[^1];
+
     /// <summary>Takes the largest size at which everything still fits.</summary>
     internal void Climb(Func<bool> fits)
     {

@@ -7,7 +7,7 @@ namespace JarLabel.Layout.Fitting;
 internal sealed class ListPart(Fit fit, ListBox box, Voice voice, Ladder ladder) : Part(fit, box.Frame)
 {
     private readonly IReadOnlyList<string> sentences = fit.Text.Lists.GetValueOrDefault(box.List) ?? [];
-    private readonly Typography type = new(fit.Ruler, ladder, box.Face ?? voice.Face);
+    private readonly Typography type = new(fit.Ruler, ladder, fit.Sure(box.Face ?? voice.Face, ladder));
     private IReadOnlyList<Paragraph> paragraphs = [];
     private int set = -1;
 

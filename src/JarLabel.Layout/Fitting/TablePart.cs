@@ -16,7 +16,7 @@ internal sealed class TablePart : Part
     {
         this.box = box;
         rows = fit.Text.Tables.GetValueOrDefault(box.Table) ?? [];
-        types = [.. Enumerable.Repeat(box.Columns, box.PerLine).SelectMany(columns => columns).Select(column => new Typography(fit.Ruler, ladder, column.Face ?? voice.Face))];
+        types = [.. Enumerable.Repeat(box.Columns, box.PerLine).SelectMany(columns => columns).Select(column => new Typography(fit.Ruler, ladder, fit.Sure(column.Face ?? voice.Face, ladder)))];
         Count = Math.Max(0, Math.Min(rows.Count - Headings, box.Most));
         lines = [.. rows.Take(Headings + Count).Select(Padded).Chunk(box.PerLine).Select((group, index) => Line([.. group.SelectMany(cells => cells)], index))];
     }

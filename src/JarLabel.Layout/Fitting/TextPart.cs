@@ -7,7 +7,7 @@ namespace JarLabel.Layout.Fitting;
 internal sealed class TextPart(Fit fit, TextBox box, Voice voice, Ladder ladder) : Part(fit, box.Frame)
 {
     private readonly IReadOnlyList<string> wordings = fit.Text.Words.GetValueOrDefault(box.Word) ?? [];
-    private readonly Typography type = new(fit.Ruler, ladder, box.Face ?? voice.Face);
+    private readonly Typography type = new(fit.Ruler, ladder, fit.Sure(box.Face ?? voice.Face, ladder));
     private Paragraph? paragraph;
     private int wording;
 

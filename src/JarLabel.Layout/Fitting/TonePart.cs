@@ -11,7 +11,7 @@ internal sealed class TonePart(Fit fit, ToneBox box) : WordlessPart(fit, box.Fra
     internal override int Count => Fit.Text.Tone is null ? 0 : 1;
 
     // The line of an empty square and of the ring, and the white between ring and square.
-    private double Line => Math.Max(0.25, box.Side * 0.12);
+    private double Line => Fit.Sure(Math.Max(0.25, box.Side * 0.12));
 
     private double Pitch => box.Side + (2 * Line);
 

@@ -1,3 +1,5 @@
+using JarLabel.Layout.Marks;
+
 namespace JarLabel.Layout.Sheets;
 
 /// <summary>Label stock: a sheet of labels, or a roll (one label a page). All lengths in mm. Named by its dimensions.</summary>
@@ -37,6 +39,9 @@ public sealed record Sheet(
     string Design,
     string Source)
 {
+    /// <summary>True for stock whose printers have black and nothing else, no greys either: thermal rolls.</summary>
+    public bool BlackOnly { get; init; }
+
     /// <summary>How many labels a page holds.</summary>
     public int Places => Columns * Rows;
 
@@ -46,8 +51,11 @@ public sealed record Sheet(
         ArgumentOutOfRangeException.ThrowIfLessThan(place, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(place, Places);
         var (row, column) = Math.DivRem(place - 1, Columns);
-        return new LabelArea(Shape, Left + (column * PitchX), Top + (row * PitchY), Width, Height, Dpi);
+        return new LabelArea(Shape, Left + (column * PitchX), Top + (row * PitchY), Width, Height, Dpi) { BlackOnly = BlackOnly };
     }
+
+    /// <summary>A page of this stock with what was placed on it.</summary>
+    public Page PageOf(IReadOnlyList<Mark> marks) => new(PaperWidth, PaperHeight, marks) { OneBitDpi = BlackOnly ? Dpi : null };
 
     /// <summary>The same stock as it must be told to a printer that shifts and scales, so that each label's middle is printed in its true place.
     /// Labels keep their size: what is inside them is laid out in whole dots, and 2 % of a label's half is less than its white edge.</summary>

@@ -11,6 +11,7 @@ public static class SheetReader
     private const double Rounding = 0.02;
 
     private const double LongestPaper = 2000;
+    private static readonly Dictionary<string, bool> Inks = new(StringComparer.Ordinal) { ["black"] = true, ["color"] = false };
 
     /// <summary>Reads and checks it: the labels lie on the paper and do not overlap.</summary>
     /// <param name="file">The file's name; without its folder and ending it must be the sheet's id.</param>
@@ -20,6 +21,7 @@ public static class SheetReader
 
     private static Sheet Take(FieldReader fields)
     {
+        Words.Schema(fields);
         var (paperWidth, paperHeight) = fields.Member("paper", paper => (Length(paper, "width"), Length(paper, "height")));
         var width = Length(fields, "width");
         var height = Length(fields, "height");
@@ -40,7 +42,10 @@ public static class SheetReader
             Words.Optional(fields, "rows", 1, 100, 1),
             Words.Optional(fields, "dpi", 150, 2400, 300),
             fields.Text("design"),
-            fields.Text("source"));
+            fields.Text("source"))
+        {
+            BlackOnly = fields.Has("ink") && fields.Choice("ink", Inks),
+        };
     }
 
     private static double Length(FieldReader fields, string name) => fields.Number(name, 5, LongestPaper);

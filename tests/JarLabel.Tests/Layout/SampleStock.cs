@@ -35,7 +35,8 @@ public static class SampleStock
                 "Highly flammable liquid and vapor",
                 "Toxic if swallowed, in contact with skin or if inhaled",
                 "Causes damage to organs (optic nerve, central nervous system)",
-            ]),
+            ],
+            "POISON. Vapor harmful. May be fatal or cause blindness if swallowed. Cannot be made nonpoisonous."),
     };
 
     private static LabelText Bag(string grade, string amount, Tone tone, string bought, string code, string number) => new(
@@ -46,13 +47,14 @@ public static class SampleStock
         tone,
         code);
 
-    private static LabelText Bottle(string title, string contents, string[] pictograms, string[] hazards) => new(
+    private static LabelText Bottle(string title, string contents, string[] pictograms, string[] hazards, string? poison = null) => new(
         Words(
             ("title", [title]),
             ("contents", [contents]),
             ("owner", ["Larkwood Finishing Room"]),
             ("jar", ["7-6"]),
             ("signal", ["DANGER"]),
+            ("poison", poison is null ? [] : [poison]),
             ("moreOnCard", ["all phrases: data sheet"])),
         Lists(("hazards", hazards)),
         Tables(("dates", [["opened", "9 Mar 2026"]])),

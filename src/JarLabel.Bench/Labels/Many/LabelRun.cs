@@ -1,5 +1,6 @@
 using System.Globalization;
 using JarLabel.Bench.Recording;
+using JarLabel.Bench.Sheets;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
@@ -25,7 +26,7 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress pres
     {
         var count = pick.Labels;
         var path = file ?? UsualPath();
-        return step.Sheets.Take(stock.Sheet.Id, stock.Sheet.Places, count, start, Moment).Then(places =>
+        return SheetsInUse.TakeNext(bench, step, stock.Sheet, count, start).Then(places =>
             Draw(path, filler.Fill(Labels(pick.Jars, places))).Then(drawn => Record(drawn).Then<WrittenLabels>(_ => new WrittenLabels(
                 path, stock.Design.Id, stock.Sheet.Id, pick.Jars.Count, count, pages, places[0], places[^1], pick.LeftOut, filler.WithMoved))));
     }
