@@ -23,6 +23,7 @@ public static class References
     public const string MixingChart2013 = "Shellac Mixing Chart";
     public const string Iso18004 = "ISO/IEC 18004";
     public const string Iso7064 = "ISO/IEC 7064";
+    public const string Fips180 = "FIPS 180-4";
     public const string NiteGhs = "NITE GHS results";
     public const string EngineeringToolBox = "Engineering ToolBox";
     public const string Trgs510 = "TRGS 510";
@@ -69,6 +70,7 @@ public static class References
         [MixingChart2013] = new("Shellac Mixing Chart", "a flake supplier", "rev. 11/13", "read"),
         [Iso18004] = new("QR code bar code symbology specification", "ISO/IEC", "2015", "read"),
         [Iso7064] = new("Check character systems", "ISO/IEC", "2003", "memory"),
+        [Fips180] = new("Secure Hash Standard", "National Institute of Standards and Technology", "2015", "memory"),
         [NiteGhs] = new("GHS classification results", "National Institute of Technology and Evaluation, Japan", "online", "read"),
         [EngineeringToolBox] = new("Flash points of ethanol based water solutions", "The Engineering ToolBox", "online", "read"),
         [Trgs510] = new("Technical rules for hazardous substances: storage in non-stationary containers", "German Committee on Hazardous Substances", "as published", "read"),

@@ -15,6 +15,9 @@ internal static class ReadingProblems
     internal static Problem Unknown(string code, string where, IEnumerable<string> known) =>
         new(code, $"This member is not known here; allowed are: {string.Join(", ", known)}.", where);
 
+    internal static Problem Doubled(string code, string where) =>
+        new(code, "This member stands twice; keep one of them.", where);
+
     internal static Problem Empty(string code, string where) =>
         new(code, "The text is empty; write something or leave the member out where that is allowed.", where);
 

@@ -10,7 +10,6 @@ public static class StrictJson
     {
         AllowTrailingCommas = true,
         CommentHandling = JsonCommentHandling.Skip,
-        AllowDuplicateProperties = false,
     };
 
     /// <summary>Reads a file that is one object.</summary>
@@ -47,6 +46,7 @@ public static class StrictJson
         {
             using var document = JsonDocument.Parse(WithoutByteOrderMark(utf8), Options);
             var problems = new List<Problem>();
+            DoubledMembers.Refuse(document.RootElement, file + "#", code, problems);
             var value = read(document.RootElement, problems);
             return problems.Count == 0 ? value : Result<T>.Failed(problems);
         }

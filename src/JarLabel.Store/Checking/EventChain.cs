@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-
 namespace JarLabel.Store.Checking;
 
 /// <summary>The running seal of the ledger: every event carries the SHA-256 of the seal before it and of its own fields, so that a
@@ -10,7 +8,7 @@ namespace JarLabel.Store.Checking;
 internal static class EventChain
 {
     /// <summary>The seal before the first event.</summary>
-    internal static byte[] Start => new byte[SHA256.HashSizeInBytes];
+    internal static byte[] Start => new byte[Sha256.Bytes];
 
     /// <summary>The seal of an event that follows <paramref name="before"/>.</summary>
     internal static byte[] Next(ReadOnlySpan<byte> before, EventRow row)
@@ -26,6 +24,6 @@ internal static class EventChain
         writer.Write(row.Kind);
         writer.Write(row.Body);
         writer.Flush();
-        return SHA256.HashData(sealedBytes.GetBuffer().AsSpan(0, (int)sealedBytes.Length));
+        return Sha256.Of(sealedBytes.GetBuffer().AsSpan(0, (int)sealedBytes.Length));
     }
 }

@@ -1,4 +1,4 @@
-using System.Security.Cryptography;
+using JarLabel.Store.Checking;
 
 namespace JarLabel.Store.Files;
 
@@ -21,13 +21,14 @@ internal static class DurableFile
     /// <returns>SHA-256 and length of what was written.</returns>
     internal static (byte[] Hash, long Length) WriteNew(string path, Action<Stream> write)
     {
-        using var hash = SHA256.Create();
+        byte[] hash;
         long length;
         using (var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0))
         {
-            using (var hashed = new CryptoStream(stream, hash, CryptoStreamMode.Write, leaveOpen: true))
+            using (var hashed = new HashedStream(stream))
             {
                 write(hashed);
+                hash = hashed.Digest();
             }
 
             length = stream.Length;
@@ -35,7 +36,7 @@ internal static class DurableFile
         }
 
         FolderSync.Flush(Path.GetDirectoryName(path)!);
-        return (hash.Hash!, length);
+        return (hash, length);
     }
 
     /// <summary>Moves a finished file over its place. True also when somebody else has already moved it.</summary>
@@ -75,7 +76,7 @@ internal static class DurableFile
         try
         {
             using var stream = File.OpenRead(path);
-            return SHA256.HashData(stream);
+            return Sha256.Of(stream);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {

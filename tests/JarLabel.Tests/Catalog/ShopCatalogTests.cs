@@ -116,6 +116,12 @@ public class ShopCatalogTests
         Assert.Equal("JL203", Assert.Single(Load(("forms.json", twice)).Problems).Code);
     }
 
+    [Theory]
+    [InlineData("""[{ "id": "a", "hoursAt20C": 1, "hoursAt20C": 9, "name": "a", "source": "practice" }]""", "forms.json#/0/hoursAt20C")]
+    [InlineData("""[{ "id": "a", "hoursAt20C": 1, "name": { "x": [ { "y": 1, "y": 2 } ] }, "source": "practice" }]""", "forms.json#/0/name/x/0/y")]
+    public void A_member_that_stands_twice_is_told_with_its_place(string rows, string where) =>
+        Assert.Contains(where, Load(("forms.json", rows)).Problems.Where(p => p.Message.Contains("stands twice", StringComparison.Ordinal)).Select(p => p.Where));
+
     private static Result<ShopCatalog> Load(params (string File, string Text)[] files) =>
         ShopCatalog.Load(files.Select(f => (f.File, (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(f.Text))));
 }
