@@ -32,7 +32,7 @@ public sealed class MixTests : IDisposable
     {
         var answer = shop.Json(MainJob);
         var recipe = answer["recipe"]!.AsObject();
-        string[] keys = ["grade", "solvent", "cutPoundsPerGallon", "cutGramsPerLiter", "flakesGrams", "pourMilliliters", "pourGrams", "makesMilliliters", "makesGrams", "solidsByWeight", "solidsByVolume"];
+        string[] keys = ["grade", "solvent", "cutPoundsPerGallon", "cutGramsPerLiter", "flakesGrams", "pourMilliliters", "pourGrams", "makesMilliliters", "makesGrams", "solidsByWeight", "solidsByVolume", "unverified"];
         Assert.Equal(keys, recipe.Select(m => m.Key));
         Assert.Equal(62.90887, Number(recipe, "flakesGrams"), 1e-4);   // 1.5 lb/gal x 119.826427 g/L x 0.35 L, by hand
         Assert.Equal(402.5, Number(recipe, "makesMilliliters"), 1e-6); // 350 mL x (1 + 0.1 x 1.5)
