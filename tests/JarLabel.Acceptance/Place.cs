@@ -11,6 +11,9 @@ internal static class Place
         ? named
         : Path.Combine(Root, "src", "JarLabel.Cli", "bin", Configuration(), "net10.0", OperatingSystem.IsWindows() ? "jarlabel.exe" : "jarlabel");
 
+    /// <summary>True for the native program, which starts so much faster that tests of whole processes can afford many more of them.</summary>
+    internal static bool IsNative { get; } = !File.Exists(Path.ChangeExtension(Program, ".dll"));
+
     private static string Configuration() =>
         AppContext.BaseDirectory.Contains($"{Path.DirectorySeparatorChar}Release{Path.DirectorySeparatorChar}", StringComparison.Ordinal) ? "Release" : "Debug";
 

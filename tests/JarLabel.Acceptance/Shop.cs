@@ -41,9 +41,12 @@ public sealed class Shop : IDisposable
     }
 
     /// <summary>Starts the program and goes on.</summary>
-    public Process Start(params string[] arguments)
+    public Process Start(params string[] arguments) => StartUnder(Place.Program, arguments);
+
+    /// <summary>Starts somebody else's program, which may then run ours, and goes on.</summary>
+    public Process StartUnder(string program, params string[] arguments)
     {
-        var start = new ProcessStartInfo(Place.Program)
+        var start = new ProcessStartInfo(program)
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
