@@ -83,13 +83,24 @@ public sealed partial class ServeTests : IDisposable
     }
 
     [Fact]
-    public void On_a_network_a_pairing_code_is_told_and_a_revoked_device_is_gone_from_the_list()
+    public async Task On_a_network_a_device_pairs_with_the_code_and_may_do_nothing_more_once_it_is_revoked()
     {
+        Mix();
         using (var server = Serve("--lan", "127.0.0.1"))
         {
-            Assert.Matches("^[0-9]{4} [0-9]{4}$", server.Answer["pairingCode"]!.GetValue<string>());
+            var code = server.Answer["pairingCode"]!.GetValue<string>();
+            Assert.Matches("^[0-9]{4} [0-9]{4}$", code);
+            using var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = new Uri(server.Address) };
+            Assert.Equal(HttpStatusCode.SeeOther, await Send(client, "/pair", new("code", code), new("name", "bench tablet")));
+            Assert.Equal(HttpStatusCode.SeeOther, await Note(client, "strained twice"));
+            Assert.Equal("bench tablet", shop.Json("serve", "devices")["devices"]![0]!["name"]!.GetValue<string>());
+
+            shop.Json("serve", "revoke", "1");
+            using var gone = await client.GetAsync(new Uri("/J/1-9", UriKind.Relative), TestContext.Current.CancellationToken);
+            Assert.Equal((HttpStatusCode.SeeOther, "/pair?to=/J/1-9"), (gone.StatusCode, gone.Headers.Location!.ToString()));
         }
 
+        Assert.Equal(1, shop.Json("jar", "1")["history"]!.AsArray().Count(e => e!["event"]!.GetValue<string>() == "Noted"));
         Assert.Empty(shop.Json("serve", "devices")["devices"]!.AsArray());
         var run = shop.Run("serve", "revoke", "7");
         Assert.Equal(2, run.ExitCode);
@@ -113,10 +124,13 @@ public sealed partial class ServeTests : IDisposable
 
     private ServedShop Serve(params string[] more) => new(shop.Start(["serve", "--port", "0", "--json", .. more]));
 
-    private static async Task<HttpStatusCode> Note(HttpClient client, string text)
+    private static Task<HttpStatusCode> Note(HttpClient client, string text) => Send(client, "/J/1-9/note", new("text", text), new("do", "record"));
+
+    /// <summary>Fills in a form as a browser does: its hidden fields come along.</summary>
+    private static async Task<HttpStatusCode> Send(HttpClient client, string path, params KeyValuePair<string, string>[] fields)
     {
-        var form = HiddenField().Matches(await client.GetStringAsync("/J/1-9/note")).Select(m => KeyValuePair.Create(m.Groups[1].Value, m.Groups[2].Value));
-        using var request = new HttpRequestMessage(HttpMethod.Post, "/J/1-9/note") { Content = new FormUrlEncodedContent([.. form, new("text", text), new("do", "record")]) };
+        var form = HiddenField().Matches(await client.GetStringAsync(path)).Select(m => KeyValuePair.Create(m.Groups[1].Value, m.Groups[2].Value));
+        using var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = new FormUrlEncodedContent([.. form, .. fields]) };
         request.Headers.Add("Origin", client.BaseAddress!.GetLeftPart(UriPartial.Authority));
         using var response = await client.SendAsync(request);
         return response.StatusCode;

@@ -44,7 +44,7 @@ public static class LabelFiles
                 return BenchProblems.UnknownFileKind(file);
         }
 
-        return target.ToArray();
+        return target.Capacity == target.Length ? target.GetBuffer() : target.ToArray();
     }
 
     // One bit a dot, as the printer has it, where there are no greys.

@@ -1,25 +1,69 @@
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 
 namespace JarLabel.Core.Jars;
 
-/// <summary>An event as the ledger and an export keep it: one JSON object, units in the names or stated with the member, invariant.</summary>
+/// <summary>An event as the ledger and an export keep it: one JSON object, units in the names or stated with the member, invariant.
+/// <para>The library could tell the kinds apart by itself, but it then prepares all of them to read or write one: an eighth of the time
+/// that mixing a jar takes. So what begins as <see cref="Write"/> begins it is read as its kind at once; anything else goes the long
+/// way.</para></summary>
 public static class JarEventJson
 {
+    private const string Head = "{\"event\":\"";
+
+    private static JsonTypeInfo? Shape(string name) => name switch
+    {
+        nameof(Mixed) => JarEventContext.Default.Mixed,
+        nameof(Blended) => JarEventContext.Default.Blended,
+        nameof(Decanted) => JarEventContext.Default.Decanted,
+        nameof(Thinned) => JarEventContext.Default.Thinned,
+        nameof(Thickened) => JarEventContext.Default.Thickened,
+        nameof(PouredOut) => JarEventContext.Default.PouredOut,
+        nameof(Used) => JarEventContext.Default.Used,
+        nameof(Tested) => JarEventContext.Default.Tested,
+        nameof(Moved) => JarEventContext.Default.Moved,
+        nameof(Redated) => JarEventContext.Default.Redated,
+        nameof(Noted) => JarEventContext.Default.Noted,
+        nameof(Labelled) => JarEventContext.Default.Labelled,
+        nameof(Discarded) => JarEventContext.Default.Discarded,
+        nameof(Undone) => JarEventContext.Default.Undone,
+        _ => null,
+    };
+
     /// <summary>One line of JSON.</summary>
-    public static string Write(JarEvent happened) => JsonSerializer.Serialize(happened, JarEventContext.Default.JarEvent);
+    public static string Write(JarEvent happened)
+    {
+        ArgumentNullException.ThrowIfNull(happened);
+        return Shape(happened.Name) is { } shape
+            ? $"{Head}{happened.Name}\",{JsonSerializer.Serialize(happened, shape).AsSpan(1)}"
+            : JsonSerializer.Serialize(happened, JarEventContext.Default.JarEvent);
+    }
 
     /// <summary>The event, or what is wrong with the text.</summary>
     /// <param name="json">What <see cref="Write"/> made.</param>
     /// <param name="where">The place it came from, for the message.</param>
     public static Result<JarEvent> Read(string json, string where)
     {
+        ArgumentNullException.ThrowIfNull(json);
         try
         {
-            return JsonSerializer.Deserialize(json, JarEventContext.Default.JarEvent) is { } happened ? happened : JarProblems.NotAnEvent(json, "null", where);
+            return (AsWritten(json) ?? JsonSerializer.Deserialize(json, JarEventContext.Default.JarEvent)) is { } happened
+                ? happened
+                : JarProblems.NotAnEvent(json, "null", where);
         }
         catch (Exception fault) when (fault is JsonException or NotSupportedException or ArgumentException)
         {
             return JarProblems.NotAnEvent(json, fault.Message, where);
         }
+    }
+
+    private static JarEvent? AsWritten(string json)
+    {
+        if (!json.StartsWith(Head, StringComparison.Ordinal) || json.IndexOf("\",", Head.Length, StringComparison.Ordinal) is not (> 0 and var end))
+        {
+            return null;
+        }
+
+        return Shape(json[Head.Length..end]) is { } shape ? (JarEvent?)JsonSerializer.Deserialize($"{{{json.AsSpan(end + 2)}", shape) : null;
     }
 }

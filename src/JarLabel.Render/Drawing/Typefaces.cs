@@ -23,7 +23,8 @@ internal static class Typefaces
 
     private static SKTypeface Load(Face face)
     {
-        using var data = SKData.CreateCopy(FontFile.Read(face));
+        var file = FontFile.Of(face);
+        using var data = SKData.Create(file.Address, file.Length);
         return SKTypeface.FromData(data);
     }
 }

@@ -1,5 +1,3 @@
-using System.Buffers;
-
 namespace JarLabel.Render.Pdf;
 
 /// <summary>Takes the PDF that Skia writes and holds it until <see cref="PassOn"/>. Two reasons:
@@ -10,7 +8,8 @@ namespace JarLabel.Render.Pdf;
 /// stock.</para></summary>
 internal sealed class PdfSink : Stream
 {
-    private readonly ArrayBufferWriter<byte> held = new(1 << 16);
+    // A label with its fonts fits without growing; what is not touched costs nothing.
+    private readonly MemoryStream held = new(1 << 18);
     private long passed;
 
     public override bool CanRead => false;
@@ -19,7 +18,7 @@ internal sealed class PdfSink : Stream
 
     public override bool CanWrite => true;
 
-    public override long Length => passed + held.WrittenCount;
+    public override long Length => passed + held.Length;
 
     /// <summary>How many bytes were written: Skia asks, to know where each object begins.</summary>
     public override long Position
@@ -27,6 +26,8 @@ internal sealed class PdfSink : Stream
         get => Length;
         set => throw new NotSupportedException();
     }
+
+    private Span<byte> Held => held.GetBuffer().AsSpan(0, (int)held.Length);
 
     private static ReadOnlySpan<byte> Version => "%PDF-1.7"u8;
 
@@ -51,7 +52,7 @@ internal sealed class PdfSink : Stream
     /// <summary>Hands on what is held.</summary>
     internal void PassOn(Stream target)
     {
-        var bytes = held.WrittenSpan.ToArray();
+        var bytes = Held;
         if (passed == 0)
             Version.CopyTo(bytes);
         Send(target, bytes);
@@ -60,19 +61,19 @@ internal sealed class PdfSink : Stream
     /// <summary>Hands on the end of the file, which holds the viewer preferences.</summary>
     internal void PassOnEnd(Stream target)
     {
-        var bytes = held.WrittenSpan.ToArray();
-        var at = bytes.AsSpan().LastIndexOf(Preferences);
+        var bytes = Held;
+        var at = bytes.LastIndexOf(Preferences);
         if (at < 0)
             throw new InvalidOperationException("The PDF has no viewer preferences to ask for actual size in.");
-        NoScaling.CopyTo(bytes.AsSpan(at));
+        NoScaling.CopyTo(bytes[at..]);
         Send(target, bytes);
         target.Flush();
     }
 
-    private void Send(Stream target, byte[] bytes)
+    private void Send(Stream target, ReadOnlySpan<byte> bytes)
     {
         target.Write(bytes);
         passed += bytes.Length;
-        held.ResetWrittenCount();
+        held.SetLength(0);
     }
 }

@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Runtime.InteropServices;
 using HarfBuzzSharp;
 using JarLabel.Layout;
 using Buffer = HarfBuzzSharp.Buffer;
@@ -29,9 +28,8 @@ internal sealed class Typesetter
 
     private Typesetter(Face face)
     {
-        var bytes = FontFile.Read(face);
-        var pin = GCHandle.Alloc(bytes, GCHandleType.Pinned);
-        using var blob = new Blob(pin.AddrOfPinnedObject(), bytes.Length, MemoryMode.ReadOnly);
+        var file = FontFile.Of(face);
+        using var blob = new Blob(file.Address, file.Length, MemoryMode.ReadOnly);
         using var hbFace = new HarfBuzzSharp.Face(blob, 0);
         hbFace.MakeImmutable();
         if (hbFace.UnitsPerEm != Em)

@@ -1,3 +1,5 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using CsCheck;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
@@ -144,10 +146,13 @@ public class JarLifeTests
         var jar = Jar.Fold(JarNumber.From(7), [Mix(2, 300, "garnet", "ethanol-95")]).Require();
         JarEvent[] events =
         [
+            Mix(2, 300, "garnet", "ethanol-95"),
             .. Enumerable.Range(0, 7).Select(kind => Some(kind, jar)),
             new Blended(Day, jar.Contents, jar.Container, jar.Dates, "main", Day, [JarNumber.From(1), JarNumber.From(2)], Test: new TestResult(new DateOnly(2026, 3, 9), true)),
             new Decanted(Day, jar.Contents, jar.Container, jar.Dates, "main", Day, JarNumber.From(1), Changed: new LastChange("thinned", Day)),
             new PouredOut(Day, jar.Contents, JarNumber.From(9)),
+            new Redated(Day, jar.Dates),
+            new Labelled(Day, 1, "labels/a.pdf", "standard", "a4", 1, "JAR 142-5.1"),
             new Discarded(Day, "stays tacky"),
             new Undone(Day, "Thinned", true),
         ];
@@ -156,7 +161,14 @@ public class JarLifeTests
             var written = JarEventJson.Write(happened);
             Assert.Equal(written, JarEventJson.Write(JarEventJson.Read(written, "event 1").Require()));
             Assert.StartsWith($"{{\"event\":\"{happened.Name}\"", written, StringComparison.Ordinal);
+            var spaced = JsonNode.Parse(written)!.ToJsonString(new JsonSerializerOptions { WriteIndented = true });
+            Assert.Equal(written, JarEventJson.Write(JarEventJson.Read(spaced, "event 1").Require()));
+            var more = Assert.Single(JarEventJson.Read($"{written[..^1]},\"more\":1}}", "event 1").Problems);
+            Assert.Equal("JL401", more.Code);
         }
+
+        var kinds = typeof(JarEvent).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(JarEvent))).Select(type => type.Name);
+        Assert.Equal(kinds.Order(StringComparer.Ordinal), events.Select(happened => happened.Name).Distinct().Order(StringComparer.Ordinal));
     }
 
     /// <summary>All there is to a jar but its revision, in one line.</summary>

@@ -1,11 +1,12 @@
 using System.Net;
 using System.Net.Sockets;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace JarLabel.Tests.Web;
 
 /// <summary>Somebody who means harm, from the network or through a page of another site in the shop's own browser.</summary>
-public sealed class HostileClientTests : IDisposable
+public sealed partial class HostileClientTests : IDisposable
 {
     private const string Script = "<script>alert(1)</script>\"'><img src=x onerror=alert(1)>";
 
@@ -185,6 +186,46 @@ public sealed class HostileClientTests : IDisposable
     }
 
     [Theory]
+    [InlineData("/mix")]
+    [InlineData("/J/1-9/thin")]
+    [InlineData("/J/1-9/thicken")]
+    [InlineData("/J/1-9/use")]
+    [InlineData("/J/1-9/test")]
+    [InlineData("/J/1-9/note")]
+    [InlineData("/J/1-9/move")]
+    [InlineData("/J/1-9/label")]
+    [InlineData("/J/1-9/discard")]
+    [InlineData("/J/1-9/undo")]
+    public async Task Script_in_every_field_of_a_form_at_once_stays_text(string form)
+    {
+        shop.Stock("500 g", "1 gal");
+        var blank = (await shop.Get(form)).Text;
+        string[] fields = [.. FieldName().Matches(blank).Select(m => m.Groups[1].Value).Where(name => name != "no-label")];
+        Assert.True(fields.Length > 0 || form.EndsWith("/undo", StringComparison.Ordinal));
+        foreach (var how in (string[])["live", "show", "record"])
+        {
+            var page = await shop.Post(form, [.. WebShop.Hidden(blank), .. fields.Select(name => (name, Script)), ("do", how)]);
+            Assert.DoesNotContain("<script>alert", page.Text, StringComparison.Ordinal);
+            Assert.DoesNotContain("<img src=x", page.Text, StringComparison.Ordinal);
+        }
+
+        Assert.DoesNotContain("<script>alert", (await shop.Get("/J/1-9")).Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/?find=")]
+    [InlineData("/?shelf=")]
+    [InlineData("/?after=")]
+    [InlineData("/J/")]
+    [InlineData("/done/")]
+    public async Task Script_in_an_address_stays_text(string address)
+    {
+        var page = await shop.Get(address + Uri.EscapeDataString(Script));
+        Assert.DoesNotContain("<script>alert", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("<img src=x", page.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("/")]
     [InlineData("/J/1-9")]
     [InlineData("/J/1-9/thin")]
@@ -202,6 +243,9 @@ public sealed class HostileClientTests : IDisposable
         Assert.False(headers.ContainsKey("Server"));
         Assert.False(headers.ContainsKey("Access-Control-Allow-Origin"));
     }
+
+    [GeneratedRegex("id=\"f-([^\"]+)\"")]
+    private static partial Regex FieldName();
 
     private async Task<string> Raw(string request)
     {

@@ -60,6 +60,17 @@ public sealed class PairingTests : IDisposable
     }
 
     [Fact]
+    public async Task Script_in_the_name_of_a_device_stays_text_and_what_would_steer_a_terminal_is_refused()
+    {
+        const string script = "<script>alert(1)</script>";
+        var wrong = await shop.Fill($"/pair?code={Uri.EscapeDataString(script)}&to={Uri.EscapeDataString(script)}", ("code", script), ("name", script));
+        Assert.DoesNotContain("<script>alert", wrong.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("<script>alert", (await shop.Get($"/pair?code={Uri.EscapeDataString(script)}&to={Uri.EscapeDataString(script)}")).Text, StringComparison.Ordinal);
+        Assert.Equal(403, (await shop.Fill("/pair", ("code", shop.Code), ("name", "tablet\u001b[2J"))).Status);
+        Assert.DoesNotContain(shop.Said, line => line.Contains('\u001b', StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task A_code_serves_once()
     {
         var code = shop.Code;
