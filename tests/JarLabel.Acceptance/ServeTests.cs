@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
 using System.Text.RegularExpressions;
@@ -122,7 +123,11 @@ public sealed partial class ServeTests : IDisposable
 
     private void Mix() => Assert.Equal(0, shop.Run("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--no-label").ExitCode);
 
-    private ServedShop Serve(params string[] more) => new(shop.Start(["serve", "--port", "0", "--json", .. more]));
+    private ServedShop Serve(params string[] more) => new(Started(["serve", "--port", "0", "--json", .. more]));
+
+    // A job in the background of a script is born deaf to Ctrl-C, and so are its children; here it must be heard wherever the tests run.
+    private Process Started(string[] arguments) =>
+        OperatingSystem.IsLinux() ? shop.StartUnder("env", ["--default-signal=INT", Place.Program, .. arguments]) : shop.Start(arguments);
 
     private static Task<HttpStatusCode> Note(HttpClient client, string text) => Send(client, "/J/1-9/note", new("text", text), new("do", "record"));
 
