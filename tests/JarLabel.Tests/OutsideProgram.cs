@@ -16,6 +16,7 @@ internal sealed class OutsideProgram(string name, string package)
     public static readonly OutsideProgram ZXingReader = new("ZXingReader", "zxing-cpp-tools");
     public static readonly OutsideProgram QrEncode = new("qrencode", "qrencode");
     public static readonly OutsideProgram MuTool = new("mutool", "mupdf-tools");
+    public static readonly OutsideProgram Ghostscript = new("gs", "ghostscript");
 
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 

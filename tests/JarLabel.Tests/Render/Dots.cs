@@ -70,11 +70,11 @@ internal sealed class Dots
 
     private static int Number(byte[] bytes, ref int at) => int.Parse(Word(bytes, ref at), CultureInfo.InvariantCulture);
 
-    // One blank ends each word; after the last one the dots begin.
+    // One blank ends each word; after the last one the dots begin. A remark goes from a number sign to the end of its line.
     private static string Word(byte[] bytes, ref int at)
     {
-        while (char.IsWhiteSpace((char)bytes[at]))
-            at++;
+        while (char.IsWhiteSpace((char)bytes[at]) || bytes[at] == '#')
+            at = bytes[at] == '#' ? Array.IndexOf(bytes, (byte)'\n', at) : at + 1;
         var from = at;
         while (!char.IsWhiteSpace((char)bytes[at]))
             at++;
