@@ -4,6 +4,7 @@ using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Supplies;
 
@@ -24,7 +25,7 @@ internal static class BenchProblems
         new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first.)", "--shelf");
 
     internal static Problem PictureOfManyPages(string file, int pages) =>
-        new("JL331", $"{pages} pages do not fit one picture; write a PDF, such as labels.pdf, or ask for fewer labels.", file);
+        new("JL331", $"{pages} pages do not fit one picture; write a PDF, such as {Path.GetFileNameWithoutExtension(file)}.pdf, or ask for less at once, such as one shelf or one jar.", file);
 
     internal static Problem UnknownFileKind(string file) =>
         new("JL332", $"Read {Quoted.Of(file)} as the file to write; its ending says what it becomes: .pdf, .png or .svg, such as label.pdf.", "--out");
@@ -93,5 +94,11 @@ internal static class BenchProblems
         .Select(run => run.Count() == 1 ? run.First().ToString(CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{run.First()}-{run.Last()}")));
 
     internal static Problem ChartNotWritten(string file, string why) =>
-        new("JL339", $"The chart cannot be written to {Quoted.Of(file)}: {why} Name a file in a folder that is there and may be written to, such as air.svg.", "--out");
+        new("JL339", $"The drawing cannot be written to {Quoted.Of(file)}: {why} Name a file in a folder that is there and may be written to, such as {Path.GetFileName(file)}.", "--out");
+
+    internal static Problem NoKindToDraw() =>
+        new("JL361", "There is no kind to draw: no jar of that kind was tested yet. Name one with --grade and --solvent, such as --grade garnet --solvent ethanol-95, to draw what published claims say.", "--out");
+
+    internal static Problem OneKindAPicture(string file, IReadOnlyList<LifeClass> kinds) =>
+        new("JL362", $"A picture holds one kind, and {string.Join(", ", kinds)} were asked for. Name one with --grade and --solvent, or write a PDF, such as {Path.GetFileNameWithoutExtension(file)}.pdf, with a page for each.", "--out");
 }

@@ -27,6 +27,17 @@ public sealed class Preflight(ITextRuler ruler, Func<QrModules, string?>? readBa
         ];
     }
 
+    /// <summary>Every text on pages that no design made which the typeface cannot draw.</summary>
+    /// <param name="name">What the pages are called in a message.</param>
+    /// <param name="pages">The pages.</param>
+    /// <param name="ruler">Knows the typeface.</param>
+    public static IReadOnlyList<Problem> CheckType(string name, IReadOnlyList<Page> pages, ITextRuler ruler)
+    {
+        ArgumentNullException.ThrowIfNull(pages);
+        ArgumentNullException.ThrowIfNull(ruler);
+        return [.. GlyphCheck.Problems(name, pages.SelectMany(p => p.Marks).OfType<TextMark>().DistinctBy(m => m.Text).Select(m => new SetText(m, Extent.Of(m, ruler))), ruler)];
+    }
+
     /// <summary>Every sign, signal word and large sentence that is too small to be read from a distance.</summary>
     /// <param name="label">The wall sign.</param>
     /// <param name="distance">From how far it is to be read.</param>

@@ -1,4 +1,4 @@
-using JarLabel.Bench.Labels;
+using JarLabel.Bench.Pictures;
 using JarLabel.Core;
 using JarLabel.Core.Air;
 using JarLabel.Core.Labels;
@@ -7,7 +7,7 @@ using JarLabel.Render;
 
 namespace JarLabel.Bench.Air;
 
-/// <summary>Draws what is in a room's air over time. It belongs to no jar, so the ledger knows nothing of it.</summary>
+/// <summary>Draws what is in a room's air over time.</summary>
 public static class DrawAirChart
 {
     /// <summary>Writes the chart whole or not at all; on a dry run it is drawn and dropped.</summary>
@@ -19,28 +19,7 @@ public static class DrawAirChart
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(air);
-        ArgumentNullException.ThrowIfNull(file);
         var text = AirChartText.For(air, bench.Metric);
-        return LabelFiles.Bytes(file, [AirChart.Of(air, text, new SkiaRuler())], text.Title, bench.Now).Then(bytes => bench.DryRun ? file : Write(file, bytes));
-    }
-
-    private static Result<string> Write(string file, byte[] bytes)
-    {
-        var part = Path.Combine(Path.GetDirectoryName(file)!, $".{Guid.NewGuid():N}.part");
-        try
-        {
-            File.WriteAllBytes(part, bytes);
-            File.Move(part, file, overwrite: true);
-            return file;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            if (File.Exists(part))
-            {
-                File.Delete(part);
-            }
-
-            return BenchProblems.ChartNotWritten(file, fault.Message);
-        }
+        return DrawnPages.Write(bench, [AirChart.Of(air, text, new SkiaRuler())], text.Title, file);
     }
 }

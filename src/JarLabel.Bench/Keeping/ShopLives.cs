@@ -20,8 +20,11 @@ public static class ShopLives
     public static Result<LearnedLives> Of(Workbench bench, LedgerView view, JarNumber? also = null)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return Tested(bench, view, also).Then<LearnedLives>(jars => new LearnedLives(ByClass(jars), bench.Catalog.Keeping, bench.Settings.Learning));
+        return Tested(bench, view, also).Then<LearnedLives>(jars => From(bench, jars));
     }
+
+    /// <summary>What these jars say.</summary>
+    internal static LearnedLives From(Workbench bench, IReadOnlyList<(JarHistory History, TestedJar Tested)> jars) => new(ByClass(jars), bench.Catalog.Keeping, bench.Settings.Learning);
 
     /// <summary>Every tested jar whose tests count for its class.</summary>
     public static Result<IReadOnlyList<(JarHistory History, TestedJar Tested)>> Tested(Workbench bench, LedgerView view, JarNumber? also = null)

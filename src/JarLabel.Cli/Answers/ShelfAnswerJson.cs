@@ -9,4 +9,8 @@ internal sealed record ShelfAnswerJson(IReadOnlyList<ShelfJarJson> Jars, double 
     /// <summary>The calendar that was written, if one was.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Calendar { get; init; }
+
+    /// <summary>The drawing that was written, if one was.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Drawing { get; init; }
 }

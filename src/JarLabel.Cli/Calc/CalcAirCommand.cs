@@ -44,15 +44,16 @@ internal static class CalcAirCommand
         var changes = typed.Value(Changes, Words.Number(0, 1000)) ?? 0;
         var mixing = typed.Value(Mixing, Words.Number(1, 10)) ?? 1;
         var temperature = typed.Value(Temperature, TemperatureText.Read);
+        var file = typed.File(Out);
         return typed.Then(() => AirQuestion.Of(evaporated, room, over, changes, mixing, temperature)
             .Then(question => RoomAirAssessor.Assess(solvent, question, session.Workbench.Rules))
-            .Then(air => Chart(typed, session, air).Then<Answer>(chart =>
+            .Then(air => Chart(file, session, air).Then<Answer>(chart =>
                 Answer.Of(Show(air, session, chart), AirAnswerJson.Of(air, chart), AnswerContext.Default.AirAnswerJson))));
     }
 
     /// <summary>The chart's file where one was asked for, else nothing.</summary>
-    private static Result<string> Chart(Typed typed, Session session, AirAssessment air) =>
-        typed.Text(Out) is { } named ? DrawAirChart.Do(session.Workbench, air, Path.GetFullPath(named)) : "";
+    private static Result<string> Chart(string? file, Session session, AirAssessment air) =>
+        file is not null ? DrawAirChart.Do(session.Workbench, air, file) : "";
 
     private static Screen Show(AirAssessment air, Session session, string chart)
     {

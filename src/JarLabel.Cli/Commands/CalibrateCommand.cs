@@ -50,9 +50,10 @@ internal static class CalibrateCommand
             typed.Refuse(TypingProblems.OneOfTwo(Forget.Name, typed.Given.First(name => name is not "--forget" and not "--sheet" and not "--printer")));
         }
 
+        var file = typed.File(Out);
         return typed.Then(() =>
             typed.Switch(Forget) ? CalibrateSheet.Forget(bench, sheet, printer).Then<Answer>(_ => Forgotten(sheet, printer))
-            : measured.IsEmpty ? CalibrateSheet.Print(bench, sheet, printer, typed.Text(Out) is { } named ? Path.GetFullPath(named) : null).Then<Answer>(page => Printed(page))
+            : measured.IsEmpty ? CalibrateSheet.Print(bench, sheet, printer, file).Then<Answer>(page => Printed(page))
             : CalibrateSheet.Keep(bench, sheet, printer, measured).Then<Answer>(kept => Kept(session, kept)));
     }
 

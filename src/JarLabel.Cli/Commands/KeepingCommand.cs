@@ -14,37 +14,51 @@ internal static class KeepingCommand
 {
     private static readonly Option<string> Grade = new("--grade") { Description = "Only these flakes; with --solvent also where none were tested.", HelpName = "id" };
     private static readonly Option<string> Solvent = new("--solvent") { Description = "Only this solvent.", HelpName = "id" };
+    private static readonly Option<string> Out = DrawingOptions.Out("Also draw it: the share that still dries hard by age, its band, the use-by age and the tests; a .pdf (a page a kind), .svg or .png file.");
 
     internal static Command Create(Runner runner) =>
-        runner.Runs(new Command("keeping", "How long each kind keeps at 20 °C, as learned from the shop's drying tests.") { Grade, Solvent }, Run);
+        runner.Runs(new Command("keeping", "How long each kind keeps at 20 °C, as learned from the shop's drying tests.") { Grade, Solvent, Out }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var keeping = typed.Fact(Grade, session.Grade)?.Keeping;
         var solvent = typed.Fact(Solvent, session.Solvent)?.Id;
+        var drawing = typed.File(Out);
         return typed.Then(() => LedgerDesk.Read(session.Workbench, view => ShopLives.Of(session.Workbench, view))
-            .Then<Answer>(lives => Say(session, [.. Wanted(lives, keeping, solvent).Select(lives.Of)])));
+            .Then(lives =>
+            {
+                LifeEstimate[] estimates = [.. Wanted(lives, keeping, solvent).Select(lives.Of)];
+                return drawing is null
+                    ? Say(session, estimates, null)
+                    : DrawLives.Do(session.Workbench, [.. estimates.Select(e => e.Class)], drawing).Then<Answer>(file => Say(session, estimates, file));
+            }));
     }
 
     private static IEnumerable<LifeClass> Wanted(LearnedLives lives, string? keeping, string? solvent) => keeping is not null && solvent is not null
         ? [new LifeClass(keeping, solvent)]
         : lives.Tested.Where(c => (keeping is null || c.Keeping == keeping) && (solvent is null || c.Solvent == solvent));
 
-    private static Answer Say(Session session, IReadOnlyList<LifeEstimate> estimates) => Answer.Of(
-        Show(session, estimates),
-        new KeepingAnswerJson(session.Workbench.Settings.Learning.StillGood, [.. estimates.Select(LifeEstimateJson.Of)], []),
+    private static Answer Say(Session session, IReadOnlyList<LifeEstimate> estimates, string? drawing) => Answer.Of(
+        Show(session, estimates, drawing),
+        new KeepingAnswerJson(session.Workbench.Settings.Learning.StillGood, [.. estimates.Select(LifeEstimateJson.Of)], []) { Drawing = drawing },
         AnswerContext.Default.KeepingAnswerJson);
 
-    private static Screen Show(Session session, IReadOnlyList<LifeEstimate> estimates)
+    private static Screen Show(Session session, IReadOnlyList<LifeEstimate> estimates, string? drawing)
     {
         var share = session.Workbench.Settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture);
         var screen = new Screen().Title($"Months at 20 °C after which {share} of jars should still dry hard: estimates");
-        return estimates.Count == 0
-            ? screen.Gap().Text("No jar was tested yet: every use-by stands on published claims.").Next("jarlabel test 1 pass")
-            : screen.Gap().Table(
-                ["kind", " claims", " learned", " 90 % band", " tests", " jars", " failed", "other jars"],
-                [.. estimates.Select(Row)]).Next("jarlabel shelf --due");
+        if (estimates.Count == 0)
+        {
+            return screen.Gap().Text("No jar was tested yet: every use-by stands on published claims.").Next("jarlabel test 1 pass");
+        }
+
+        var table = Table(screen, estimates);
+        return (drawing is null ? table : table.Gap().Rows(("drawing", drawing))).Next("jarlabel shelf --due");
     }
+
+    private static Screen Table(Screen screen, IReadOnlyList<LifeEstimate> estimates) => screen.Gap().Table(
+        ["kind", " claims", " learned", " 90 % band", " tests", " jars", " failed", "other jars"],
+        [.. estimates.Select(Row)]);
 
     private static string[] Row(LifeEstimate e) =>
     [

@@ -45,16 +45,17 @@ internal static class LabelCommand
             typed.Refuse(TypingProblems.CopiesOfJarsOnly());
         }
 
+        var file = FileOf(typed);
         return typed.Then(() =>
-            bag is { } flakes ? BagDesk.Label(session.Workbench, flakes, choice, FileOf(typed)).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome))
-            : bottle is { } alcohol ? BottleDesk.Label(session.Workbench, alcohol, choice, FileOf(typed)).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome))
-            : OfJars(typed, session, wanted, choice));
+            bag is { } flakes ? BagDesk.Label(session.Workbench, flakes, choice, file).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome))
+            : bottle is { } alcohol ? BottleDesk.Label(session.Workbench, alcohol, choice, file).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome))
+            : OfJars(session, wanted, choice, file));
     }
 
-    private static Result<Answer> OfJars(Typed typed, Session session, JarsWanted wanted, LabelChoice choice) => wanted.One is { } jar && choice.Copies == 1
-        ? LabelJar.Do(session.Workbench, jar, choice, FileOf(typed)).Then<Answer>(outcome => JarAnswer.Labelled(session, outcome))
-        : LabelJars.Do(session.Workbench, wanted, choice, FileOf(typed), session.Progress("labels")).Then<Answer>(labels => LabelsAnswer.Of(session, labels));
+    private static Result<Answer> OfJars(Session session, JarsWanted wanted, LabelChoice choice, string? file) => wanted.One is { } jar && choice.Copies == 1
+        ? LabelJar.Do(session.Workbench, jar, choice, file).Then<Answer>(outcome => JarAnswer.Labelled(session, outcome))
+        : LabelJars.Do(session.Workbench, wanted, choice, file, session.Progress("labels")).Then<Answer>(labels => LabelsAnswer.Of(session, labels));
 
     /// <summary>The file to write, or null for the usual place.</summary>
-    internal static string? FileOf(Typed typed) => typed.Text(Out) is { } named ? Path.GetFullPath(named) : null;
+    internal static string? FileOf(Typed typed) => typed.File(Out);
 }

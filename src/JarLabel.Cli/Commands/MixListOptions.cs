@@ -44,7 +44,7 @@ internal sealed class MixListOptions
             typed.Refuse(TypingProblems.NotBesideList(option));
         }
 
-        var target = typed.Text(file) is { } named ? Path.GetFullPath(named) : null;
+        var target = typed.File(file);
         return typed.Then(() => MixList.Do(session.Workbench, Path.GetFullPath(typed.Text(list)!), choice is null ? null : choice with { Copies = count }, target, session.Progress("labels"))
             .Then<Answer>(mixed => LabelsAnswer.Of(session, mixed)));
     }

@@ -47,7 +47,7 @@ internal static class PlanCommand
             typed.Value(Room, RoomText.Read) ?? NoticeRequest.UsualRoom,
             typed.Value(Over, TimeText.Read) ?? NoticeRequest.UsualOver,
             typed.Value(Temp, TemperatureText.Read),
-            typed.Text(Ics) is { } named ? Path.GetFullPath(named) : null);
+            typed.File(Ics));
         return typed.Then(() => PlanJob.Do(session.Workbench, request).Then<Answer>(job =>
             Answer.Of(Show(job, session), PlanAnswerJson.Of(job), AnswerContext.Default.PlanAnswerJson, job.Cautions)));
     }

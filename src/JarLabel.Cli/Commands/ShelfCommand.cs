@@ -20,8 +20,10 @@ internal static class ShelfCommand
 
     private static readonly Option<string> Shelf = new("--shelf") { Description = "Only this shelf.", HelpName = "name" };
     private static readonly Option<bool> Due = new("--due") { Description = "Only jars to test or past their use-by." };
+    private static readonly Option<string> Out = DrawingOptions.Out("Also draw them along time to pin up, one line a jar: a .pdf, .svg or .png file.");
+    private static readonly Option<string> Paper = DrawingOptions.PaperOption();
 
-    internal static Command Create(Runner runner) => runner.Runs(new Command("shelf", "The jars, soonest use-by first.") { Shelf, Due, PlanCommand.Ics }, Run);
+    internal static Command Create(Runner runner) => runner.Runs(new Command("shelf", "The jars, soonest use-by first.") { Shelf, Due, PlanCommand.Ics, Out, Paper }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
@@ -29,14 +31,20 @@ internal static class ShelfCommand
         var day = DateOnly.FromDateTime(bench.Now);
         var query = new ShelfQuery(typed.Text(Shelf), Take: MostShown);
         DateOnly? due = typed.Switch(Due) ? day : null;
-        return bench.Settings.Shelf(query.Shelf)
+        var (calendar, drawing, paper) = (typed.File(PlanCommand.Ics), typed.File(Out), DrawingOptions.Of(typed, Paper, session));
+        return typed.Then(() => bench.Settings.Shelf(query.Shelf)
             .Then(_ => LedgerDesk.Read(bench, view => ShelfTotals.Of(view).Then(totals => ShelfList.Of(bench, view, query, due).Then<ShelfSight>(list =>
                 new ShelfSight(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfDates.Cautions(list.Moved)])))))
-            .Then(sight => typed.Text(PlanCommand.Ics) is { } named
-                ? ShelfCalendar.Write(bench, sight.List, Path.GetFullPath(named)).Then<ShelfSight>(file => sight with { Calendar = file })
+            .Then(sight => calendar is not null
+                ? ShelfCalendar.Write(bench, sight.List, calendar).Then<ShelfSight>(file => sight with { Calendar = file })
                 : sight)
-            .Then<Answer>(sight => Say(sight, session));
+            .Then(sight => drawing is null
+                ? sight
+                : DrawShelf.Do(bench, sight.List, query.Shelf, due is null ? Standing(sight, query) : sight.List.Jars.Count, due is not null, drawing, paper).Then<ShelfSight>(file => sight with { Drawing = file }))
+            .Then<Answer>(sight => Say(sight, session)));
     }
+
+    private static int Standing(ShelfSight sight, ShelfQuery query) => sight.Totals.Where(t => query.Shelf is null || t.Shelf == query.Shelf).Sum(t => t.Jars);
 
     private static Answer Say(ShelfSight sight, Session session) => Answer.Of(
         Show(sight, session),
@@ -45,7 +53,7 @@ internal static class ShelfCommand
             sight.List.Jars.Sum(j => j.Liquid.Milliliters),
             [.. sight.Totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters, t.Bottles, t.Alcohol.Milliliters))],
             sight.Cautions)
-        { Calendar = sight.Calendar },
+        { Calendar = sight.Calendar, Drawing = sight.Drawing },
         AnswerContext.Default.ShelfAnswerJson,
         sight.Cautions);
 
@@ -59,9 +67,9 @@ internal static class ShelfCommand
             screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(j, sight.List, session))], i => StateWords.Style(State(jars[i], sight.List, session)));
         }
 
-        if (sight.Calendar is { } calendar)
+        if ((sight.Calendar ?? sight.Drawing) is not null)
         {
-            screen.Gap().Rows(("calendar", calendar));
+            screen.Gap().Rows(("calendar", sight.Calendar), ("drawing", sight.Drawing));
         }
 
         return (sight.Totals.Count > 1 || sight.Totals.Any(t => t.Bottles > 0) ? screen.Gap().Rows(sight.Totals.Select(t => Total(t, session))) : screen)

@@ -12,4 +12,7 @@ internal sealed record ShelfSight(ShelfList List, IReadOnlyList<StandingOnShelf>
 {
     /// <summary>The calendar that was written, if one was.</summary>
     internal string? Calendar { get; init; }
+
+    /// <summary>The drawing that was written, if one was.</summary>
+    internal string? Drawing { get; init; }
 }

@@ -59,6 +59,18 @@ internal sealed class Typed(ParseResult parsed)
     internal Result<string> File(Argument<string> argument) =>
         parsed.GetValue(argument) is { } file && !string.IsNullOrWhiteSpace(file) ? file : TypingProblems.NotAFile(argument.Name);
 
+    /// <summary>The full path of the file that the option names, or null when it was not given or names none.</summary>
+    internal string? File(Option<string> option)
+    {
+        if (Text(option) is { } named && string.IsNullOrWhiteSpace(named))
+        {
+            problems.Add(TypingProblems.NotAFile(option.Name));
+            return null;
+        }
+
+        return Text(option) is { } file ? Path.GetFullPath(file) : null;
+    }
+
     /// <summary>Takes a result's value, or notes its problems.</summary>
     internal bool Take<T>(Result<T> result, out T? value)
         where T : notnull

@@ -64,13 +64,26 @@ public sealed class LearnedLives
     /// <summary>On what an estimate for a class stands; null where no jar was ever tested.</summary>
     public KeepingBasis? Basis(LifeClass wanted) => tests.Count == 0 ? null : new(Of(wanted).Tests, Of(wanted).Related);
 
+    /// <summary>When a share of a class's jars will still be good: nine times of ten the true age lies in this.</summary>
+    /// <param name="wanted">The class.</param>
+    /// <param name="stillGood">Shares between 0 and 1.</param>
+    public IReadOnlyList<LifeBandPoint> Band(LifeClass wanted, IEnumerable<double> stillGood)
+    {
+        ArgumentNullException.ThrowIfNull(stillGood);
+        var (months, learned) = (Base(wanted), Learned(Said(wanted)));
+        return [.. stillGood.Select(share =>
+        {
+            var mixture = new OffsetMixture(grid, learned.Select(s => (s.Weight, LearningSettings.ShiftTo(s.Shape, share), s.Belief)));
+            return new LifeBandPoint(share, months * Math.Exp(mixture.Quantile(BandLow)), months * Math.Exp(mixture.Quantile(BandHigh)));
+        })];
+    }
+
     private LifeEstimate Estimate(LifeClass wanted)
     {
         var months = Base(wanted);
         var own = tests.GetValueOrDefault(wanted);
-        var said = LearningSettings.Shapes.Select((s, i) => (s.Shape, s.Weight, Belief: Said(wanted, i))).ToArray();
-        var most = said.Max(s => s.Belief.LogSum);
-        var learned = said.Select(s => (s.Shape, Weight: s.Weight * Math.Exp(s.Belief.LogSum - most), s.Belief)).ToArray();
+        var said = Said(wanted);
+        var learned = Learned(said);
         var band = Mixture(learned);
         return new LifeEstimate(
             wanted, months, tests.Count == 0 && settings.AsBase ? months : At(Mixture(said).Quantile(Middle)), At(band.Quantile(BandLow)), At(band.Quantile(BandHigh)), own?.Lives ?? [], Related(wanted))
@@ -80,6 +93,16 @@ public sealed class LearnedLives
         };
 
         double At(double offset) => months * Math.Exp(offset);
+    }
+
+    /// <summary>What all tests say of one class under each shape, shapes weighed as before any test.</summary>
+    private (double Shape, double Weight, Belief Belief)[] Said(LifeClass wanted) => [.. LearningSettings.Shapes.Select((s, i) => (s.Shape, s.Weight, Said(wanted, i)))];
+
+    /// <summary>The same, each shape weighed anew by how well it foretold the tests.</summary>
+    private static (double Shape, double Weight, Belief Belief)[] Learned((double Shape, double Weight, Belief Belief)[] said)
+    {
+        var most = said.Max(s => s.Belief.LogSum);
+        return [.. said.Select(s => s with { Weight = s.Weight * Math.Exp(s.Belief.LogSum - most) })];
     }
 
     private OffsetMixture Mixture(IEnumerable<(double Shape, double Weight, Belief Belief)> said) =>

@@ -37,7 +37,12 @@ public sealed record LearningSettings(double StillGood, double Spread)
     public double Deviation => Math.Log(Spread) / 1.6448536269514722;
 
     /// <summary>The logarithm of how much later <see cref="StillGood"/> hold than <see cref="BaseStillGood"/> do; exactly 0 where they are the same.</summary>
-    public double Shift(double shape) => AsBase ? 0 : Math.Log(Math.Log(StillGood) / Math.Log(BaseStillGood)) / shape;
+    public double Shift(double shape) => AsBase ? 0 : ShiftTo(shape, StillGood);
+
+    /// <summary>The logarithm of how much later a share holds than <see cref="BaseStillGood"/> does; below 0 for a larger share.</summary>
+    /// <param name="shape">The shape of the Weibull distribution, above 0.</param>
+    /// <param name="stillGood">Between 0 and 1.</param>
+    public static double ShiftTo(double shape, double stillGood) => Math.Log(Math.Log(stillGood) / Math.Log(BaseStillGood)) / shape;
 
     /// <summary>True when the use-by is meant for the very share that the base months are read for.</summary>
     public bool AsBase => StillGood == BaseStillGood;

@@ -103,25 +103,13 @@ public static class AirChart
         }
     }
 
-    private static PathMark Leader(double from, double to) => Stroke([(Right, from), (Right + 3.2, to)], 0.125);
+    private static PathMark Leader(double from, double to) => new Strokes(Box).Line((Right, from), (Right + 3.2, to), 0.125);
 
     /// <summary>What lies below the axis is left out.</summary>
     private static IEnumerable<Mark> Curve(ChartScale scale, IReadOnlyList<AirPoint> points)
     {
         var drawn = points.Select(p => (X: scale.X(p.Elapsed.Minutes), Y: scale.Y(p.Ppm))).ToArray();
-        return drawn.Zip(drawn.Skip(1)).Where(step => Math.Min(step.First.Y, step.Second.Y) < Bottom - 0.001).Select(step => Stroke([step.First, step.Second], 0.45));
-    }
-
-    /// <summary>A stroke as a filled outline with square ends, so that strokes in a row close up.</summary>
-    private static PathMark Stroke(ReadOnlySpan<(double X, double Y)> ends, double half)
-    {
-        var (from, to) = (ends[0], ends[1]);
-        var (dx, dy) = (to.X - from.X, to.Y - from.Y);
-        var length = Math.Max(1e-9, Math.Sqrt((dx * dx) + (dy * dy)));
-        var (ux, uy) = (dx / length * half, dy / length * half);
-        var data = string.Create(CultureInfo.InvariantCulture,
-            $"M{from.X - ux - uy:0.###} {from.Y - uy + ux:0.###}L{to.X + ux - uy:0.###} {to.Y + uy + ux:0.###}L{to.X + ux + uy:0.###} {to.Y + uy - ux:0.###}L{from.X - ux + uy:0.###} {from.Y - uy - ux:0.###}Z");
-        return new PathMark(Box, 0, 0, 1, data, Ink.Black);
+        return drawn.Zip(drawn.Skip(1)).Where(step => Math.Min(step.First.Y, step.Second.Y) < Bottom - 0.001).Select(step => new Strokes(Box).Line(step.First, step.Second, 0.45));
     }
 
     private static TextMark Line(double x, double baseline, string words) => new(Box, x, baseline, words, Face.Regular, Small, Ink.Black);

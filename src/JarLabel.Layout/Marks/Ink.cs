@@ -23,4 +23,7 @@ public enum Ink
 
     /// <summary>The green of first-aid signs.</summary>
     Green,
+
+    /// <summary>A pale grey behind a drawing, for lines that lead the eye and say nothing of their own. White in one bit.</summary>
+    Pale,
 }

@@ -17,7 +17,7 @@ public static class OneBit
     private const double Even = 1e-6;
 
     /// <summary>Black or white.</summary>
-    public static Ink Of(Ink ink) => ink is Ink.White or Ink.Yellow or Ink.Orange ? Ink.White : Ink.Black;
+    public static Ink Of(Ink ink) => ink is Ink.White or Ink.Yellow or Ink.Orange or Ink.Pale ? Ink.White : Ink.Black;
 
     /// <summary>The same mark in black or white, bars on whole dots and at least two wide.</summary>
     /// <param name="mark">The mark.</param>

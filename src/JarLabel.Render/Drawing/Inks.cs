@@ -22,6 +22,7 @@ internal static class Inks
         Ink.Yellow => 0xF9C800,
         Ink.Blue => 0x005CA9,
         Ink.Green => 0x00824A,
+        Ink.Pale => 0xD2D2D2,
         _ => throw new ArgumentOutOfRangeException(nameof(ink), ink, "Not an ink of the house."),
     };
 }

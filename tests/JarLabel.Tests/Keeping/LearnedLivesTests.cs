@@ -35,6 +35,33 @@ public class LearnedLivesTests
         Assert.Equal(16, estimate.High, 0.04);
     }
 
+    /// <summary>Shops drawn as the model says they are before any test, the age of each share by the reference library's distribution function.</summary>
+    [Theory]
+    [InlineData(0.75)]
+    [InlineData(0.5)]
+    [InlineData(0.1)]
+    public void The_band_of_any_share_holds_nine_shops_of_ten(double share)
+    {
+        var random = new Random(5);
+        var ages = Enumerable.Range(0, 4000).Select(_ =>
+        {
+            var shape = 3 * Math.Exp(MathNet.Numerics.Distributions.Normal.Sample(random, 0, 0.35));
+            var tenth = 8 * Math.Exp(MathNet.Numerics.Distributions.Normal.Sample(random, 0, Math.Log(2) / 1.6448536269514722));
+            return tenth * Inverse(shape, 1, 1 - share) / Inverse(shape, 1, 0.1);
+        }).Order().ToArray();
+        var band = Assert.Single(Learned([]).Band(Garnet, [share]));
+        Assert.Equal(ages[200], band.Low, 0.06 * ages[200]);
+        Assert.Equal(ages[3800], band.High, 0.06 * ages[3800]);
+    }
+
+    [Fact]
+    public void The_band_at_the_share_of_the_use_by_is_that_of_the_estimate()
+    {
+        var lives = Learned([(Garnet, [new(60, 90), new(100, null)])]);
+        var band = Assert.Single(lives.Band(Garnet, [0.9]));
+        Assert.Equal((lives.Of(Garnet).Low, lives.Of(Garnet).High), (band.Low, band.High));
+    }
+
     [Fact]
     public void Many_tests_bring_the_estimate_to_what_the_shop_sees()
     {

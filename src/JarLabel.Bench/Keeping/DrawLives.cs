@@ -1,0 +1,48 @@
+using JarLabel.Bench.Pictures;
+using JarLabel.Bench.Recording;
+using JarLabel.Core;
+using JarLabel.Core.Keeping;
+using JarLabel.Core.Labels;
+using JarLabel.Layout.Charts;
+using JarLabel.Layout.Marks;
+using JarLabel.Render;
+
+namespace JarLabel.Bench.Keeping;
+
+/// <summary>Draws how long kinds of jars keep: the curve, its band, the use-by age, and the tests it stands on.</summary>
+public static class DrawLives
+{
+    /// <summary>Writes the drawing whole or not at all, a page for each kind; on a dry run it is drawn and dropped.</summary>
+    /// <param name="bench">The shop at this moment.</param>
+    /// <param name="kinds">The kinds; a picture holds one.</param>
+    /// <param name="file">Full path of the file; its ending says what it becomes.</param>
+    /// <returns>The file, or why not.</returns>
+    public static Result<string> Do(Workbench bench, IReadOnlyList<LifeClass> kinds, string file)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(kinds);
+        ArgumentNullException.ThrowIfNull(file);
+        return kinds.Count switch
+        {
+            0 => BenchProblems.NoKindToDraw(),
+            > 1 when !file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase) => BenchProblems.OneKindAPicture(file, kinds),
+            _ => LedgerDesk.Read(bench, view => ShopLives.Tested(bench, view))
+                .Then(tested => DrawnPages.Write(bench, [.. Pages(bench, kinds, tested)], "How long jars keep", file)),
+        };
+    }
+
+    private static IEnumerable<Page> Pages(Workbench bench, IReadOnlyList<LifeClass> kinds, IReadOnlyList<(JarHistory History, TestedJar Tested)> tested)
+    {
+        var (lives, stillGood, ruler) = (ShopLives.From(bench, tested), bench.Settings.Learning.StillGood, new SkiaRuler());
+        foreach (var kind in kinds)
+        {
+            var life = lives.Of(kind);
+            var jars = tested.Where(t => t.Tested.Class == kind)
+                .Select(t => LifeChartJar.Of(t.History.Jar.Number, t.Tested.Tests))
+                .OfType<LifeChartJar>()
+                .Take(LifeChart.MostJars)
+                .ToArray();
+            yield return LifeChart.Of(life, stillGood, lives.Band(kind, LifeChart.BandShares), jars, LifeChartText.For(life, stillGood, jars.Length, bench.Catalog), ruler);
+        }
+    }
+}

@@ -1,0 +1,59 @@
+using System.Globalization;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
+using UnitsNet;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>One jar on the drawing of the shelves: its words and its days.</summary>
+/// <param name="Number">Its number with check digit.</param>
+/// <param name="What">Its cut, flakes and alcohol.</param>
+/// <param name="Stands">How it stands, where, and what is in it.</param>
+/// <param name="UseBy">Its estimated use-by in words.</param>
+/// <param name="Next">The next thing to know of it.</param>
+/// <param name="State">How it stands.</param>
+/// <param name="Days">Its days.</param>
+public sealed record ShelfChartRow(string Number, string What, string Stands, string UseBy, string Next, JarState State, ShelfChartDays Days)
+{
+    /// <summary>The row of a jar that stands on a shelf.</summary>
+    /// <param name="jar">The jar, with the dates that the shop's tests say now where they are others.</param>
+    /// <param name="tests">Its tests that stand, in any order.</param>
+    /// <param name="catalog">Names.</param>
+    /// <param name="now">The moment.</param>
+    /// <param name="metric">Metric amounts first.</param>
+    public static ShelfChartRow Of(Jar jar, IEnumerable<TestResult> tests, ShopCatalog catalog, DateTime now, bool metric)
+    {
+        ArgumentNullException.ThrowIfNull(jar);
+        ArgumentNullException.ThrowIfNull(catalog);
+        var dates = jar.Learned is { } learned ? jar.Dates.Shortest(learned) : jar.Dates;
+        var state = jar.StateAt(now);
+        var days = new ShelfChartDays(jar.MixedAt, dates.Ready, dates.TestFrom, dates.UseBy, [.. tests.OrderBy(t => t.Day)]);
+        return new(
+            jar.Number.ToString(),
+            $"{VulgarFraction.Of(jar.Contents.Cut?.PoundsPerUsGallon ?? 0)} lb {Flakes(jar.Held, catalog)} in {Alcohol(jar.Held, catalog)}",
+            $"{Stand(jar, state)}, {jar.Shelf}, {BenchAmount.Both(Volume.FromMilliliters(jar.Contents.Liquid.Milliliters), metric)}",
+            DateWords.Estimate(dates.UseBy),
+            Follows(jar, dates.TestFrom, state),
+            state,
+            days);
+    }
+
+    private static string Stand(Jar jar, JarState state) => state == JarState.Past && jar.Test is { Passed: false } ? "failed its test" : JarStateWords.Of(state);
+
+    /// <summary>A label that is wrong comes before everything else, then a failure, then what is to be done or was done last.</summary>
+    private static string Follows(Jar jar, DateOnly testFrom, JarState state) => (jar, state) switch
+    {
+        ({ Learned: not null }, _) => "label out of date",
+        ({ Test: { Passed: false, Day: var day } }, _) => $"failed {DateWords.Of(day)}",
+        (_, JarState.Past) => "past since then",
+        (_, JarState.Dissolving) => $"ready ≈ {jar.Dates.Ready.ToString("d MMM, HH:mm", CultureInfo.InvariantCulture)}",
+        (_, JarState.Test) => "a few drops on glass",
+        ({ Test.Day: var day }, _) => $"passed {DateWords.Of(day)}",
+        _ => $"test from {DateWords.Of(testFrom)}",
+    };
+
+    // A grade that the shop has taken out of its catalog still stands in jars; its id then says what it was.
+    private static string Flakes(Contents held, ShopCatalog catalog) => string.Join(" + ", held.Resins.Select(r => catalog.Grades.Find(r.Grade)?.Name ?? r.Grade));
+
+    private static string Alcohol(Contents held, ShopCatalog catalog) => string.Join(" + ", held.Solvents.Select(s => catalog.Solvents.Find(s.Solvent)?.ShortName ?? s.Solvent));
+}

@@ -1,0 +1,70 @@
+using JarLabel.Core.Labels;
+using JarLabel.Layout.Marks;
+
+namespace JarLabel.Layout.Charts;
+
+/// <summary>The tested jars of one kind, a lane each, on the scale of the curve above: passed tests, failed ones, and between the two a bar in
+/// which the life ended; an arrow where it lasts.</summary>
+internal sealed class LifeLanes
+{
+    private const string Box = "jars";
+    private const double WidestPitch = 5, NarrowestPitch = 1.2;
+    private const double Room = 120;
+    private const double LeastForNumbers = 3;
+    private static readonly Strokes Draw = new(Box);
+
+    private readonly double top;
+    private readonly double pitch;
+
+    internal LifeLanes(int jars, double top)
+    {
+        this.top = top;
+        pitch = Math.Clamp(Room / Math.Max(1, jars), NarrowestPitch, WidestPitch);
+        Bottom = top + (jars * pitch);
+    }
+
+    /// <summary>Where the last lane ends, mm.</summary>
+    internal double Bottom { get; }
+
+    private double Radius => Math.Min(1.5, pitch * 0.42);
+
+    /// <summary>The lanes, the youngest last test first.</summary>
+    internal IEnumerable<Mark> Of(IEnumerable<LifeChartJar> jars, LifeScale scale, ChartType type) =>
+        jars.OrderBy(j => j.LastMonths).ThenBy(j => j.Number.Value).SelectMany((jar, i) => Lane(jar, top + ((i + 0.5) * pitch), scale, type));
+
+    private IEnumerable<Mark> Lane(LifeChartJar jar, double y, LifeScale scale, ChartType type)
+    {
+        if (pitch >= LeastForNumbers)
+        {
+            yield return type.EndingAt(Box, scale.Left - 2.5, y + type.HalfCap(Face.Regular, 7.5), jar.Number.ToString(), Face.Regular, 7.5);
+        }
+
+        var end = scale.X(jar.LastMonths);
+        yield return Draw.Bar(scale.Left, y - 0.125, Math.Max(0.1, end - scale.Left), 0.25);
+        foreach (var mark in jar.Life.Until is { } until ? Ended(scale.X(LifeChartJar.MonthsOf(jar.Life.After)), scale.X(LifeChartJar.MonthsOf(until)), y) : Lasting(end, y))
+        {
+            yield return mark;
+        }
+
+        foreach (var mark in jar.Tests.SelectMany(t => Test(scale.X(LifeChartJar.MonthsOf(t.Age)), y, t.Passed, Radius)))
+        {
+            yield return mark;
+        }
+    }
+
+    internal static IEnumerable<Mark> Ended(double from, double to, double y) => [Draw.Bar(from, y - 0.4, Math.Max(0.1, to - from), 0.8)];
+
+    internal static IEnumerable<Mark> Lasting(double x, double y, double size = 1) =>
+    [
+        Draw.Bar(x, y - 0.125, 4.5 * size, 0.25),
+        Draw.Polygon(Ink.Black, (x + (6 * size), y), (x + (4.2 * size), y - (0.8 * size)), (x + (4.2 * size), y + (0.8 * size))),
+    ];
+
+    /// <summary>A ring for a pass, a cross for a failure.</summary>
+    internal static IEnumerable<Mark> Test(double x, double y, bool passed, double radius) => passed
+        ? [Draw.Disc(x, y, radius, Ink.Black), Draw.Disc(x, y, radius * 0.68, Ink.White)]
+        : [
+            Draw.Line((x - radius, y - radius), (x + radius, y + radius), Math.Max(0.13, radius * 0.25)),
+            Draw.Line((x - radius, y + radius), (x + radius, y - radius), Math.Max(0.13, radius * 0.25)),
+        ];
+}

@@ -1,0 +1,37 @@
+using JarLabel.Core.Labels;
+using JarLabel.Layout.Marks;
+
+namespace JarLabel.Layout.Charts;
+
+/// <summary>The jars on the shelves along time, on paper turned on its side, to be pinned up. All pages have one scale.</summary>
+public static class ShelfChart
+{
+    private const double Margin = 9;
+    private const double PlotTop = 42;
+    private const double FootRoom = 32;
+    private const double WordsWidth = 84;
+    private const double DatesWidth = 33;
+    private const double LeastRow = 9.4, MostRow = 18;
+
+    /// <summary>The pages, at least one.</summary>
+    /// <param name="text">Its words and days.</param>
+    /// <param name="paper">The paper, upright; it is turned.</param>
+    /// <param name="cropped">True to end the page under the drawing, for a picture that is not printed.</param>
+    /// <param name="ruler">Measures text.</param>
+    public static IReadOnlyList<Page> Of(ShelfChartText text, Paper paper, bool cropped, ITextRuler ruler)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(ruler);
+        var side = paper.OnItsSide;
+        var room = side.Height - PlotTop - FootRoom;
+        var pages = Math.Max(1, (int)Math.Ceiling(text.Rows.Count / Math.Floor(room / LeastRow)));
+        var rows = Math.Max(1, (int)Math.Ceiling((double)text.Rows.Count / pages));
+        var pitch = Math.Min(room / rows, MostRow);
+        var scale = new DayScale(Margin + WordsWidth, side.Width - Margin - DatesWidth, text.Now, [.. text.Rows.Select(r => r.Days)]);
+        return
+        [
+            .. Enumerable.Range(0, pages).Select(page =>
+                new ShelfChartPage(text, scale, side, cropped, pitch, new ChartType(ruler)).Of([.. text.Rows.Skip(page * rows).Take(rows)], ShelfChartText.PageOf(page + 1, pages))),
+        ];
+    }
+}

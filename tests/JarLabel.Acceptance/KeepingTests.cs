@@ -1,0 +1,66 @@
+using JarLabel.Tests;
+
+namespace JarLabel.Acceptance;
+
+public sealed class KeepingTests : IDisposable
+{
+    private readonly Shop shop = new();
+
+    public KeepingTests()
+    {
+        shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--at", "2026-01-10", "--no-label");
+        shop.Json("mix", "--grade", "blonde", "--cut", "2", "--pour", "350 mL", "--solvent", "ethanol-95", "--at", "2026-01-10", "--no-label");
+    }
+
+    public void Dispose() => shop.Dispose();
+
+    private string File(string name) => Path.Combine(shop.Folder, name);
+
+    [Theory]
+    [InlineData("shelf.pdf", "%PDF-")]
+    [InlineData("shelf.svg", "<svg")]
+    [InlineData("shelf.png", "PNG")]
+    public void The_drawing_of_the_shelves_is_written_as_its_ending_says(string name, string holds)
+    {
+        Assert.Equal(File(name), shop.Json("shelf", "--out", File(name), "--at", "2026-02-01")["drawing"]!.GetValue<string>());
+        Assert.Contains(holds, System.Text.Encoding.Latin1.GetString(System.IO.File.ReadAllBytes(File(name)))[..400], StringComparison.Ordinal);
+    }
+
+    /// <summary>The oldest program that reads what is on the paper is somebody else's.</summary>
+    [Fact]
+    public void Poppler_reads_every_jar_and_its_state_from_the_paper()
+    {
+        shop.Json("test", "1", "pass", "--at", "2026-06-01");
+        shop.Json("shelf", "--out", File("shelf.pdf"), "--at", "2026-06-20", "--paper", "a4");
+        var said = OutsideProgram.PdfToText.Run("-layout", File("shelf.pdf"), "-");
+        foreach (var words in (string[])["1-9", "2-7", "1½ lb garnet", "passed 1 Jun 2026", "today 20 Jun 2026", "use by (estimate)", "test first"])
+        {
+            Assert.Contains(words, said, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_kind_is_drawn_with_its_tests_and_several_need_a_choice()
+    {
+        shop.Json("test", "1", "pass", "--at", "2026-06-01");
+        shop.Json("test", "2", "fail", "--at", "2026-06-01");
+        var run = shop.Run("keeping", "--out", File("k.svg"));
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("JL362", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(File("k.pdf"), shop.Json("keeping", "--out", File("k.pdf"))["drawing"]!.GetValue<string>());
+        Assert.Equal(File("k.svg"), shop.Json("keeping", "--grade", "garnet", "--solvent", "ethanol-95", "--out", File("k.svg"))["drawing"]!.GetValue<string>());
+    }
+
+    [Theory]
+    [InlineData("JL361", "keeping|--out|k.pdf")]
+    [InlineData("JL332", "shelf|--out|shelf.doc")]
+    [InlineData("JL118", "shelf|--out|")]
+    [InlineData("JL339", "shelf|--out|/no/such/folder/shelf.pdf")]
+    [InlineData("--paper", "shelf|--out|shelf.pdf|--paper|a0")]
+    public void A_drawing_that_cannot_be_made_is_told(string says, string typed)
+    {
+        var run = shop.Run(typed.Split('|'));
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(says, run.Errors, StringComparison.Ordinal);
+    }
+}
