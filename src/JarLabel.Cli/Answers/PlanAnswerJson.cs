@@ -23,6 +23,9 @@ internal sealed record PlanAnswerJson(
     string? Calendar,
     IReadOnlyList<Problem> Warnings)
 {
+    /// <summary>The sheet for the bench, where one was wanted.</summary>
+    public string? Sheet { get; init; }
+
     internal static PlanAnswerJson Of(PlannedJob job)
     {
         var plan = job.Plan;

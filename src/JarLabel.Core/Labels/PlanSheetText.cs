@@ -1,0 +1,65 @@
+using System.Globalization;
+using JarLabel.Core.Air;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Planning;
+using UnitsNet;
+
+namespace JarLabel.Core.Labels;
+
+/// <summary>Everything that is printed on the sheet that goes to the bench with a job.</summary>
+/// <param name="Title">What is brushed on: grade and alcohol.</param>
+/// <param name="Summary">How much, on which day, how sure.</param>
+/// <param name="Lines">The job, line by line, under <see cref="PlanWords.LineHeads"/>.</param>
+/// <param name="Takes">What it takes.</param>
+/// <param name="Steps">What to do, in order.</param>
+/// <param name="Cautions">What every session with alcohol needs. Common practice.</param>
+/// <param name="Closing">What comes before all of it.</param>
+public sealed record PlanSheetText(
+    string Title,
+    string Summary,
+    IReadOnlyList<string[]> Lines,
+    IReadOnlyList<(string Label, string? Words)> Takes,
+    IReadOnlyList<PlanStep> Steps,
+    IReadOnlyList<string> Cautions,
+    string Closing)
+{
+    /// <summary>What stands over the steps.</summary>
+    public const string StepsHead = "Tick what is done. The line under a step records it and writes its label.";
+
+    /// <summary>The words of the sheet.</summary>
+    /// <param name="shop">The shop's name; null where it has none.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="steps">Its steps.</param>
+    /// <param name="grade">The flakes.</param>
+    /// <param name="solvent">The alcohol.</param>
+    /// <param name="air">The air while the thirstiest coat dries.</param>
+    /// <param name="room">Air in the room.</param>
+    /// <param name="now">The moment.</param>
+    /// <param name="metric">Metric amounts first.</param>
+    public static PlanSheetText For(
+        string? shop, JobPlan plan, IReadOnlyList<PlanStep> steps, Grade grade, Solvent solvent, AirAssessment air, Volume room, DateTime now, bool metric)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(grade);
+        ArgumentNullException.ThrowIfNull(solvent);
+        var name = char.ToUpperInvariant(grade.Name[0]) + grade.Name[1..];
+        return new(
+            $"{name} in {solvent.ShortName}",
+            $"{(shop is null ? "" : shop + ", ")}{DateWords.Of(DateOnly.FromDateTime(now))}: {PlanWords.Liquid(plan, metric)}. Low confidence: coats and waste differ much.",
+            PlanWords.Lines(plan, metric),
+            PlanWords.Takes(plan, air, room, metric),
+            steps,
+            [
+                "Highly flammable: no spark, heater or pilot light; a burning alcohol flame is nearly invisible by day.",
+                "Window and door open, a fan that blows outdoors; goggles and gloves.",
+                "Alcohol rags singly outdoors to dry. Rags with drying oil heat by themselves: flat outdoors, or under water in a closed metal can.",
+                .. plan.Batches.Any(b => b.Recipe.Makes > Quart) ? ["A batch here is more than one US quart (946 mL): share it among jars, no glass larger than that."] : Array.Empty<string>(),
+            ],
+            "The local fire code, the alcohol’s own label and data sheet, and licensed practice come first.");
+    }
+
+    /// <summary><c>3 more steps have no room here: "jarlabel plan" lists them.</c></summary>
+    public static string More(int steps) => string.Create(CultureInfo.InvariantCulture, $"{steps} more step{(steps == 1 ? " has" : "s have")} no room here: “jarlabel plan” lists all.");
+
+    private static Volume Quart => Volume.FromUsQuarts(1);
+}

@@ -1,0 +1,58 @@
+using UglyToad.PdfPig;
+
+namespace JarLabel.Acceptance;
+
+public sealed class PlanTests : IDisposable
+{
+    private static readonly string[] Job = ["plan", "--for", "seal", "--area", "14 sq ft", "--coats", "2", "--for", "pad", "--area", "14 sq ft", "--coats", "8", "--grade", "garnet", "--solvent", "ethanol-95", "--at", "2026-03-09T10:00"];
+
+    private readonly Shop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    /// <summary>14 sq ft at 400 sq ft a gallon: 0.07 gal for two coats and 0.28 for eight, with waste 291 mL and 1.22 L.</summary>
+    [Fact]
+    public void A_sheet_for_the_bench_holds_the_job_its_steps_and_its_cautions_on_one_page()
+    {
+        var answer = shop.Json([.. Job, "--out", "sheet.pdf", "--paper", "letter"]);
+        var file = Path.Combine(shop.Folder, "sheet.pdf");
+        Assert.Equal(file, answer["sheet"]!.GetValue<string>());
+        using var document = PdfDocument.Open(file);
+        Assert.Equal(1, document.NumberOfPages);
+        Assert.Equal((612, 792), (document.GetPage(1).Width, document.GetPage(1).Height));
+        var words = string.Join(' ', document.GetPage(1).GetWords().Select(w => w.Text));
+        Assert.All(["291 mL", "1.22 L", "jarlabel mix --grade garnet --cut 1.5", "Highly flammable", "US quart", "local fire code"], said => Assert.Contains(said, words, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("--area", "0 sq ft")]
+    [InlineData("--for", "polish")]
+    [InlineData("--out", "sheet.doc")]
+    [InlineData("--paper", "a3")]
+    public void What_cannot_be_planned_or_drawn_is_told_and_nothing_is_written(string option, string value)
+    {
+        var sentence = Job.ToList();
+        var at = sentence.IndexOf(option);
+        if (at < 0)
+        {
+            sentence.AddRange([option, value]);
+        }
+        else
+        {
+            sentence[at + 1] = value;
+        }
+
+        var run = shop.Run([.. sentence]);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(value, run.Errors, StringComparison.Ordinal);
+        Assert.Contains(option.TrimStart('-'), run.Errors, StringComparison.OrdinalIgnoreCase);
+        Assert.Empty(Directory.GetFiles(shop.Folder, "sheet*"));
+    }
+
+    [Fact]
+    public void On_a_dry_run_the_sheet_is_drawn_and_dropped()
+    {
+        Assert.Equal(0, shop.Run([.. Job, "--out", "sheet.pdf", "--dry-run"]).ExitCode);
+        Assert.False(File.Exists(Path.Combine(shop.Folder, "sheet.pdf")));
+    }
+}
