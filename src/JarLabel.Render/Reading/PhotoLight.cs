@@ -6,18 +6,25 @@ namespace JarLabel.Render.Reading;
 /// <summary>The brightness of a photo's dots, as the code finder wants it: one byte a dot, 0 black.</summary>
 internal static class PhotoLight
 {
-    internal static LuminanceSource Of(SKBitmap photo)
+    /// <summary>The photo drawn that way into a picture of that size.</summary>
+    internal static LuminanceSource Of(SKBitmap photo, SKMatrix way, SKSizeI size, int edges)
     {
-        using var grey = new SKBitmap(photo.Width, photo.Height, SKColorType.Gray8, SKAlphaType.Opaque);
+        using var grey = new SKBitmap(size.Width, size.Height, SKColorType.Gray8, SKAlphaType.Opaque);
         using (var canvas = new SKCanvas(grey))
         {
             // A picture with clear parts is looked at on white paper.
             canvas.Clear(SKColors.White);
-            canvas.DrawBitmap(photo, 0, 0, SKSamplingOptions.Default);
+            canvas.SetMatrix(way);
+            canvas.DrawBitmap(photo, 0, 0, Sampling(way));
         }
 
-        return new RGBLuminanceSource(Packed(grey), grey.Width, grey.Height, RGBLuminanceSource.BitmapFormat.Gray8);
+        var dots = Packed(grey);
+        return new RGBLuminanceSource(edges > 0 ? EdgesOf.Brought(dots, grey.Width, edges) : dots, grey.Width, grey.Height, RGBLuminanceSource.BitmapFormat.Gray8);
     }
+
+    private static SKSamplingOptions Sampling(SKMatrix way) => way.IsIdentity ? SKSamplingOptions.Default
+        : way.MapRadius(1) < 1 ? new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear)
+        : new SKSamplingOptions(SKCubicResampler.Mitchell);
 
     // Rows may be padded in memory.
     private static byte[] Packed(SKBitmap grey)
