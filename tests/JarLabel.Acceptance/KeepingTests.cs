@@ -28,6 +28,21 @@ public sealed class KeepingTests : IDisposable
 
     /// <summary>The oldest program that reads what is on the paper is somebody else's.</summary>
     [Fact]
+    public void A_list_that_is_cut_short_says_so()
+    {
+        using var three = new Shop();
+        foreach (var day in (string[])["2026-03-09", "2026-03-10", "2026-03-11"])
+        {
+            three.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--no-label", "--at", day);
+        }
+
+        Assert.StartsWith("The 2 of 3 jars that are due soonest, ", three.Run("shelf", "--first", "2", "--at", "2026-03-12").Result, StringComparison.Ordinal);
+        Assert.Equal([1, 2], three.Json("shelf", "--first", "2", "--at", "2026-03-12")["jars"]!.AsArray().Select(j => j!["number"]!.GetValue<int>()));
+        Assert.StartsWith("3 jars, ", three.Run("shelf", "--at", "2026-03-12").Result, StringComparison.Ordinal);
+        Assert.Contains("--first", three.Run("shelf", "--first", "0").Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Poppler_reads_every_jar_and_its_state_from_the_paper()
     {
         shop.Json("test", "1", "pass", "--at", "2026-06-01");

@@ -1,4 +1,5 @@
 using JarLabel.Benchmarks.Labels;
+using JarLabel.Benchmarks.Ledgers;
 using JarLabel.Benchmarks.StartUp;
 using JarLabel.Benchmarks.Web;
 
@@ -16,6 +17,9 @@ switch (args)
     case ["start", .. var programs]:
         StartContest.Run(programs);
         return 0;
+    case ["ledger", var program]:
+        LedgerContest.Run(program, 100_000);
+        return 0;
     case ["web"]:
         WebContest.Run();
         return 0;
@@ -23,6 +27,6 @@ switch (args)
         WebContest.RunChild(server);
         return 0;
     default:
-        Console.Error.WriteLine("labels [COUNT] | start [\"PROGRAM ARGUMENTS\"]... | web   (see README.md beside this program's source)");
+        Console.Error.WriteLine("labels [COUNT] | start [\"PROGRAM ARGUMENTS\"]... | ledger PROGRAM | web   (see README.md beside this program's source)");
         return 2;
 }

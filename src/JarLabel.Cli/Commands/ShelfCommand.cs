@@ -20,16 +20,17 @@ internal static class ShelfCommand
 
     private static readonly Option<string> Shelf = new("--shelf") { Description = "Only this shelf.", HelpName = "name" };
     private static readonly Option<bool> Due = new("--due") { Description = "Only jars to test or past their use-by." };
+    private static readonly Option<string> First = new("--first") { Description = "So many at most, soonest first; else 1000.", HelpName = "count" };
     private static readonly Option<string> Out = DrawingOptions.Out("Also draw them along time to pin up, one line a jar: a .pdf, .svg or .png file.");
     private static readonly Option<string> Paper = DrawingOptions.PaperOption();
 
-    internal static Command Create(Runner runner) => runner.Runs(new Command("shelf", "The jars, soonest use-by first.") { Shelf, Due, PlanCommand.Ics, Out, Paper }, Run);
+    internal static Command Create(Runner runner) => runner.Runs(new Command("shelf", "The jars, soonest use-by first.") { Shelf, Due, First, PlanCommand.Ics, Out, Paper }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var bench = session.Workbench;
         var day = DateOnly.FromDateTime(bench.Now);
-        var query = new ShelfQuery(typed.Text(Shelf), Take: MostShown);
+        var query = new ShelfQuery(typed.Text(Shelf), Take: typed.Value(First, Words.WholeNumber(1, MostShown)) ?? MostShown);
         DateOnly? due = typed.Switch(Due) ? day : null;
         var (calendar, drawing, paper) = (typed.File(PlanCommand.Ics), typed.File(Out), DrawingOptions.Of(typed, Paper, session));
         return typed.Then(() => bench.Settings.Shelf(query.Shelf)
@@ -41,13 +42,13 @@ internal static class ShelfCommand
             .Then(sight => drawing is null
                 ? sight
                 : DrawShelf.Do(bench, sight.List, query.Shelf, due is null ? Standing(sight, query) : sight.List.Jars.Count, due is not null, drawing, paper).Then<ShelfSight>(file => sight with { Drawing = file }))
-            .Then<Answer>(sight => Say(sight, session)));
+            .Then<Answer>(sight => Say(sight, session, due is null ? Standing(sight, query) : 0)));
     }
 
     private static int Standing(ShelfSight sight, ShelfQuery query) => sight.Totals.Where(t => query.Shelf is null || t.Shelf == query.Shelf).Sum(t => t.Jars);
 
-    private static Answer Say(ShelfSight sight, Session session) => Answer.Of(
-        Show(sight, session),
+    private static Answer Say(ShelfSight sight, Session session, int standing) => Answer.Of(
+        Show(sight, session, standing),
         new ShelfAnswerJson(
             [.. sight.List.Jars.Select(j => ShelfJarJson.Of(j, sight.List.Learned(j), session.Workbench.Now))],
             sight.List.Jars.Sum(j => j.Liquid.Milliliters),
@@ -57,11 +58,11 @@ internal static class ShelfCommand
         AnswerContext.Default.ShelfAnswerJson,
         sight.Cautions);
 
-    private static Screen Show(ShelfSight sight, Session session)
+    private static Screen Show(ShelfSight sight, Session session, int standing)
     {
         var jars = sight.List.Jars;
         var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
-        var screen = new Screen().Title($"{Jars(jars.Count)}, {BenchAmount.Both(total, session.Workbench.Metric)} of liquid");
+        var screen = new Screen().Title($"{(jars.Count < standing ? string.Create(CultureInfo.InvariantCulture, $"The {jars.Count} of {standing} jars that are due soonest") : Jars(jars.Count))}, {BenchAmount.Both(total, session.Workbench.Metric)} of liquid");
         if (jars.Count > 0)
         {
             screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(j, sight.List, session))], i => StateWords.Style(State(jars[i], sight.List, session)));
