@@ -28,6 +28,19 @@ public sealed class KeepingTests : IDisposable
 
     /// <summary>The oldest program that reads what is on the paper is somebody else's.</summary>
     [Fact]
+    public void A_batch_of_a_list_is_dated_by_the_shops_tests_like_any_other()
+    {
+        shop.Json("test", "1", "fail", "--at", "2026-04-01");
+        var one = shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--at", "2026-04-02", "--no-label");
+        System.IO.File.WriteAllText(File("list.csv"), "grade,cut,pour,solvent\ngarnet,1.5,350 mL,ethanol-95\n");
+        shop.Json("mix", "--list", File("list.csv"), "--at", "2026-04-02", "--no-label");
+        var listed = shop.Json("jar", "4", "--at", "2026-04-02");
+        Assert.True(DateOnly.Parse(one["jar"]!["useBy"]!.GetValue<string>(), System.Globalization.CultureInfo.InvariantCulture) < new DateOnly(2026, 12, 2), "eight months are claimed");
+        Assert.Equal(one["jar"]!["useBy"]!.GetValue<string>(), listed["jar"]!["useBy"]!.GetValue<string>());
+        Assert.DoesNotContain("JL124", listed["warnings"]!.AsArray().Select(w => w!["code"]!.GetValue<string>()));
+    }
+
+    [Fact]
     public void A_list_that_is_cut_short_says_so()
     {
         using var three = new Shop();

@@ -1,4 +1,5 @@
 using JarLabel.Bench.Changing;
+using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Labels.Many;
 using JarLabel.Bench.Mixing;
@@ -7,6 +8,7 @@ using JarLabel.Bench.Recording;
 using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
 using JarLabel.Store;
 
 namespace JarLabel.Bench.Lists;
@@ -27,30 +29,30 @@ public static class MixList
     {
         ArgumentNullException.ThrowIfNull(bench);
         return ListFile.Read(list, BatchRow.Columns, BatchRow.Needed).Then(rows => Begin(bench, rows)).Then(batches => LabelPress.Open(bench).Then(press =>
-            press.Choose(choice ?? new LabelChoice()).Then(stock => LedgerDesk.Record(bench, step => Record(bench, step, batches, choice?.Copies ?? 1).Then(mixed => choice is null
+            press.Choose(choice ?? new LabelChoice()).Then(stock => LedgerDesk.Record(bench, step => ShopLives.Of(bench, step).Then(lives => Record(bench, step, batches, lives, choice?.Copies ?? 1)).Then(mixed => choice is null
                 ? mixed
                 : LabelJars.Affordable(mixed.Pick).Then(pick => new LabelRun(bench, step, press, stock, choice.Start, progress).Write(pick, file)).Then<MixedList>(labels => mixed with { Labels = labels }))))));
     }
 
-    private static Result<IReadOnlyList<(Mixed Batch, int? Copies)>> Begin(Workbench bench, IReadOnlyList<ListRow> rows)
+    private static Result<IReadOnlyList<ListedBatch>> Begin(Workbench bench, IReadOnlyList<ListRow> rows)
     {
         var results = rows.Select(row =>
         {
             var (request, copies) = (BatchRow.Request(bench, row), BatchRow.Copies(row));
-            return row.Then(() => MixJar.Begin(bench, request, new FromSupplies(null, null))).Then<(Mixed, int?)>(mixed => (mixed, copies));
+            return row.Then(() => MixJar.Begin(bench, request, new FromSupplies(null, null))).Then<ListedBatch>(mixed => new ListedBatch(request, mixed, copies));
         }).ToArray();
         Problem[] problems = [.. results.SelectMany(result => result.Problems)];
         return problems.Length > 0
-            ? Result<IReadOnlyList<(Mixed, int?)>>.Failed(problems)
-            : Result<IReadOnlyList<(Mixed, int?)>>.Of([.. results.Select(result => result.Require())]);
+            ? Result<IReadOnlyList<ListedBatch>>.Failed(problems)
+            : Result<IReadOnlyList<ListedBatch>>.Of([.. results.Select(result => result.Require())]);
     }
 
-    private static Result<MixedList> Record(Workbench bench, LedgerStep step, IReadOnlyList<(Mixed Batch, int? Copies)> batches, int copies)
+    private static Result<MixedList> Record(Workbench bench, LedgerStep step, IReadOnlyList<ListedBatch> batches, LearnedLives lives, int copies)
     {
         var (mixed, counted, cautions) = (new List<Jar>(), new List<JarCopies>(), new List<Problem>());
-        foreach (var (batch, own) in batches)
+        foreach (var (request, begun, own) in batches)
         {
-            if (!Recorder.ForNewJar(step).Append(batch).TryGet(out var history, out var problems))
+            if (!Recorder.ForNewJar(step).Append(MixJar.Dated(bench, request, begun, lives)).TryGet(out var history, out var problems))
             {
                 return Result<MixedList>.Failed(problems);
             }
@@ -63,4 +65,10 @@ public static class MixList
         cautions.AddRange(mixed.GroupBy(jar => jar.Shelf, StringComparer.Ordinal).SelectMany(shelf => ShelfCautions.With(bench, step, shelf.Key, [.. shelf])));
         return new MixedList(new JarPick(counted, []), [.. cautions.Distinct()]);
     }
+
+    /// <summary>A row of the list, worked out.</summary>
+    /// <param name="Request">What it asks for.</param>
+    /// <param name="Begun">The batch, with the dates of published claims.</param>
+    /// <param name="Copies">How many labels; null for as many as of the others.</param>
+    private sealed record ListedBatch(MixRequest Request, Mixed Begun, int? Copies);
 }

@@ -8,7 +8,6 @@ using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Mixing;
 using JarLabel.Core.Supplies;
-using JarLabel.Store;
 using UnitsNet;
 
 namespace JarLabel.Bench.Mixing;
@@ -27,7 +26,7 @@ public static class MixJar
     }
 
     private static Result<BenchOutcome> Do(Workbench bench, MixRequest request, FromSupplies supplies) => Begin(bench, request, supplies).Then(begun => Finish.Open(bench).Then(finish =>
-        LedgerDesk.Record(bench, step => Dated(bench, request, begun, step).Then(dated => finish.Record(Recorder.ForNewJar(step), dated, request.Label)))));
+        LedgerDesk.Record(bench, step => ShopLives.Of(bench, step).Then(lives => finish.Record(Recorder.ForNewJar(step), Dated(bench, request, begun, lives), request.Label)))));
 
     /// <summary>The batch alone, worked out and held against its container; nothing is recorded.</summary>
     public static Result<Recipe> Reckon(MixRequest request)
@@ -59,13 +58,13 @@ public static class MixJar
     }
 
     /// <summary>With the dates that the shop's own tests say, of these flakes: a bag's own date stands in the batch that was begun.</summary>
-    private static Result<Mixed> Dated(Workbench bench, MixRequest request, Mixed begun, LedgerStep step)
+    internal static Mixed Dated(Workbench bench, MixRequest request, Mixed begun, LearnedLives lives)
     {
         var flakes = request with { FlakeDate = begun.Contents.Resins[0].FlakeDate };
-        return ShopLives.Of(bench, step).Then<Mixed>(lives => begun with
+        return begun with
         {
             Dates = LearnedDates.Fresh(lives, KindOf(bench, request.Grade), request.Solvent.Id, kind => Dates(bench, flakes, kind, begun.Bench, begun.Shelf)),
-        });
+        };
     }
 
     private static Result<Recipe> Fits(Recipe recipe, Container container) =>
