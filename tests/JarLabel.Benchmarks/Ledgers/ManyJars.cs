@@ -6,7 +6,8 @@ using JarLabel.Store.Shops;
 
 namespace JarLabel.Benchmarks.Ledgers;
 
-/// <summary>Fills a shop with jars like its first one, of five events each: mixed, labelled, used, noted, used.</summary>
+/// <summary>Fills a shop with jars like its first one, of five events each: mixed, labelled, used, noted, and in the end used up,
+/// but for one in a hundred that still stands on the shelf.</summary>
 internal static class ManyJars
 {
     private const int AtOnce = 1000;
@@ -39,7 +40,10 @@ internal static class ManyJars
             step.Append(jar, at, nameof(Labelled), 1, label);
             step.Append(jar, at, nameof(Used), 1, used);
             step.Append(jar, at, nameof(Noted), 1, JarEventJson.Write(new Noted(like.At, "strained")));
-            step.Append(jar, at, nameof(Used), 1, used);
+            if (jar.Number % 100 == 0)
+                step.Append(jar, at, nameof(Used), 1, used);
+            else
+                step.Append(jar, at, nameof(Discarded), 1, JarEventJson.Write(new Discarded(like.At, "used up")));
         }
 
         return jars;
