@@ -15,25 +15,27 @@ public static class DrawLives
     /// <summary>Writes the drawing whole or not at all, a page for each kind; on a dry run it is drawn and dropped.</summary>
     /// <param name="bench">The shop at this moment.</param>
     /// <param name="kinds">The kinds; a picture holds one.</param>
+    /// <param name="lives">What all tests together say.</param>
+    /// <param name="tested">The jars that say it.</param>
     /// <param name="file">Full path of the file; its ending says what it becomes.</param>
     /// <returns>The file, or why not.</returns>
-    public static Result<string> Do(Workbench bench, IReadOnlyList<LifeClass> kinds, string file)
+    public static Result<string> Do(Workbench bench, IReadOnlyList<LifeClass> kinds, LearnedLives lives, IReadOnlyList<(JarHistory History, TestedJar Tested)> tested, string file)
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(kinds);
+        ArgumentNullException.ThrowIfNull(lives);
         ArgumentNullException.ThrowIfNull(file);
         return kinds.Count switch
         {
             0 => BenchProblems.NoKindToDraw(),
             > 1 when !file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase) => BenchProblems.OneKindAPicture(file, kinds),
-            _ => LedgerDesk.Read(bench, view => ShopLives.Tested(bench, view))
-                .Then(tested => DrawnPages.Write(bench, [.. Pages(bench, kinds, tested)], "How long jars keep", file)),
+            _ => DrawnPages.Write(bench, [.. Pages(bench, kinds, lives, tested)], "How long jars keep", file),
         };
     }
 
-    private static IEnumerable<Page> Pages(Workbench bench, IReadOnlyList<LifeClass> kinds, IReadOnlyList<(JarHistory History, TestedJar Tested)> tested)
+    private static IEnumerable<Page> Pages(Workbench bench, IReadOnlyList<LifeClass> kinds, LearnedLives lives, IReadOnlyList<(JarHistory History, TestedJar Tested)> tested)
     {
-        var (lives, stillGood, ruler) = (ShopLives.From(bench, tested), bench.Settings.Learning.StillGood, new SkiaRuler());
+        var (stillGood, ruler) = (bench.Settings.Learning.StillGood, new SkiaRuler());
         foreach (var kind in kinds)
         {
             var life = lives.Of(kind);

@@ -24,7 +24,13 @@ public static class ShopLives
     }
 
     /// <summary>What these jars say.</summary>
-    internal static LearnedLives From(Workbench bench, IReadOnlyList<(JarHistory History, TestedJar Tested)> jars) => new(ByClass(jars), bench.Catalog.Keeping, bench.Settings.Learning);
+    /// <param name="bench">The shop.</param>
+    /// <param name="jars">What <see cref="Tested"/> found.</param>
+    public static LearnedLives From(Workbench bench, IReadOnlyList<(JarHistory History, TestedJar Tested)> jars)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return new(ByClass(jars), bench.Catalog.Keeping, bench.Settings.Learning);
+    }
 
     /// <summary>Every tested jar whose tests count for its class.</summary>
     public static Result<IReadOnlyList<(JarHistory History, TestedJar Tested)>> Tested(Workbench bench, LedgerView view, JarNumber? also = null)

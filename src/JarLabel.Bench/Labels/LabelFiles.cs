@@ -44,6 +44,7 @@ public static class LabelFiles
                 return BenchProblems.UnknownFileKind(file);
         }
 
+        // A buffer that is just full need not be copied.
         return target.Capacity == target.Length ? target.GetBuffer() : target.ToArray();
     }
 

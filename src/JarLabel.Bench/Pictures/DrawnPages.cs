@@ -3,6 +3,7 @@ using JarLabel.Core;
 using JarLabel.Layout;
 using JarLabel.Layout.Marks;
 using JarLabel.Render;
+using JarLabel.Store.Files;
 
 namespace JarLabel.Bench.Pictures;
 
@@ -19,32 +20,21 @@ public static class DrawnPages
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(file);
-        return Bytes(bench, pages, title, file).Then(bytes => bench.DryRun ? file : Write(file, bytes));
-    }
-
-    /// <summary>The drawing as the file's ending says.</summary>
-    internal static Result<byte[]> Bytes(Workbench bench, IReadOnlyList<Page> pages, string title, string file)
-    {
         var unprintable = Preflight.CheckType(Path.GetFileNameWithoutExtension(file), pages, new SkiaRuler());
-        return unprintable.Count > 0 ? Result<byte[]>.Failed(unprintable) : LabelFiles.Bytes(file, pages, title, bench.Now);
+        return unprintable.Count > 0
+            ? Result<string>.Failed(unprintable)
+            : LabelFiles.Bytes(file, pages, title, bench.Now).Then(bytes => bench.DryRun ? file : Write(file, bytes));
     }
 
     private static Result<string> Write(string file, byte[] bytes)
     {
-        var part = Path.Combine(Path.GetDirectoryName(file)!, $".{Guid.NewGuid():N}.part");
         try
         {
-            File.WriteAllBytes(part, bytes);
-            File.Move(part, file, overwrite: true);
+            DurableFile.Replace(file, bytes);
             return file;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            if (File.Exists(part))
-            {
-                File.Delete(part);
-            }
-
             return BenchProblems.ChartNotWritten(file, fault.Message);
         }
     }

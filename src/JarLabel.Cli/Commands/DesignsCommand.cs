@@ -17,9 +17,11 @@ internal static class DesignsCommand
 
     internal static Command Create(Runner runner) => runner.Runs(new Command("designs", "The label designs there are, with the smallest label each is for.") { Out, Mono }, Run);
 
-    private static Result<Answer> Run(Typed typed, Session session) => typed.Text(Out) is { } named
-        ? ContactSheet.Write(session.Workbench, Path.GetFullPath(named), typed.Switch(Mono)).Then(file => All(session, file))
-        : All(session, null);
+    private static Result<Answer> Run(Typed typed, Session session)
+    {
+        var file = typed.File(Out);
+        return typed.Then(() => file is null ? All(session, null) : ContactSheet.Write(session.Workbench, file, typed.Switch(Mono)).Then(drawn => All(session, drawn)));
+    }
 
     private static Result<Answer> All(Session session, string? drawn) => LabelPress.Open(session.Workbench).Then(press => press.Designs()).Then<Answer>(designs => Answer.Of(
         Show(designs, drawn),

@@ -24,13 +24,14 @@ internal static class KeepingCommand
         var keeping = typed.Fact(Grade, session.Grade)?.Keeping;
         var solvent = typed.Fact(Solvent, session.Solvent)?.Id;
         var drawing = typed.File(Out);
-        return typed.Then(() => LedgerDesk.Read(session.Workbench, view => ShopLives.Of(session.Workbench, view))
-            .Then(lives =>
+        var bench = session.Workbench;
+        return typed.Then(() => LedgerDesk.Read(bench, view => ShopLives.Tested(bench, view))
+            .Then(tested =>
             {
-                LifeEstimate[] estimates = [.. Wanted(lives, keeping, solvent).Select(lives.Of)];
-                return drawing is null
-                    ? Say(session, estimates, null)
-                    : DrawLives.Do(session.Workbench, [.. estimates.Select(e => e.Class)], drawing).Then<Answer>(file => Say(session, estimates, file));
+                var lives = ShopLives.From(bench, tested);
+                LifeClass[] kinds = [.. Wanted(lives, keeping, solvent)];
+                var drawn = drawing is null ? "" : DrawLives.Do(bench, kinds, lives, tested, drawing);
+                return drawn.Then<Answer>(_ => Say(session, [.. kinds.Select(lives.Of)], drawing));
             }));
     }
 

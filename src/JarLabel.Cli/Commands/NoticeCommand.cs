@@ -14,8 +14,6 @@ namespace JarLabel.Cli.Commands;
 /// <summary><c>notice</c>: the wall notice for a solvent shelf.</summary>
 internal static class NoticeCommand
 {
-    private static readonly Dictionary<string, NoticePaper> Papers = new(StringComparer.OrdinalIgnoreCase) { ["a4"] = NoticePaper.A4, ["letter"] = NoticePaper.Letter };
-
     private static readonly Option<string> Shelf = new("--shelf") { Description = "The shelf it hangs over; else the shop's first.", HelpName = "name" };
     private static readonly Option<string> Paper = new("--paper") { Description = "a4 or letter, on its side; else a4 under clp, letter under osha.", HelpName = "paper" };
     private static readonly Option<string> Room = new("--room") { Description = "Air in the room: \"50 m3\" (the default), \"1800 cu ft\".", HelpName = "volume" };
@@ -42,8 +40,7 @@ internal static class NoticeCommand
             Show(notice, session), new NoticeAnswerJson(JsonOf(notice, session.Workbench.Rules, session.Workbench.Catalog), notice.Cautions), AnswerContext.Default.NoticeAnswerJson, notice.Cautions)));
     }
 
-    private static NoticePaper Wanted(Typed typed, Session session) =>
-        typed.Value(Paper, (text, where) => Words.Choice(text, where, Papers)) ?? (session.Workbench.Rules == RuleSet.Clp ? NoticePaper.A4 : NoticePaper.Letter);
+    private static NoticePaper Wanted(Typed typed, Session session) => DrawingOptions.Of(typed, Paper, session, NoticePaper.A4, NoticePaper.Letter);
 
     private static Screen Show(WrittenNotice notice, Session session) => new Screen()
         .Title($"Notice for shelf {notice.Shelf}").Gap()

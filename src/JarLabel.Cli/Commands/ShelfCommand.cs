@@ -35,20 +35,21 @@ internal static class ShelfCommand
         var (calendar, drawing, paper) = (typed.File(PlanCommand.Ics), typed.File(Out), DrawingOptions.Of(typed, Paper, session));
         return typed.Then(() => bench.Settings.Shelf(query.Shelf)
             .Then(_ => LedgerDesk.Read(bench, view => ShelfTotals.Of(view).Then(totals => ShelfList.Of(bench, view, query, due).Then<ShelfSight>(list =>
-                new ShelfSight(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfDates.Cautions(list.Moved)])))))
+                new ShelfSight(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfDates.Cautions(list.Moved)])
+                {
+                    Standing = due is null ? totals.Where(t => query.Shelf is null || t.Shelf == query.Shelf).Sum(t => t.Jars) : list.Jars.Count,
+                }))))
             .Then(sight => calendar is not null
                 ? ShelfCalendar.Write(bench, sight.List, calendar).Then<ShelfSight>(file => sight with { Calendar = file })
                 : sight)
             .Then(sight => drawing is null
                 ? sight
-                : DrawShelf.Do(bench, sight.List, query.Shelf, due is null ? Standing(sight, query) : sight.List.Jars.Count, due is not null, drawing, paper).Then<ShelfSight>(file => sight with { Drawing = file }))
-            .Then<Answer>(sight => Say(sight, session, due is null ? Standing(sight, query) : 0)));
+                : DrawShelf.Do(bench, sight.List, query.Shelf, sight.Standing, due is not null, drawing, paper).Then<ShelfSight>(file => sight with { Drawing = file }))
+            .Then<Answer>(sight => Say(sight, session)));
     }
 
-    private static int Standing(ShelfSight sight, ShelfQuery query) => sight.Totals.Where(t => query.Shelf is null || t.Shelf == query.Shelf).Sum(t => t.Jars);
-
-    private static Answer Say(ShelfSight sight, Session session, int standing) => Answer.Of(
-        Show(sight, session, standing),
+    private static Answer Say(ShelfSight sight, Session session) => Answer.Of(
+        Show(sight, session),
         new ShelfAnswerJson(
             [.. sight.List.Jars.Select(j => ShelfJarJson.Of(j, sight.List.Learned(j), session.Workbench.Now))],
             sight.List.Jars.Sum(j => j.Liquid.Milliliters),
@@ -58,11 +59,11 @@ internal static class ShelfCommand
         AnswerContext.Default.ShelfAnswerJson,
         sight.Cautions);
 
-    private static Screen Show(ShelfSight sight, Session session, int standing)
+    private static Screen Show(ShelfSight sight, Session session)
     {
         var jars = sight.List.Jars;
         var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
-        var screen = new Screen().Title($"{(jars.Count < standing ? string.Create(CultureInfo.InvariantCulture, $"The {jars.Count} of {standing} jars that are due soonest") : Jars(jars.Count))}, {BenchAmount.Both(total, session.Workbench.Metric)} of liquid");
+        var screen = new Screen().Title($"{Capital.Of(ShelfChartText.Shown(jars.Count, sight.Standing))}, {BenchAmount.Both(total, session.Workbench.Metric)} of liquid");
         if (jars.Count > 0)
         {
             screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(j, sight.List, session))], i => StateWords.Style(State(jars[i], sight.List, session)));
@@ -80,7 +81,7 @@ internal static class ShelfCommand
     private static (string, string?) Total(StandingOnShelf total, Session session) =>
         ($"shelf {total.Shelf}", string.Join("; ", ((string?[])
         [
-            total.Jars == 0 ? null : $"{Jars(total.Jars)}, {BenchAmount.Both(total.Liquid, session.Workbench.Metric)}",
+            total.Jars == 0 ? null : $"{ShelfChartText.Shown(total.Jars, total.Jars)}, {BenchAmount.Both(total.Liquid, session.Workbench.Metric)}",
             total.Bottles == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{total.Bottles} bottle{(total.Bottles == 1 ? "" : "s")} of alcohol, {BenchAmount.Both(total.Alcohol, session.Workbench.Metric)}"),
         ]).OfType<string>()));
 
@@ -97,6 +98,4 @@ internal static class ShelfCommand
     ];
 
     private static JarState State(JarEntry jar, ShelfList list, Session session) => ShelfList.StateOf(jar, list.Learned(jar), session.Workbench.Now);
-
-    private static string Jars(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} jar{(count == 1 ? "" : "s")}");
 }

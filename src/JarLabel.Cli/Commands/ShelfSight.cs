@@ -10,6 +10,9 @@ namespace JarLabel.Cli.Commands;
 /// <param name="Cautions">Storage limits that are passed, labels that are out of date.</param>
 internal sealed record ShelfSight(ShelfList List, IReadOnlyList<StandingOnShelf> Totals, IReadOnlyList<Problem> Cautions)
 {
+    /// <summary>How many there are of which the jars listed are the first.</summary>
+    internal required int Standing { get; init; }
+
     /// <summary>The calendar that was written, if one was.</summary>
     internal string? Calendar { get; init; }
 

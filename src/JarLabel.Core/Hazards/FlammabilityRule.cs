@@ -36,7 +36,7 @@ internal static class FlammabilityRule
             _ => null,
         };
 
-        string Basis() => char.ToUpperInvariant(flash.Basis[0]) + flash.Basis[1..];
+        string Basis() => Capital.Of(flash.Basis);
     }
 
     private static Finding? Undeclared(Composition mixture) =>

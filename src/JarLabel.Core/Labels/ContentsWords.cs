@@ -23,7 +23,7 @@ internal static class ContentsWords
 
     /// <summary><c>Ethanol 92 %, water 8 % by weight</c>; where nobody knows, so it says, with the most methanol it may hold.</summary>
     internal static string Of(Solvent solvent, HazardAssessment hazards) => solvent.CompositionKnown
-        ? Capital($"{Ingredients(solvent.Composition)} by weight")
+        ? Capital.Of($"{Ingredients(solvent.Composition)} by weight")
         : hazards.MethanolPercent > 0 ? $"Composition unknown; taken as {Percent(hazards.MethanolPercent)} methanol by weight" : "Composition unknown";
 
     private static string Ingredients(Composition composition) => string.Join(", ", composition.Ingredients
@@ -31,7 +31,6 @@ internal static class ContentsWords
         .OrderByDescending(i => i.Percent)
         .Select(i => $"{i.Substance.Name} {Percent(i.Percent)}"));
 
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>Whole percent; below 10 one decimal, so that 4.6 % of methanol does not read as 5 %.</summary>
     private static string Percent(decimal percent) =>

@@ -8,7 +8,7 @@ internal static class GradeWords
 {
     /// <summary><c>Garnet, dewaxed</c>; a blend names its parts, the largest first.</summary>
     internal static string Of(Contents contents, ShopCatalog catalog) =>
-        Sentence(string.Join(" + ", contents.Resins.Select(r => catalog.Grades.Require(r.Grade).Name)));
+        Capital.Of(string.Join(" + ", contents.Resins.Select(r => catalog.Grades.Require(r.Grade).Name)));
 
     /// <summary><c>ethanol 95 %</c>.</summary>
     internal static string Solvents(Contents contents, ShopCatalog catalog) =>
@@ -20,6 +20,4 @@ internal static class GradeWords
         var grades = contents.Resins.Select(r => catalog.Grades.Require(r.Grade)).ToArray();
         return new Tone(grades.Max(g => g.Tone.Filled), grades.Any(g => g.Waxy));
     }
-
-    private static string Sentence(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 }

@@ -25,7 +25,7 @@ public static class JarReminders
         if (dates.Ready > now)
         {
             yield return At("swirl", $"Swirl {name}", $"{what}: swirl it so that no lump sets at the bottom.", now.AddHours(SwirlHours)) with { EveryHours = SwirlHours, Until = dates.Ready };
-            yield return At("ready", $"{Capital(name)} should be dissolved", $"{what}: strain it before use. An estimate.", dates.Ready);
+            yield return At("ready", $"{Capital.Of(name)} should be dissolved", $"{what}: strain it before use. An estimate.", dates.Ready);
         }
 
         if (dates.TestFrom >= day)
@@ -45,7 +45,6 @@ public static class JarReminders
             : string.Create(CultureInfo.InvariantCulture, $"plan-{now:yyyyMMddHHmmss}-{Word(what)}-{kind}@{ledger}");
     }
 
-    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
     private static string Word(string what) => string.Concat(what.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
 }

@@ -32,7 +32,7 @@ public sealed record LifeChartText(string Title, string Answer, string Basis, st
         ArgumentNullException.ThrowIfNull(catalog);
         var tested = life.Lives.Count;
         return new(
-            $"{Sentence(life.Class.Keeping)} shellac in {catalog.Solvents.Find(life.Class.Solvent)?.ShortName ?? life.Class.Solvent}",
+            $"{Capital.Of(life.Class.Keeping)} shellac in {catalog.Solvents.Find(life.Class.Solvent)?.ShortName ?? life.Class.Solvent}",
             Say($"Use by ≈ {life.Months:0.0} months at 20 °C: {100 * stillGood:0.##} % of jars should still dry hard then. 90 % band {life.Low:0.0} to {life.High:0.0} months."),
             Say($"Published claims say {life.BaseMonths:0.0}. Learned from {Count(life.Tests, "drying test")} of {Count(tested, "jar")} here, {life.Lives.Count(l => l.Ended)} failed{(life.Related > 0 ? $", and {Count(life.Related, "tested jar")} of other kinds" : "")}."),
             shown == 0 ? "No jar of this kind was tested yet."
@@ -52,8 +52,6 @@ public sealed record LifeChartText(string Title, string Answer, string Basis, st
     }
 
     private static string Count(int count, string what) => Say($"{count} {what}{(count == 1 ? "" : "s")}");
-
-    private static string Sentence(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

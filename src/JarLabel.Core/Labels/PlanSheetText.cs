@@ -42,9 +42,8 @@ public sealed record PlanSheetText(
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(grade);
         ArgumentNullException.ThrowIfNull(solvent);
-        var name = char.ToUpperInvariant(grade.Name[0]) + grade.Name[1..];
         return new(
-            $"{name} in {solvent.ShortName}",
+            $"{Capital.Of(grade.Name)} in {solvent.ShortName}",
             $"{(shop is null ? "" : shop + ", ")}{DateWords.Of(DateOnly.FromDateTime(now))}: {PlanWords.Liquid(plan, metric)}. Low confidence: coats and waste differ much.",
             PlanWords.Lines(plan, metric),
             PlanWords.Takes(plan, air, room, metric),
@@ -52,10 +51,10 @@ public sealed record PlanSheetText(
             [
                 "Highly flammable: no spark, heater or pilot light; a burning alcohol flame is nearly invisible by day.",
                 "Window and door open, a fan that blows outdoors; goggles and gloves.",
-                "Alcohol rags singly outdoors to dry. Rags with drying oil heat by themselves: flat outdoors, or under water in a closed metal can.",
+                HandlingWords.Rags,
                 .. plan.Batches.Any(b => b.Recipe.Makes > Quart) ? ["A batch here is more than one US quart (946 mL): share it among jars, no glass larger than that."] : Array.Empty<string>(),
             ],
-            "The local fire code, the alcohol’s own label and data sheet, and licensed practice come first.");
+            ShelfNotice.Closing);
     }
 
     /// <summary><c>3 more steps have no room here: "jarlabel plan" lists them.</c></summary>

@@ -35,7 +35,7 @@ public sealed record ShelfChartText(
         var where = shelf is null ? "all shelves" : $"shelf {shelf}";
         return new(
             shop is null ? $"Shellac on {where}" : $"{shop}: shellac on {where}",
-            $"{Shown(rows.Count, standing, due)}, {BenchAmount.Both(liquid, metric)} of liquid, on {DateWords.Of(DateOnly.FromDateTime(now))}",
+            $"{Shown(rows.Count, standing)}{(due && rows.Count >= standing ? " to test or past" : "")}, {BenchAmount.Both(liquid, metric)} of liquid, on {DateWords.Of(DateOnly.FromDateTime(now))}",
             [.. Urgent.Select(s => (State: s, Count: rows.Count(r => r.State == s))).Where(c => c.Count > 0).Select(c => (c.State, Say($"{c.Count} {JarStateWords.Of(c.State)}")))],
             rows,
             now,
@@ -48,11 +48,11 @@ public sealed record ShelfChartText(
     /// <summary><c>page 2 of 8</c>; nothing where one page holds all.</summary>
     public static string PageOf(int page, int pages) => pages == 1 ? "" : Say($"page {page} of {pages}");
 
-    private static string Shown(int shown, long standing, bool due)
-    {
-        var jars = Say($"{shown} jar{(shown == 1 ? "" : "s")}");
-        return shown < standing ? Say($"the {shown} of {standing} jars that are due soonest") : due ? $"{jars} to test or past" : jars;
-    }
+    /// <summary><c>11 jars</c>, or <c>the 40 of 1000 jars that are due soonest</c> where a list was cut short.</summary>
+    /// <param name="shown">How many are shown.</param>
+    /// <param name="standing">How many there are to be shown altogether.</param>
+    public static string Shown(int shown, long standing) =>
+        shown < standing ? Say($"the {shown} of {standing} jars that are due soonest") : Say($"{shown} jar{(shown == 1 ? "" : "s")}");
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

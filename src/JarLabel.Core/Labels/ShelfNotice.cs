@@ -6,7 +6,8 @@ namespace JarLabel.Core.Labels;
 /// whoever steps closer.</summary>
 public static class ShelfNotice
 {
-    private const string Closing = "The local fire code, the alcohol's own label and data sheet, and licensed practice come first.";
+    /// <summary>What comes before everything that is said of alcohol on a wall or at a bench.</summary>
+    internal const string Closing = "The local fire code, the alcohol's own label and data sheet, and licensed practice come first.";
 
     /// <summary>Everything that may be printed on it.</summary>
     public static LabelText For(NoticeFacts facts)

@@ -19,7 +19,7 @@ public static class SupplyLabelText
         ArgumentNullException.ThrowIfNull(catalog);
         var grade = catalog.Grades.Require(bag.Grade);
         var words = Common($"bag {bag.Number}", owner, bag.Note);
-        words["grade"] = [Capital(grade.Name) + " flakes", Capital(grade.Name)];
+        words["grade"] = [Capital.Of(grade.Name) + " flakes", Capital.Of(grade.Name)];
         words["amounts"] = [$"{BenchAmount.Both(bag.Bought)} when it came", BenchAmount.Both(bag.Bought)];
         words["closing"] = ["Keep cool, dry and dark."];
         return new LabelText(words, None, Table(["made", DateWords.Of(bag.Made)], ["fresh until", DateWords.Estimate(FreshUntil(bag, catalog.Keeping.Require(grade.Keeping)))]), [], grade.Tone, SupplyCode.Of(bag));
@@ -37,7 +37,7 @@ public static class SupplyLabelText
         ArgumentNullException.ThrowIfNull(catalog);
         var solvent = catalog.Solvents.Require(bottle.Solvent);
         var words = Common($"bottle {bottle.Number}", owner, bottle.Note);
-        words["title"] = [Capital(solvent.Name), Capital(solvent.ShortName)];
+        words["title"] = [Capital.Of(solvent.Name), Capital.Of(solvent.ShortName)];
         words["contents"] = [ContentsWords.Of(solvent, hazards)];
         words["amounts"] = [$"{BenchAmount.Both(bottle.Bought)} when it came", BenchAmount.Both(bottle.Bought)];
         words["closing"] = [Closing];
@@ -84,6 +84,4 @@ public static class SupplyLabelText
 
     private static Dictionary<string, IReadOnlyList<IReadOnlyList<string>>> Table(params IReadOnlyList<string>[] dates) =>
         new(StringComparer.Ordinal) { ["dates"] = dates };
-
-    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 }

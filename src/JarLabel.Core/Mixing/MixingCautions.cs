@@ -14,7 +14,7 @@ internal static class MixingCautions
 
     internal static Problem TooWet(Solvent solvent) => new(
         "JL172",
-        string.Create(CultureInfo.InvariantCulture, $"{Sentence(solvent.Name)} holds {solvent.WaterPercentByVolume:0} % water by volume: shellac dissolves badly in it, dries slowly and blushes. At most {Solvent.TooWetAbove:0} % is good; ethanol of 95 % or isopropanol of 99 % serves."),
+        string.Create(CultureInfo.InvariantCulture, $"{Capital.Of(solvent.Name)} holds {solvent.WaterPercentByVolume:0} % water by volume: shellac dissolves badly in it, dries slowly and blushes. At most {Solvent.TooWetAbove:0} % is good; ethanol of 95 % or isopropanol of 99 % serves."),
         "--solvent");
 
     internal static Problem Syrup(PoundCut cut) => new(
@@ -46,6 +46,4 @@ internal static class MixingCautions
         "JL179",
         "This jar is old enough to be tested before use: let a few drops dry on glass, then \"jarlabel test JAR pass\" or \"fail\".",
         "JAR");
-
-    private static string Sentence(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 }

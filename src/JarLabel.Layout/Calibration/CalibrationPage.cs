@@ -14,7 +14,6 @@ namespace JarLabel.Layout.Calibration;
 /// <param name="ruler">Measures text.</param>
 public sealed class CalibrationPage(Sheet sheet, string? printer, ITextRuler ruler)
 {
-    private const double MillimetresPerPoint = 25.4 / 72;
     private const double Line = 0.25;
     private const double Arm = 3;
     private const double InsideRoll = 4;
@@ -75,7 +74,7 @@ public sealed class CalibrationPage(Sheet sheet, string? printer, ITextRuler rul
     private void Words(double left, double top, double right, double bottom, int across, int down)
     {
         var points = IsLarge ? 10.0 : 6;
-        var step = points * MillimetresPerPoint * 1.25;
+        var step = points * TypePoint.Millimetres * 1.25;
         var y = top + step;
         if (IsLarge)
         {

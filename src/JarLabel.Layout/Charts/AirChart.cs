@@ -91,14 +91,14 @@ public static class AirChart
     /// <summary>Each line with its words at its end; words that would run into each other are pushed upwards.</summary>
     private static IEnumerable<Mark> Limits(ChartScale scale, AirChartText text, ITextRuler ruler)
     {
-        var free = Bottom;
+        var (type, free) = (new ChartType(ruler), Bottom);
         foreach (var limit in text.Limits)
         {
             var (y, thick, face) = (scale.Y(limit.Ppm), limit.Health ? 0.7 : 0.25, limit.Health ? Face.Bold : Face.Regular);
             yield return new BarMark(Box, Left, y - (thick / 2), Right - Left, thick, Ink.Black);
             var middle = Math.Min(y, free - (LabelLine / 2));
             yield return Leader(y, middle);
-            yield return new TextMark(Box, Right + 4, middle + (ruler.Measures(face).CapHeight * Small * 25.4 / 72 / 2), limit.Words, face, Small, Ink.Black);
+            yield return new TextMark(Box, Right + 4, middle + type.HalfCap(face, Small), limit.Words, face, Small, Ink.Black);
             free = middle - (LabelLine / 2);
         }
     }

@@ -6,13 +6,12 @@ namespace JarLabel.Layout.Charts;
 /// <param name="ruler">Measures text.</param>
 internal sealed class ChartType(ITextRuler ruler)
 {
-    private const double MillimetresPerPoint = 25.4 / 72;
     private const string Cut = " …";
 
     internal double Width(string words, Face face, double points) => ruler.Width(words, face, points);
 
     /// <summary>How far under its middle a line's baseline lies.</summary>
-    internal double HalfCap(Face face, double points) => ruler.Measures(face).CapHeight * points * MillimetresPerPoint / 2;
+    internal double HalfCap(Face face, double points) => ruler.Measures(face).CapHeight * points * TypePoint.Millimetres / 2;
 
     internal static TextMark At(string box, double x, double baseline, string words, Face face, double points, Ink ink = Ink.Black) => new(box, x, baseline, words, face, points, ink);
 

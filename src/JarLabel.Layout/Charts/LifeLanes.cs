@@ -54,10 +54,10 @@ internal sealed class LifeLanes
 
     internal static IEnumerable<Mark> Ended(double from, double to, double y) => [Draw.Bar(from, y - 0.4, Math.Max(0.1, to - from), 0.8)];
 
-    internal static IEnumerable<Mark> Lasting(double x, double y, double size = 1) =>
+    internal static IEnumerable<Mark> Lasting(double x, double y) =>
     [
-        Draw.Bar(x, y - 0.125, 4.5 * size, 0.25),
-        Draw.Polygon(Ink.Black, (x + (6 * size), y), (x + (4.2 * size), y - (0.8 * size)), (x + (4.2 * size), y + (0.8 * size))),
+        Draw.Bar(x, y - 0.125, 4.5, 0.25),
+        Draw.Polygon(Ink.Black, (x + 6, y), (x + 4.2, y - 0.8), (x + 4.2, y + 0.8)),
     ];
 
     /// <summary>A ring for a pass, a cross for a failure.</summary>

@@ -10,12 +10,6 @@ internal sealed class LifeScale((double Left, double Top, double Right, double B
 
     internal double Left => area.Left;
 
-    internal double Right => area.Right;
-
-    internal double Top => area.Top;
-
-    internal double Bottom => area.Bottom;
-
     internal double X(double age) => area.Left + ((area.Right - area.Left) * Math.Clamp(age / months, 0, 1));
 
     /// <summary>A curve's points up to the right edge, where it is cut.</summary>

@@ -6,11 +6,9 @@ namespace JarLabel.Layout.Charts;
 /// <summary>The jars on the shelves along time, on paper turned on its side, to be pinned up. All pages have one scale.</summary>
 public static class ShelfChart
 {
-    private const double Margin = 9;
-    private const double PlotTop = 42;
-    private const double FootRoom = 32;
-    private const double WordsWidth = 84;
-    private const double DatesWidth = 33;
+    // White on both sides of the lines of life.
+    private const double Apart = 3;
+    private const double BottomMargin = 2;
     private const double LeastRow = 9.4, MostRow = 18;
 
     /// <summary>The pages, at least one.</summary>
@@ -23,11 +21,11 @@ public static class ShelfChart
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(ruler);
         var side = paper.OnItsSide;
-        var room = side.Height - PlotTop - FootRoom;
+        var room = side.Height - ShelfChartPage.PlotTop - ShelfChartFoot.Room - BottomMargin;
         var pages = Math.Max(1, (int)Math.Ceiling(text.Rows.Count / Math.Floor(room / LeastRow)));
         var rows = Math.Max(1, (int)Math.Ceiling((double)text.Rows.Count / pages));
         var pitch = Math.Min(room / rows, MostRow);
-        var scale = new DayScale(Margin + WordsWidth, side.Width - Margin - DatesWidth, text.Now, [.. text.Rows.Select(r => r.Days)]);
+        var scale = new DayScale(ShelfChartPage.WordsEnd + Apart, side.Width - ShelfChartPage.Margin - ShelfChartPage.DatesWidth - Apart, text.Now, [.. text.Rows.Select(r => r.Days)]);
         return
         [
             .. Enumerable.Range(0, pages).Select(page =>

@@ -8,12 +8,12 @@ namespace JarLabel.Layout.Charts;
 /// <summary>One page of the drawing of the shelves.</summary>
 internal sealed class ShelfChartPage(ShelfChartText text, DayScale scale, Paper side, bool cropped, double pitch, ChartType type)
 {
-    private const double Margin = 9;
-    private const double PlotTop = 42;
+    internal const double Margin = 9;
+    internal const double PlotTop = 42;
+    internal const double WordsEnd = Margin + 81;
+    internal const double DatesWidth = 30;
     private const double WordsAt = Margin + 8;
     private const double WhatAt = Margin + 25;
-    private const double WordsEnd = Margin + 81;
-    private const double DatesWidth = 30;
     private const double Small = 8.5, Figures = 11;
     private static readonly double[] WhatSizes = [10.5, 9.5, 8.5, 7.5];
     private static readonly double[] StandSizes = [8.5, 7.5, 7];

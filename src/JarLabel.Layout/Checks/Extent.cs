@@ -8,7 +8,6 @@ namespace JarLabel.Layout.Checks;
 /// <summary>The room a mark really takes, mm.</summary>
 internal readonly record struct Extent(double Left, double Top, double Right, double Bottom)
 {
-    private const double MillimetresPerPoint = 25.4 / 72;
 
     private static readonly SearchValues<char> BelowBaseline = SearchValues.Create("gjpqyQJ,;()[]{}|/_µ§çþ");
 
@@ -36,7 +35,7 @@ internal readonly record struct Extent(double Left, double Top, double Right, do
 
     private static Extent OfText(TextMark text, ITextRuler ruler)
     {
-        var size = text.Points * MillimetresPerPoint;
+        var size = text.Points * TypePoint.Millimetres;
         var measures = ruler.Measures(text.Face);
         var width = ruler.Width(text.Text, text.Face, text.Points);
         return new Extent(text.X, text.Baseline - (measures.CapHeight * size), text.X + width, text.Baseline + (Foot(text.Text) ? measures.Descent * size : 0));

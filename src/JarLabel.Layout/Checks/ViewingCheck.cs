@@ -19,8 +19,6 @@ internal static partial class ViewingCheck
     /// <summary>Distance over height of the signal word.</summary>
     internal const double SignalFactor = 150;
 
-    private const double MillimetresPerPoint = 25.4 / 72;
-
     // What is read from across the room, by what it says; everything else is for whoever steps closer.
     private static readonly Dictionary<string, double> Far = new(StringComparer.Ordinal)
     {
@@ -36,7 +34,7 @@ internal static partial class ViewingCheck
     {
         foreach (var text in label.Marks.OfType<TextMark>().Where(text => Far.ContainsKey(text.Box)))
         {
-            var height = ruler.Measures(text.Face).CapHeight * text.Points * MillimetresPerPoint;
+            var height = ruler.Measures(text.Face).CapHeight * text.Points * TypePoint.Millimetres;
             if (height < distance.Millimeters / Far[text.Box])
                 yield return LayoutProblems.LettersTooSmallFrom($"{label.Design.Id}/{text.Box}", height, distance.Meters, height * Far[text.Box] / 1000);
         }

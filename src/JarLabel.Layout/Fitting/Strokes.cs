@@ -7,15 +7,13 @@ namespace JarLabel.Layout.Fitting;
 internal static class Strokes
 {
     private const double LeastDots = 1.9;
-    private const double MillimetresPerPoint = 25.4 / 72;
-
     /// <summary>The weight itself, or a heavier one where its uprights would come out as single dots.</summary>
     /// <param name="face">The weight that the design wants.</param>
     /// <param name="points">The smallest size it may be set in.</param>
     /// <param name="dpi">Dots per inch of the printer.</param>
     internal static Face Sure(Face face, double points, int dpi)
     {
-        while (face < Face.Bold && Upright(face) * points * MillimetresPerPoint * dpi / 25.4 < LeastDots)
+        while (face < Face.Bold && Upright(face) * points * TypePoint.Millimetres * dpi / 25.4 < LeastDots)
             face++;
         return face;
     }

@@ -12,7 +12,6 @@ internal readonly struct Typography(ITextRuler ruler, Ladder ladder, Face face)
     /// <summary>Line distance over type size: the least that Regulation (EU) 2024/2865 asks of hazard labels.</summary>
     private const double Leading = 1.2;
 
-    private const double MillimetresPerPoint = 25.4 / 72;
 
     internal Ladder Ladder => ladder;
 
@@ -25,7 +24,7 @@ internal readonly struct Typography(ITextRuler ruler, Ladder ladder, Face face)
     /// <summary>From the top of the box to the first baseline.</summary>
     internal double CapHeight => ruler.Measures(face).CapHeight * Size;
 
-    private double Size => ladder.Size * MillimetresPerPoint;
+    private double Size => ladder.Size * TypePoint.Millimetres;
 
     private double Descent => ruler.Measures(face).Descent * Size;
 

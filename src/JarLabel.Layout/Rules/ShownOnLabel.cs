@@ -11,7 +11,6 @@ internal sealed class ShownOnLabel
     /// <summary>Everything that the rules call label text.</summary>
     private static readonly string[] Legal = ["signal", "poison", "hazards", "precautions", "contents", "owner", "moreOnCard"];
 
-    private const double MillimetresPerPoint = 25.4 / 72;
     private const string SymbolsKey = "*symbols";
 
     private readonly LabelText text;
@@ -56,7 +55,7 @@ internal sealed class ShownOnLabel
 
     /// <summary>The smallest height of a small x in the legal words, mm; null when there are none.</summary>
     internal double? XHeight => Legal.SelectMany(key => marks[key]).OfType<TextMark>()
-        .Select(mark => (double?)(ruler.Measures(mark.Face).XHeight * mark.Points * MillimetresPerPoint)).Min();
+        .Select(mark => (double?)(ruler.Measures(mark.Face).XHeight * mark.Points * TypePoint.Millimetres)).Min();
 
     /// <summary>True when red is printed nowhere but in pictograms.</summary>
     internal bool RedOnlyInPictograms => marks.Where(box => box.Key != SymbolsKey).SelectMany(box => box).All(mark => InkOf(mark) != Ink.Red);

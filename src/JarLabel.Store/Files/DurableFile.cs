@@ -3,7 +3,7 @@ using JarLabel.Store.Checking;
 namespace JarLabel.Store.Files;
 
 /// <summary>Files that are whole or not there, even after a power cut: written beside their place, flushed, then moved.</summary>
-internal static class DurableFile
+public static class DurableFile
 {
     /// <summary>Writes a new file and waits until the disk has it and its name.</summary>
     internal static void WriteNew(string path, ReadOnlySpan<byte> bytes)
@@ -54,8 +54,10 @@ internal static class DurableFile
         FolderSync.Flush(Path.GetDirectoryName(place)!);
     }
 
-    /// <summary>Replaces a file's contents in one step.</summary>
-    internal static void Replace(string place, ReadOnlySpan<byte> bytes)
+    /// <summary>Replaces a file's contents in one step, or writes it where there is none; throws what the disk throws.</summary>
+    /// <param name="place">The full path.</param>
+    /// <param name="bytes">Its contents.</param>
+    public static void Replace(string place, ReadOnlySpan<byte> bytes)
     {
         var part = PartBeside(place);
         try

@@ -17,7 +17,7 @@ internal static class JarParts
         return Html.Of(
             $"""
             <h1>{Cut(jar)}{title[1]}<br><small>Jar {jar.Number} · rev {jar.Revision} · shelf {jar.Shelf}</small></h1>
-            <p class="state{(state is JarState.Past or JarState.Discarded ? " past" : "")}">{StateShape.Of(state)} {(jar.OnShelf ? StateShape.Word(state) : Gone(history))}</p>
+            <p class="state{(state is JarState.Past or JarState.Discarded ? " past" : "")}">{StateShape.Of(state)} {(jar.OnShelf ? JarStateWords.Of(state) : Gone(history))}</p>
             {(jar.OnShelf ? Html.Of($"""<p class="by">use by {DateWords.Estimate(UseBy(jar))}</p><p>holds {Holds(bench, jar)}</p>""") : default)}
             """);
     }

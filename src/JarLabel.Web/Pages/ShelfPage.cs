@@ -54,7 +54,7 @@ internal static class ShelfPage
             $"""
             <li><a href="{address}"><b>{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)}</b>
             <span class="name">{bench.Catalog.Grades.Find(jar.Grade)?.Name ?? jar.Grade}, jar {JarNumber.From(jar.Number).ToString()}</span>
-            <span class="how"><span{Html.Own(state == JarState.Past ? " class=\"past\"" : "")}>{StateShape.Of(state)}{StateShape.Word(state)}</span> <span>{useBy}</span> <span>{BenchAmount.Both(jar.Liquid, bench.Metric)}</span></span></a></li>
+            <span class="how"><span{Html.Own(state == JarState.Past ? " class=\"past\"" : "")}>{StateShape.Of(state)}{JarStateWords.Of(state)}</span> <span>{useBy}</span> <span>{BenchAmount.Both(jar.Liquid, bench.Metric)}</span></span></a></li>
             """);
     }
 

@@ -1,13 +1,10 @@
 using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
 
 namespace JarLabel.Web.Pages;
 
-/// <summary>A jar's state as a word and a shape: filled is good, half is to be tested, hollow is past, dotted is not yet dissolved.</summary>
+/// <summary>A jar's state as a shape beside its word: filled is good, half is to be tested, hollow is past, dotted is not yet dissolved.</summary>
 internal static class StateShape
 {
-    internal static string Word(JarState state) => JarStateWords.Of(state);
-
     internal static Markup Of(JarState state) => Html.Own($"""<svg viewBox="0 0 20 20" aria-hidden="true">{Inside(state)}</svg>""");
 
     private static string Inside(JarState state) => state switch

@@ -1,19 +1,13 @@
 using System.Diagnostics;
-using System.Globalization;
-using System.Text.RegularExpressions;
+using JarLabel.Tests.Store;
 
 namespace JarLabel.Acceptance.Kills;
 
 /// <summary>A real <c>mix</c> and a real <c>thin</c> killed at one write point after another: <c>strace</c> lists every call that changes
 /// something in the shop folder, then kills the program as it enters the Nth of them. A few points in the usual run, every third with
 /// the native program, all with <c>JARLABEL_WRITE_POINTS=all</c>.</summary>
-public sealed partial class WritePointKillTests(ITestOutputHelper output) : IDisposable
+public sealed class WritePointKillTests(ITestOutputHelper output) : IDisposable
 {
-    private static readonly string[] Calls = ["pwrite64", "write", "fsync", "fdatasync", "ftruncate", "rename", "link", "unlink", "mkdir"];
-
-    /// <summary>What a program killed by SIGKILL ends with.</summary>
-    private const int Killed = 128 + 9;
-
     private readonly Shop fresh = new();
 
     public void Dispose() => fresh.Dispose();
@@ -27,7 +21,7 @@ public sealed partial class WritePointKillTests(ITestOutputHelper output) : IDis
         var points = Points(step);
         Assert.Contains(points, p => p.Call == "rename");
         Assert.Contains(points, p => p.Call is "fsync" or "fdatasync");
-        var apart = Environment.GetEnvironmentVariable("JARLABEL_WRITE_POINTS") == "all" ? 1 : Place.IsNative ? 3 : 31;
+        var apart = WritePoints.All ? 1 : Place.IsNative ? 3 : 31;
         var tried = points.Where((_, i) => i % apart == apart / 2).ToList();
         var recorded = tried.Count(point => KillAt(point.Call, point.Count, step));
         Assert.InRange(recorded, 1, tried.Count - 1);
@@ -41,10 +35,10 @@ public sealed partial class WritePointKillTests(ITestOutputHelper output) : IDis
         var log = Path.Combine(Path.GetTempPath(), Path.GetFileName(shop.Folder) + ".calls");
         try
         {
-            var (code, _, errors) = Trace(shop, step, "-y", "-o", log, "-e", "trace=" + string.Join(',', Calls));
+            var (code, _, errors) = Trace(shop, step, WritePoints.Listed(log));
             Assert.SkipWhen(code != 0 && errors.Contains("ptrace", StringComparison.Ordinal), "This system lets no process trace another.");
             Assert.True(code == 0, errors);
-            return PointsIn(File.ReadLines(log), shop.Folder);
+            return WritePoints.In(File.ReadLines(log), shop.Folder);
         }
         finally
         {
@@ -52,22 +46,13 @@ public sealed partial class WritePointKillTests(ITestOutputHelper output) : IDis
         }
     }
 
-    private static List<(string Call, int Count)> PointsIn(IEnumerable<string> lines, string folder)
-    {
-        var made = lines.Select(line => (Call: CallLine().Match(line), Here: line.Contains(folder, StringComparison.Ordinal))).Where(m => m.Call.Success).ToList();
-        var writer = made.Where(m => m.Here).GroupBy(m => m.Call.Groups[1].Value).MaxBy(g => g.Count())!.Key;
-        return [.. made.Where(m => m.Call.Groups[1].Value == writer)
-            .GroupBy(m => m.Call.Groups[2].Value)
-            .SelectMany(g => g.Select((m, i) => (m.Here, Point: (g.Key, i + 1))).Where(p => p.Here).Select(p => p.Point))];
-    }
-
     /// <summary>True when the step was recorded before the kill.</summary>
     private bool KillAt(string call, int count, string[] step)
     {
         using var shop = Copy();
         var when = $"{step[0]} at {call} {count}: ";
-        var (code, said, errors) = Trace(shop, step, "-o", "/dev/null", "-e", "trace=" + call, "-e", string.Create(CultureInfo.InvariantCulture, $"inject={call}:signal=KILL:when={count}"));
-        Assert.True(code == Killed, when + "it was not killed. " + errors);
+        var (code, said, errors) = Trace(shop, step, WritePoints.KilledAt(call, count));
+        Assert.True(code == WritePoints.Killed, when + "it was not killed. " + errors);
         var verified = shop.Run("verify");
         Assert.True(verified.ExitCode == 0 && verified.Errors.Length == 0, when + verified.Errors);
         var next = Told.Step(shop.Json("mix", "--grade", "garnet", "--cut", "2", "--pour", "350 mL", "--solvent", "ethanol-95", "--at", "2026-03-11").ToJsonString());
@@ -93,9 +78,9 @@ public sealed partial class WritePointKillTests(ITestOutputHelper output) : IDis
         return copy;
     }
 
-    private static (int Code, string Said, string Errors) Trace(Shop shop, string[] step, params string[] options)
+    private static (int Code, string Said, string Errors) Trace(Shop shop, string[] step, string[] options)
     {
-        using var process = Started(shop, ["-f", "-qq", .. options, Place.Program, .. step]);
+        using var process = Started(shop, [.. options, Place.Program, .. step]);
         var errors = process.StandardError.ReadToEndAsync();
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
@@ -114,7 +99,4 @@ public sealed partial class WritePointKillTests(ITestOutputHelper output) : IDis
             throw;
         }
     }
-
-    [GeneratedRegex(@"^(\d+) +(\w+)\(")]
-    private static partial Regex CallLine();
 }
