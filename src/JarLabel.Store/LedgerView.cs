@@ -50,6 +50,11 @@ public class LedgerView
     /// <summary>What stands on each shelf altogether, by name.</summary>
     public IReadOnlyList<ShelfTotal> ShelfTotals() => jars.Totals();
 
+    /// <summary>What stands on one shelf by solvent and cut.</summary>
+    /// <param name="shelf">The shelf's name.</param>
+    /// <param name="without">The numbers of jars not to count.</param>
+    public IReadOnlyList<ShelfLiquid> ShelfLiquids(string shelf, params IEnumerable<int> without) => jars.Liquids(shelf, without);
+
     /// <summary>The open sheet of a label stock, or null.</summary>
     public SheetInUse? OpenSheet(string stock) => sheets.Open(stock);
 

@@ -26,6 +26,16 @@ public sealed class DemoTests : IDisposable
     }
 
     [Fact]
+    public void Its_shelf_in_a_pipe_stands_in_columns_whatever_its_fractions()
+    {
+        var until = shop.Json("demo", "one")["until"]!.GetValue<string>();
+        var rows = shop.Run("shelf", "--shop", "one", "--at", until).Result.Split('\n').SkipWhile(line => !line.StartsWith("  jar", StringComparison.Ordinal)).TakeWhile(line => line.Length > 0).ToArray();
+        Assert.Contains(rows, row => row.Contains(" 1 1/2 lb ", StringComparison.Ordinal));
+        var grade = rows[0].IndexOf("grade", StringComparison.Ordinal);
+        Assert.All(rows, row => Assert.Matches(@"^ {3}\w", row[(grade - 3)..]));
+    }
+
+    [Fact]
     public void It_touches_no_folder_that_holds_something()
     {
         Directory.CreateDirectory(Path.Combine(shop.Folder, "full"));

@@ -18,7 +18,10 @@ switch (args)
         StartContest.Run(programs);
         return 0;
     case ["ledger", var program]:
-        LedgerContest.Run(program, 100_000);
+        LedgerContest.Run(program, 100_000, usedUp: true);
+        return 0;
+    case ["ledger", var program, "standing"]:
+        LedgerContest.Run(program, 100_000, usedUp: false);
         return 0;
     case ["web"]:
         WebContest.Run();
@@ -27,6 +30,6 @@ switch (args)
         WebContest.RunChild(server);
         return 0;
     default:
-        Console.Error.WriteLine("labels [COUNT] | start [\"PROGRAM ARGUMENTS\"]... | ledger PROGRAM | web   (see README.md beside this program's source)");
+        Console.Error.WriteLine("labels [COUNT] | start [\"PROGRAM ARGUMENTS\"]... | ledger PROGRAM [standing] | web   (see README.md beside this program's source)");
         return 2;
 }

@@ -5,7 +5,6 @@ using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
 using JarLabel.Core.Supplies;
 using JarLabel.Store;
 using JarLabel.Store.Index;
@@ -30,7 +29,7 @@ public static class ShelfCautions
             .. view.ShelfTotals().Select(total => total.Shelf).Union(bottles.Select(bottle => bottle.Shelf))
                 .Where(name => shelf is null || name == shelf)
                 .Where(name => MayPass(bench, Liquid(view, bottles, name)))
-                .SelectMany(name => Of(bench, name, new ShelfStock([.. StockOf(bench, ShelfContents.Entries(view, name)), .. StockOf(bench, bottles, name)]))),
+                .SelectMany(name => Of(bench, name, new ShelfStock([.. StockOf(bench, view.ShelfLiquids(name)), .. StockOf(bench, bottles, name)]))),
         ];
     }
 
@@ -51,8 +50,7 @@ public static class ShelfCautions
             return [];
         }
 
-        var numbers = added.Select(jar => jar.Number.Value).ToHashSet();
-        var others = ShelfContents.Entries(view, shelf).Where(entry => !numbers.Contains(entry.Number));
+        var others = view.ShelfLiquids(shelf, added.Select(jar => jar.Number.Value));
         return Of(bench, shelf, new ShelfStock([.. StockOf(bench, others), .. StockOf(bench, bottles, shelf), .. added.Select(jar => ShelfContents.Liquid(bench, jar))]));
     }
 
@@ -70,23 +68,12 @@ public static class ShelfCautions
         .Any(limit => liquid.Liters > (double)(limit.Liters ?? decimal.MaxValue) || liquid.Liters * MostKilogramsPerLiter > (double)(limit.Kilograms ?? decimal.MaxValue));
 
     /// <summary>By what the list of jars says; a blend counts as its largest solvent.</summary>
-    private static StockedLiquid[] StockOf(Workbench bench, IEnumerable<JarEntry> entries)
+    private static IEnumerable<StockedLiquid> StockOf(Workbench bench, IEnumerable<ShelfLiquid> liquids) => liquids.Select(liquid =>
     {
-        var known = new Dictionary<(string, PoundCut?), HazardAssessment>();
-        return [.. entries.Where(entry => entry.Cut is not null).Select(entry => Liquid(bench, entry, entry.Cut!.Value, known))];
-    }
-
-    private static StockedLiquid Liquid(Workbench bench, JarEntry entry, PoundCut cut, Dictionary<(string, PoundCut?), HazardAssessment> known)
-    {
-        var solvent = bench.Catalog.Solvents.Find(entry.Solvent)!;
-        var poured = Shellac.PouredIn(entry.Liquid, cut);
-        var (flakes, weight) = (cut.FlakesFor(poured), poured * solvent.DensityAt(Warmth.Reference));
-        if (!known.TryGetValue((entry.Solvent, cut), out var hazards))
-        {
-            known[(entry.Solvent, cut)] = hazards = MixtureClassifier.Classify(
-                JarComposition.Possible([(solvent, weight)], flakes, bench.Catalog), bench.Rules, bench.Catalog);
-        }
-
-        return new StockedLiquid(hazards, entry.Liquid, flakes + weight);
-    }
+        var solvent = bench.Catalog.Solvents.Find(liquid.Solvent)!;
+        var poured = Shellac.PouredIn(liquid.Liquid, liquid.Cut);
+        var (flakes, weight) = (liquid.Cut.FlakesFor(poured), poured * solvent.DensityAt(Warmth.Reference));
+        var hazards = MixtureClassifier.Classify(JarComposition.Possible([(solvent, weight)], flakes, bench.Catalog), bench.Rules, bench.Catalog);
+        return new StockedLiquid(hazards, liquid.Liquid, flakes + weight);
+    });
 }

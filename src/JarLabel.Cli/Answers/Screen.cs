@@ -48,17 +48,21 @@ internal sealed class Screen
     /// <param name="style">The style of a row by its place; null for plain rows.</param>
     internal Screen Table(IReadOnlyList<string> header, IReadOnlyList<IReadOnlyList<string>> rows, Func<int, LineStyle>? style = null)
     {
-        var widths = header.Select((h, i) => rows.Select(r => r[i].Length).Append(h.Trim().Length).Max()).ToArray();
-        Add(LineStyle.Header, Line(header.Select(h => h.Trim())));
-        foreach (var (place, row) in rows.Index())
+        IReadOnlyList<IReadOnlyList<string>> cells = [[.. header.Select(h => h.Trim())], .. rows];
+        var right = header.Select(h => h.StartsWith(' ')).ToArray();
+        var spelled = Aligned([.. cells.Select(row => row.Select(PlainAscii.Of).ToArray())], right);
+        foreach (var (place, line) in Aligned(cells, right).Index())
         {
-            Add(style?.Invoke(place) ?? LineStyle.Row, Line(row));
+            lines.Add(new ScreenLine(place == 0 ? LineStyle.Header : style?.Invoke(place - 1) ?? LineStyle.Row, line) { Plain = spelled[place] });
         }
 
         return this;
+    }
 
-        string Line(IEnumerable<string> cells) => ("  " + string.Join("   ", cells.Select(Cell))).TrimEnd();
-        string Cell(string text, int i) => header[i].StartsWith(' ') ? text.PadLeft(widths[i]) : text.PadRight(widths[i]);
+    private static string[] Aligned(IReadOnlyList<IReadOnlyList<string>> rows, bool[] right)
+    {
+        var widths = right.Select((_, i) => rows.Max(row => row[i].Length)).ToArray();
+        return [.. rows.Select(row => ("  " + string.Join("   ", row.Select((cell, i) => right[i] ? cell.PadLeft(widths[i]) : cell.PadRight(widths[i])))).TrimEnd())];
     }
 
     private Screen Add(LineStyle style, string text)

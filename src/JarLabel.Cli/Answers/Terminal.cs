@@ -114,7 +114,7 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
         IEnumerable<ScreenLine> gap = said.Warnings.Count > 0 ? new Screen().Gap().Lines : [];
         foreach (var line in said.Screen.Lines.Take(cut).Concat(gap).Concat(cautions.Lines).Concat(said.Screen.Lines.Skip(cut)))
         {
-            Result.WriteLine(Styled ? Paint(line) : PlainAscii.Of(Prefixed(line)));
+            Result.WriteLine(Styled ? Paint(line) : Prefixed(line.Spelled));
         }
     }
 

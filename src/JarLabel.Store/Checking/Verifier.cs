@@ -110,10 +110,10 @@ internal sealed class Verifier(Database database, EventTable events, JarIndex ja
     }
 
     private void Totals() => damage.AddRange(database.List(
-        """
-        SELECT t.shelf FROM shelf_totals t LEFT JOIN (
-          SELECT shelf, count(*) AS jars, sum(CAST(round(milliliters * 1000) AS INTEGER)) AS microliters FROM jars WHERE on_shelf = 1 GROUP BY shelf
-        ) s ON s.shelf = t.shelf WHERE t.jars <> coalesce(s.jars, 0) OR t.microliters <> coalesce(s.microliters, 0)
+        $"""
+        SELECT DISTINCT shelf FROM (
+          SELECT * FROM shelf_liquids UNION ALL SELECT shelf, solvent, hundredths, -jars, -microliters FROM ({JarIndex.Liquid} WHERE on_shelf = 1)
+        ) GROUP BY shelf, solvent, hundredths HAVING sum(jars) <> 0 OR sum(microliters) <> 0
         """,
         row => VerifyProblems.TotalsDiffer(row.GetString(0))));
 

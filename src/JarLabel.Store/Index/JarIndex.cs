@@ -17,6 +17,10 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
     private const string Columns =
         "SELECT number, revision, shelf, grade, solvent, cut, milliliters, mixed, ready, test_from, use_by, tested, test_passed, on_shelf FROM jars ";
 
+    /// <summary>A jar's kind and amount as the table <c>shelf_liquids</c> keeps them.</summary>
+    internal const string Liquid =
+        "SELECT shelf, solvent, coalesce(CAST(cut * 100 + 0.001 AS INTEGER), -1) AS hundredths, 1 AS jars, CAST(round(milliliters * 1000) AS INTEGER) AS microliters FROM jars ";
+
     internal JarEntry? Find(int number) => database.List(Columns + "WHERE number = $1", Entry, number).SingleOrDefault();
 
     /// <summary>A jar's events. The list knows how many there are, so that one the database no longer finds is missed.</summary>
@@ -49,8 +53,21 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
         "SELECT number FROM jars WHERE tested IS NOT NULL ORDER BY tested DESC, number DESC LIMIT $1", row => row.GetInt32(0), most);
 
     internal IReadOnlyList<ShelfTotal> Totals() => database.List(
-        "SELECT shelf, jars, microliters FROM shelf_totals WHERE jars > 0 ORDER BY shelf",
+        "SELECT shelf, sum(jars), sum(microliters) FROM shelf_liquids GROUP BY shelf HAVING sum(jars) > 0 ORDER BY shelf",
         row => new ShelfTotal(row.GetString(0), row.GetInt32(1), Volume.FromMilliliters(row.GetInt64(2) / 1000.0)));
+
+    /// <summary>What stands on one shelf by kind of liquid, empty jars left out. The signs keep SQLite from going through the whole shelf
+    /// for the few jars that do not count.</summary>
+    internal IReadOnlyList<ShelfLiquid> Liquids(string shelf, IEnumerable<int> without) => database.List(
+        $"""
+        SELECT solvent, hundredths, sum(microliters) FROM (
+          SELECT * FROM shelf_liquids WHERE shelf = $1
+          UNION ALL SELECT shelf, solvent, hundredths, -jars, -microliters FROM ({Liquid} WHERE number IN (SELECT value FROM json_each($2)) AND +on_shelf = 1 AND +shelf = $1)
+        ) GROUP BY solvent, hundredths HAVING sum(jars) > 0 AND hundredths >= 0
+        """,
+        row => new ShelfLiquid(row.GetString(0), PoundCut.FromPoundsPerUsGallon(row.GetInt32(1) / 100.0), Volume.FromMilliliters(row.GetInt64(2) / 1000.0)),
+        shelf,
+        $"[{string.Join(',', without)}]");
 
     /// <summary>Folds the jars' events again and keeps what comes out, with the ledger's length and seal it holds for.</summary>
     internal IReadOnlyList<Problem> Update(IEnumerable<int> jars)
@@ -74,7 +91,7 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
     internal IReadOnlyList<Problem> Rebuild()
     {
         database.Execute("DELETE FROM jars");
-        database.Execute("DELETE FROM shelf_totals");
+        database.Execute("DELETE FROM shelf_liquids");
         return Update(events.Numbers(SubjectKind.Jar));
     }
 

@@ -10,7 +10,7 @@ internal static class Migrations
     /// <summary>The schema that this program writes and reads.</summary>
     internal static int Newest => Steps.Count;
 
-    internal static IReadOnlyList<string> Steps => [EventsAndFiles + string.Join(";\n", Guards.Values), DerivedIndex, TestedIndex];
+    internal static IReadOnlyList<string> Steps => [EventsAndFiles + string.Join(";\n", Guards.Values), DerivedIndex, TestedIndex, ShelfLiquids];
 
     /// <summary>What keeps events and written files as they are, from outside too. The insert guards also stop INSERT OR REPLACE, which
     /// would remove a row without asking the delete guard.</summary>
@@ -56,10 +56,38 @@ internal static class Migrations
 
         """;
 
+    /// <summary>Version 4: what stands on each shelf by solvent and cut, so that a shelf of very many jars is known by its few kinds. A
+    /// cut counts as the hundredth of a pound below it, thus never with less alcohol than it has; an empty jar as -1.</summary>
+    private const string ShelfLiquids = """
+        DROP TRIGGER jar_put;
+        DROP TRIGGER jar_taken;
+        DROP TABLE shelf_totals;
+        CREATE TABLE shelf_liquids (
+          shelf TEXT NOT NULL,
+          solvent TEXT NOT NULL,
+          hundredths INTEGER NOT NULL,
+          jars INTEGER NOT NULL,
+          microliters INTEGER NOT NULL,
+          PRIMARY KEY (shelf, solvent, hundredths)
+        ) STRICT, WITHOUT ROWID;
+        INSERT INTO shelf_liquids
+          SELECT shelf, solvent, coalesce(CAST(cut * 100 + 0.001 AS INTEGER), -1), count(*), sum(CAST(round(milliliters * 1000) AS INTEGER))
+            FROM jars WHERE on_shelf = 1 GROUP BY 1, 2, 3;
+        CREATE TRIGGER jar_put AFTER INSERT ON jars WHEN NEW.on_shelf = 1 BEGIN
+          INSERT INTO shelf_liquids
+            VALUES (NEW.shelf, NEW.solvent, coalesce(CAST(NEW.cut * 100 + 0.001 AS INTEGER), -1), 1, CAST(round(NEW.milliliters * 1000) AS INTEGER))
+            ON CONFLICT (shelf, solvent, hundredths) DO UPDATE SET jars = jars + 1, microliters = microliters + excluded.microliters;
+        END;
+        CREATE TRIGGER jar_taken AFTER DELETE ON jars WHEN OLD.on_shelf = 1 BEGIN
+          UPDATE shelf_liquids SET jars = jars - 1, microliters = microliters - CAST(round(OLD.milliliters * 1000) AS INTEGER)
+            WHERE shelf = OLD.shelf AND solvent = OLD.solvent AND hundredths = coalesce(CAST(OLD.cut * 100 + 0.001 AS INTEGER), -1);
+        END;
+        """;
+
     /// <summary>Version 3: the tested jars, few among many, are found without looking at the others.</summary>
     private const string TestedIndex = "CREATE INDEX jars_by_test ON jars (tested, number) WHERE tested IS NOT NULL";
 
-    /// <summary>Version 2: what is derived. Shelf totals count whole microlitres, so that adding and taking away never drifts.</summary>
+    /// <summary>Version 2: what is derived. Totals count whole microlitres, so that adding and taking away never drifts.</summary>
     private const string DerivedIndex = """
         CREATE TABLE index_state (
           id INTEGER PRIMARY KEY CHECK (id = 1),

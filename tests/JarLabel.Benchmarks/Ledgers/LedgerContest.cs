@@ -9,15 +9,15 @@ internal static class LedgerContest
 {
     private const int Rounds = 15;
 
-    internal static void Run(string program, int jars)
+    internal static void Run(string program, int jars, bool usedUp)
     {
         var (few, many) = (Directory.CreateTempSubdirectory("jarlabel-few-"), Directory.CreateTempSubdirectory("jarlabel-many-"));
         try
         {
             foreach (var shop in (string[])[few.FullName, many.FullName])
                 Mix(program, shop).Time();
-            var events = ManyJars.AddTo(many.FullName, jars - 1);
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{jars} jars and {events} events against one jar; median of {Rounds} runs, {Environment.ProcessorCount} processors"));
+            var events = ManyJars.AddTo(many.FullName, jars - 1, usedUp);
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{jars} jars, {(usedUp ? "most of them used up," : "all on the shelf,")} and {events} events against one jar; median of {Rounds} runs, {Environment.ProcessorCount} processors"));
             foreach (var (name, words) in Everyday(jars))
                 Print(name, () => Of(program, few.FullName, words(1)), () => Of(program, many.FullName, words(jars / 2)));
             Print("mix", () => Mix(program, few.FullName), () => Mix(program, many.FullName));

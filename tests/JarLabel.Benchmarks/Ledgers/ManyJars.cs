@@ -7,13 +7,13 @@ using JarLabel.Store.Shops;
 namespace JarLabel.Benchmarks.Ledgers;
 
 /// <summary>Fills a shop with jars like its first one, of five events each: mixed, labelled, used, noted, and in the end used up,
-/// but for one in a hundred that still stands on the shelf.</summary>
+/// but for one in a hundred that still stands on the shelf; or none used up.</summary>
 internal static class ManyJars
 {
     private const int AtOnce = 1000;
 
     /// <summary>Adds them and gives the number of events that the shop then has.</summary>
-    internal static long AddTo(string shop, int jars)
+    internal static long AddTo(string shop, int jars, bool usedUp)
     {
         using var ledger = Ledger.Open(ShopFolder.At(shop).Require(), LedgerMode.Write, JarReader.Instance).Require();
         var first = ledger.Look(view => view.EventsOf(Subject.Jar(1))).Require();
@@ -22,13 +22,13 @@ internal static class ManyJars
         for (var made = 0; made < jars; made += AtOnce)
         {
             var next = Math.Min(AtOnce, jars - made);
-            ledger.Record<int>(step => Add(step, mixed, label, next)).Require();
+            ledger.Record<int>(step => Add(step, mixed, label, next, usedUp)).Require();
         }
 
         return first.Count + (5L * jars);
     }
 
-    private static int Add(LedgerStep step, Mixed like, string label, int jars)
+    private static int Add(LedgerStep step, Mixed like, string label, int jars, bool usedUp)
     {
         for (var i = 0; i < jars; i++)
         {
@@ -40,7 +40,7 @@ internal static class ManyJars
             step.Append(jar, at, nameof(Labelled), 1, label);
             step.Append(jar, at, nameof(Used), 1, used);
             step.Append(jar, at, nameof(Noted), 1, JarEventJson.Write(new Noted(like.At, "strained")));
-            if (jar.Number % 100 == 0)
+            if (!usedUp || jar.Number % 100 == 0)
                 step.Append(jar, at, nameof(Used), 1, used);
             else
                 step.Append(jar, at, nameof(Discarded), 1, JarEventJson.Write(new Discarded(like.At, "used up")));

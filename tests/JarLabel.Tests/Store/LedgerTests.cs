@@ -179,6 +179,27 @@ public sealed class LedgerTests
     }
 
     [Fact]
+    public void What_stands_on_a_shelf_is_told_by_kind_and_without_jars_that_are_not_to_count()
+    {
+        using var shop = TempShop.With(jars: 4);
+        OutsideProgram.Need("sqlite3");
+        Assert.Equal((0, ""), OutsideProgram.Run("sqlite3", shop.Folder.Ledger, """
+            CREATE TEMP TABLE put AS SELECT * FROM jars WHERE number IN (2, 3, 4);
+            DELETE FROM jars WHERE number IN (2, 3, 4);
+            INSERT INTO jars SELECT * FROM (SELECT number, revision, events, shelf, grade, solvent,
+              CASE number WHEN 2 THEN 1.15 WHEN 3 THEN 2.039 END, milliliters, mixed, ready, test_from, use_by, tested, test_passed, on_shelf FROM put);
+            """));
+        using var ledger = shop.Open();
+        var (all, less) = ledger.Look(view => (Told(view.ShelfLiquids("main")), Told(view.ShelfLiquids("main", 1, 3)))).Require();
+        Assert.Equal(["1.15 414.75", "1.5 414.75", "2.03 414.75"], all);
+        Assert.Equal(["1.15 414.75"], less);
+        Assert.Empty(ledger.Look(view => view.ShelfLiquids("cold")).Require());
+
+        static string[] Told(IEnumerable<ShelfLiquid> liquids) =>
+            [.. liquids.OrderBy(liquid => liquid.Cut.PoundsPerUsGallon).Select(liquid => FormattableString.Invariant($"{liquid.Cut.PoundsPerUsGallon} {liquid.Liquid.Milliliters}"))];
+    }
+
+    [Fact]
     public void A_list_made_by_an_older_reader_is_made_anew_from_the_events()
     {
         using var shop = TempShop.With(jars: 2);

@@ -35,10 +35,11 @@ public sealed class SchemaTests
         using (var ledger = shop.Open(mode))
         {
             Assert.Equal(["Mixed", "Thinned"], ledger.Look(view => view.EventsOf(Subject.Jar(1))).Require().Select(e => e.Kind));
+            Assert.Equal([500.0], ledger.Look(view => view.ShelfLiquids("main").Select(liquid => liquid.Liquid.Milliliters)).Require());
             Assert.Equal(500, ledger.Look(view => view.Jar(1)!.Liquid.Milliliters).Require());
         }
 
-        Assert.Equal((0, "3\nok"), OutsideProgram.Run("sqlite3", shop.Folder.Ledger, "PRAGMA user_version; PRAGMA integrity_check"));
+        Assert.Equal((0, "4\nok"), OutsideProgram.Run("sqlite3", shop.Folder.Ledger, "PRAGMA user_version; PRAGMA integrity_check"));
         using var again = shop.Open();
         Assert.Equal(2, BenchWork.Mix(again).Require());
     }
@@ -46,13 +47,13 @@ public sealed class SchemaTests
     [Fact]
     public void A_ledger_of_a_newer_version_is_told_and_not_touched()
     {
-        using var shop = Written(VersionOne.Replace("user_version = 1", "user_version = 4", StringComparison.Ordinal));
+        using var shop = Written(VersionOne.Replace("user_version = 1", "user_version = 5", StringComparison.Ordinal));
         var before = File.ReadAllBytes(shop.Folder.Ledger);
         foreach (var mode in Enum.GetValues<LedgerMode>())
         {
             var problem = Ledger.Open(shop.Folder, mode, new PlainJars()).Problems.Single();
             Assert.Equal("JL411", problem.Code);
-            Assert.Contains("schema 4", problem.Message, StringComparison.Ordinal);
+            Assert.Contains("schema 5", problem.Message, StringComparison.Ordinal);
         }
 
         Assert.Equal(before, File.ReadAllBytes(shop.Folder.Ledger));
