@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using JarLabel.Cli.Calc;
 using JarLabel.Cli.Commands;
 
@@ -7,60 +8,91 @@ namespace JarLabel.Cli;
 /// <summary>Every command there is.</summary>
 internal static class CommandTree
 {
-    internal static RootCommand Create(Runner runner)
+    /// <summary>Under the name by which each is called.</summary>
+    private static readonly (string Name, Func<Runner, Command> Create)[] Commands =
+    [
+        ("mix", MixCommand.Create),
+        ("thin", ThinCommand.Create),
+        ("thicken", ThickenCommand.Create),
+        ("blend", BlendCommand.Create),
+        ("decant", DecantCommand.Create),
+        ("use", UseCommand.Create),
+        ("test", TestCommand.Create),
+        ("move", MoveCommand.Create),
+        ("note", NoteCommand.Create),
+        ("discard", DiscardCommand.Create),
+        ("undo", UndoCommand.Create),
+        ("jar", JarCommand.Create),
+        ("scan", ScanCommand.Create),
+        ("shelf", ShelfCommand.Create),
+        ("bag", BagCommand.Create),
+        ("bottle", BottleCommand.Create),
+        ("keeping", KeepingCommand.Create),
+        ("plan", PlanCommand.Create),
+        ("label", LabelCommand.Create),
+        ("card", CardCommand.Create),
+        ("notice", NoticeCommand.Create),
+        ("sheets", SheetsCommand.Create),
+        ("sheet", SheetCommand.Create),
+        ("designs", DesignsCommand.Create),
+        ("calibrate", CalibrateCommand.Create),
+        ("printers", PrintersCommand.Create),
+        ("check", CheckCommand.Create),
+        ("serve", ServeCommand.Create),
+        ("publish", PublishCommand.Create),
+        ("shop", ShopCommand.Create),
+        ("export", ExportCommand.Create),
+        ("import", ImportCommand.Create),
+        ("backup", BackupCommand.Create),
+        ("verify", VerifyCommand.Create),
+        ("demo", DemoCommand.Create),
+        ("calc", Calc),
+    ];
+
+    /// <summary>The commands as a typed line needs them: only the one that it starts with, where it starts with one, because making all of
+    /// them takes a good part of the time of a short command.</summary>
+    internal static Command Create(Runner runner, IReadOnlyList<string> line)
     {
-        var root = new RootCommand("Mix shellac from flakes and alcohol, keep the ledger of every jar, print its label.")
-        {
-            MixCommand.Create(runner),
-            ThinCommand.Create(runner),
-            ThickenCommand.Create(runner),
-            BlendCommand.Create(runner),
-            DecantCommand.Create(runner),
-            UseCommand.Create(runner),
-            TestCommand.Create(runner),
-            MoveCommand.Create(runner),
-            NoteCommand.Create(runner),
-            DiscardCommand.Create(runner),
-            UndoCommand.Create(runner),
-            JarCommand.Create(runner),
-            ScanCommand.Create(runner),
-            ShelfCommand.Create(runner),
-            BagCommand.Create(runner),
-            BottleCommand.Create(runner),
-            KeepingCommand.Create(runner),
-            PlanCommand.Create(runner),
-            LabelCommand.Create(runner),
-            CardCommand.Create(runner),
-            NoticeCommand.Create(runner),
-            SheetsCommand.Create(runner),
-            SheetCommand.Create(runner),
-            DesignsCommand.Create(runner),
-            CalibrateCommand.Create(runner),
-            PrintersCommand.Create(runner),
-            CheckCommand.Create(runner),
-            ServeCommand.Create(runner),
-            PublishCommand.Create(runner),
-            ShopCommand.Create(runner),
-            ExportCommand.Create(runner),
-            ImportCommand.Create(runner),
-            BackupCommand.Create(runner),
-            VerifyCommand.Create(runner),
-            DemoCommand.Create(runner),
-            new Command("calc", "Sums without a jar.")
-            {
-                CalcMixCommand.Create(runner),
-                CalcThinCommand.Create(runner),
-                CalcThickenCommand.Create(runner),
-                CalcBlendCommand.Create(runner),
-                CalcSolidsCommand.Create(runner),
-                CalcDensityCommand.Create(runner),
-                CalcHazardsCommand.Create(runner),
-                CalcAirCommand.Create(runner),
-                CalcPurgeCommand.Create(runner),
-                CalcCoverageCommand.Create(runner),
-            },
-        };
+        var root = line.Count > 0 && Array.Find(Commands, c => c.Name == line[0]).Create is { } create
+            ? Only(create(runner), line)
+            : All(runner);
         SharedOptions.AddTo(root);
         return root;
     }
+
+    private static Command Only(Command command, IReadOnlyList<string> line)
+    {
+        var root = new Command("jarlabel") { command };
+        if (line.Any(word => word is "--help" or "-h" or "/h" or "-?" or "/?" || word.StartsWith('@')))
+        {
+            root.Add(new HelpOption());
+        }
+
+        return root;
+    }
+
+    private static RootCommand All(Runner runner)
+    {
+        var root = new RootCommand("Mix shellac from flakes and alcohol, keep the ledger of every jar, print its label.");
+        foreach (var (_, create) in Commands)
+        {
+            root.Add(create(runner));
+        }
+
+        return root;
+    }
+
+    private static Command Calc(Runner runner) => new("calc", "Sums without a jar.")
+    {
+        CalcMixCommand.Create(runner),
+        CalcThinCommand.Create(runner),
+        CalcThickenCommand.Create(runner),
+        CalcBlendCommand.Create(runner),
+        CalcSolidsCommand.Create(runner),
+        CalcDensityCommand.Create(runner),
+        CalcHazardsCommand.Create(runner),
+        CalcAirCommand.Create(runner),
+        CalcPurgeCommand.Create(runner),
+        CalcCoverageCommand.Create(runner),
+    };
 }

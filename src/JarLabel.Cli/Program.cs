@@ -1,15 +1,17 @@
 using System.Text;
 using JarLabel.Cli;
 using JarLabel.Cli.Answers;
+using JarLabel.Cli.Typing;
 
+NativeHeap.Keep();
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var terminal = Terminal.Console();
 try
 {
-    var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System)).Parse(args);
+    var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System), args).Parse(args);
     return parsed.Errors.Count == 0
         ? parsed.Invoke(new() { EnableDefaultExceptionHandler = false })
-        : terminal.Refuse([.. parsed.Errors.Select(e => TypingProblems.Syntax(e.Message))], parsed.GetValue(SharedOptions.Json));
+        : terminal.Refuse(UnreadLine.Problems(parsed), parsed.GetValue(SharedOptions.Json));
 }
 catch (Exception fault) when (fault is not OutOfMemoryException)
 {

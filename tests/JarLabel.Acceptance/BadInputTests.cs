@@ -156,12 +156,19 @@ public sealed class BadInputTests : IDisposable
         Assert.Equal(3, run.Errors.Split('\n').Count(line => line.StartsWith("error JL2", StringComparison.Ordinal)));
     }
 
-    [Fact]
-    public void An_unknown_command_is_told_without_a_page_of_help()
+    [Theory]
+    [InlineData("brew", "\"jarlabel --help\"")]
+    [InlineData("", "\"jarlabel --help\"")]
+    [InlineData("thn 1", "\"thin\"", "\"jarlabel --help\"")]
+    [InlineData("thin 1 --too 1", "\"--to\"", "\"jarlabel thin --help\"")]
+    [InlineData("calc thn", "\"thin\"", "\"jarlabel calc --help\"")]
+    [InlineData("shelf --unit us", "\"--units\"", "\"jarlabel shelf --help\"")]
+    public void A_line_that_cannot_be_read_is_told_with_what_was_meant_and_without_a_page_of_help(string line, params string[] told)
     {
-        var run = shop.Run("brew");
+        var run = shop.Run(line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         Assert.Equal(2, run.ExitCode);
         Assert.StartsWith("error JL107", run.Errors, StringComparison.Ordinal);
+        Assert.All(told, word => Assert.Contains(word, run.Errors, StringComparison.Ordinal));
         Assert.DoesNotContain("Usage:", run.Errors + run.Result, StringComparison.Ordinal);
     }
 

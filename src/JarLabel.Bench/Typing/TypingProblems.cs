@@ -10,7 +10,11 @@ public static class TypingProblems
         new("JL106", $"The option {option} is missing; for example {option} {example}.", option);
 
     /// <summary>The line itself cannot be read.</summary>
-    public static Problem Syntax(string message) => new("JL107", message);
+    /// <param name="message">What is wrong with it.</param>
+    /// <param name="meant">What was probably meant, where something comes near.</param>
+    /// <param name="command">The command as it was called.</param>
+    public static Problem Syntax(string message, string? meant, string command) =>
+        new("JL107", $"{message}{(meant is null ? "" : $" Did you mean \"{meant}\"?")} \"{command} --help\" shows what there is.");
 
     /// <summary>None of a few words.</summary>
     public static Problem NotAChoice(string read, string option, IEnumerable<string> choices) =>

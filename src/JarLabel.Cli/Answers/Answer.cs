@@ -13,6 +13,7 @@ internal sealed record Answer(Screen Screen, Func<string> Json, IReadOnlyList<Pr
     /// <summary>What went wrong after all that is told was recorded: a label that did not get onto paper.</summary>
     internal IReadOnlyList<Problem> Failures { get; init; } = [];
 
-    internal static Answer Of<T>(Screen screen, T json, JsonTypeInfo<T> type, IReadOnlyList<Problem>? warnings = null) =>
-        new(screen, () => JsonSerializer.Serialize(json, type), warnings ?? []);
+    /// <summary>An answer; how it is written as JSON is made only when JSON is asked for, which takes longer than all the rest.</summary>
+    internal static Answer Of<T>(Screen screen, T json, Func<AnswerContext, JsonTypeInfo<T>> type, IReadOnlyList<Problem>? warnings = null) =>
+        new(screen, () => JsonSerializer.Serialize(json, type(AnswerContext.Default)), warnings ?? []);
 }

@@ -45,7 +45,7 @@ internal static class JarAnswer
     internal static Answer Scanned(Session session, Scanned scanned)
     {
         var shown = Shown(session, scanned.Jar);
-        return Answer.Of(shown.Screen, Json(session, scanned), AnswerContext.Default.JarAnswerJson, shown.Warnings);
+        return Answer.Of(shown.Screen, Json(session, scanned), c => c.JarAnswerJson, shown.Warnings);
     }
 
     /// <summary>The same for a program.</summary>
@@ -110,7 +110,7 @@ internal static class JarAnswer
         hazards.StatementTexts(session.Workbench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text));
 
     private static Answer With(Session session, BenchOutcome outcome, Screen screen, bool history) =>
-        Answer.Of(screen, Json(session, outcome, history), AnswerContext.Default.JarAnswerJson, outcome.Cautions);
+        Answer.Of(screen, Json(session, outcome, history), c => c.JarAnswerJson, outcome.Cautions);
 
     private static JarAnswerJson Json(Session session, BenchOutcome outcome, bool history)
     {

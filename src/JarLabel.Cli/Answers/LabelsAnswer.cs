@@ -15,7 +15,7 @@ internal static class LabelsAnswer
         return Answer.Of(
             screen.Next(session.Workbench.DryRun ? "the same without --dry-run writes it" : "jarlabel sheet state"),
             new LabelsAnswerJson(LabelsJson.Of(labels)),
-            AnswerContext.Default.LabelsAnswerJson);
+            c => c.LabelsAnswerJson);
     }
 
     /// <summary>Batches that a list mixed.</summary>
@@ -31,7 +31,7 @@ internal static class LabelsAnswer
         return Answer.Of(
             screen.Next(session.Workbench.DryRun ? "the same without --dry-run records it" : "jarlabel shelf"),
             new MixedListJson([.. jars.Select(jar => jar.ToString())], mixed.Labels is { } printed ? LabelsJson.Of(printed) : null, mixed.Cautions),
-            AnswerContext.Default.MixedListJson,
+            c => c.MixedListJson,
             mixed.Cautions);
     }
 

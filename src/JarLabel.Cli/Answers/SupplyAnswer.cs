@@ -12,13 +12,13 @@ internal static class SupplyAnswer
     internal static Answer Of(Session session, BagOutcome outcome) => Answer.Of(
         Screen(session, outcome).Next(Next(session, outcome.Bag)),
         Json(outcome),
-        AnswerContext.Default.BagAnswerJson,
+        c => c.BagAnswerJson,
         outcome.Cautions);
 
     internal static Answer Of(Session session, BottleOutcome outcome) => Answer.Of(
         Screen(session, outcome).Next(Next(session, outcome.Bottle)),
         Json(outcome),
-        AnswerContext.Default.BottleAnswerJson,
+        c => c.BottleAnswerJson,
         outcome.Cautions);
 
     internal static Answer Of(Session session, IReadOnlyList<Bag> bags)
@@ -34,7 +34,7 @@ internal static class SupplyAnswer
         return Answer.Of(
             screen.Next(bags.Count == 0 ? "jarlabel bag add --grade garnet --mass \"500 g\" --date 2025-10-01" : $"jarlabel mix --bag {bags[0].Number.Value} --cut 1.5 --pour \"350 mL\" --solvent ethanol-95"),
             new BagsAnswerJson([.. bags.Select(BagJson.Of)]),
-            AnswerContext.Default.BagsAnswerJson);
+            c => c.BagsAnswerJson);
     }
 
     internal static Answer Of(Session session, IReadOnlyList<Bottle> bottles)
@@ -50,7 +50,7 @@ internal static class SupplyAnswer
         return Answer.Of(
             screen.Next(bottles.Count == 0 ? "jarlabel bottle add --solvent ethanol-95 --volume \"1 gal\" --date 2026-03-01" : $"jarlabel mix --grade garnet --bottle {bottles[0].Number.Value} --cut 1.5 --pour \"350 mL\""),
             new BottlesAnswerJson([.. bottles.Select(BottleJson.Of)]),
-            AnswerContext.Default.BottlesAnswerJson);
+            c => c.BottlesAnswerJson);
     }
 
     /// <summary>A bag for a person, without the next command.</summary>

@@ -30,7 +30,7 @@ internal static class CalcBlendCommand
         return typed.Then(() => Blend.Solve(parts).Then<Answer>(blend => Answer.Of(
             new Screen().Title(CutWords.Of(blend.Cut)).Gap().Rows(("makes", BenchAmount.Both(blend.Makes, session.Workbench.Metric))),
             new BlendAnswerJson(blend.Makes.Milliliters, blend.Cut.PoundsPerUsGallon),
-            AnswerContext.Default.BlendAnswerJson)));
+            c => c.BlendAnswerJson)));
     }
 
     private static Result<(Volume, PoundCut)> ReadPart(string text) => text.Split('@') is [var volume, var cut]

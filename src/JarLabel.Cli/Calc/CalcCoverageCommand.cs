@@ -37,7 +37,7 @@ internal static class CalcCoverageCommand
                     ("flakes in it", BenchAmount.Both(job.Flakes, metric)),
                     ("dry film a coat", string.Create(CultureInfo.InvariantCulture, $"{film:0.#} µm ({film / 25.4:0.00} mil)"))),
                 new CoverageAnswerJson(job.Liquid.Milliliters, film, job.Flakes.Grams),
-                AnswerContext.Default.CoverageAnswerJson);
+                c => c.CoverageAnswerJson);
         });
     }
 }

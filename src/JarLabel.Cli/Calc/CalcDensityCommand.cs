@@ -32,7 +32,7 @@ internal static class CalcDensityCommand
                     ("density", $"{density.KilogramsPerCubicMeter:0.00} kg/m³ ({density.PoundsPerUSGallon:0.000} lb/gal)"),
                     ("grows", $"{100 * expansion:0.000} % per °C")),
                 new DensityAnswerJson(density.KilogramsPerCubicMeter, density.PoundsPerUSGallon, expansion),
-                AnswerContext.Default.DensityAnswerJson);
+                c => c.DensityAnswerJson);
         });
     }
 

@@ -26,7 +26,7 @@ internal static class CalcHazardsCommand
                 .Gap().Rows(hazards.Why.Select((why, i) => (i == 0 ? "why" : "", (string?)why)))
                 .Rows(hazards.Doubts.Select((doubt, i) => (i == 0 ? "doubt" : "", (string?)doubt)))
                 .Rows(hazards.Unverified.Select((figure, i) => (i == 0 ? "unverified" : "", (string?)figure)));
-            return Answer.Of(screen, new HazardsAnswerJson(HazardsJson.Of(hazards)), AnswerContext.Default.HazardsAnswerJson);
+            return Answer.Of(screen, new HazardsAnswerJson(HazardsJson.Of(hazards)), c => c.HazardsAnswerJson);
         });
     }
 }

@@ -29,6 +29,6 @@ internal static class CalcPurgeCommand
         return typed.Then(() => (to is { } fraction ? Purge.Until(changes, fraction) : Purge.After(changes, Duration.FromMinutes(minutes!.Value))).Then<Answer>(purge => Answer.Of(
             new Screen().Title($"{purge.Time.Minutes:0.#} min at {changes:0.##} air changes an hour leave {100 * purge.FractionLeft:0.###} %"),
             new PurgeAnswerJson(purge.Time.Minutes, purge.FractionLeft),
-            AnswerContext.Default.PurgeAnswerJson)));
+            c => c.PurgeAnswerJson)));
     }
 }

@@ -44,6 +44,6 @@ internal static class CalcSolidsCommand
                 ("shellac in the liquid", $"{inLiquid.GramsPerLiter:0} g/L ({inLiquid.PoundsPerUSGallon:0.00} lb/gal)"),
                 ("weight of the liquid", $"{recipe.LiquidDensity.KilogramsPerLiter:0.000} kg/L ({recipe.LiquidDensity.PoundsPerUSGallon:0.00} lb/gal)")),
             new SolidsAnswerJson(cut.PoundsPerUsGallon, recipe.SolidsByWeight, recipe.SolidsByVolume, inLiquid.GramsPerLiter, inLiquid.PoundsPerUSGallon),
-            AnswerContext.Default.SolidsAnswerJson);
+            c => c.SolidsAnswerJson);
     }
 }

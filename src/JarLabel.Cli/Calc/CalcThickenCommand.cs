@@ -23,6 +23,6 @@ internal static class CalcThickenCommand
                 ("add", BenchAmount.Both(thickening.Add, session.Workbench.Metric) + " of flakes, then wait until they are dissolved"),
                 ("makes", BenchAmount.Both(thickening.Makes, session.Workbench.Metric))),
             new ThickenAnswerJson(thickening.Add.Grams, thickening.Makes.Milliliters, to.PoundsPerUsGallon),
-            AnswerContext.Default.ThickenAnswerJson)));
+            c => c.ThickenAnswerJson)));
     }
 }

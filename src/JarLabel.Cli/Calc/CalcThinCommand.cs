@@ -24,6 +24,6 @@ internal static class CalcThinCommand
                 ("that is", $"{VulgarFraction.Of(thinning.PartsPerPart)} parts to 1 part of liquid"),
                 ("makes", BenchAmount.Both(thinning.Makes, session.Workbench.Metric))),
             new ThinAnswerJson(thinning.Add.Milliliters, thinning.PartsPerPart, thinning.Makes.Milliliters, to.PoundsPerUsGallon),
-            AnswerContext.Default.ThinAnswerJson)));
+            c => c.ThinAnswerJson)));
     }
 }

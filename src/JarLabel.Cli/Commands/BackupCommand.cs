@@ -17,5 +17,5 @@ internal static class BackupCommand
     private static Result<Answer> Run(Typed typed, Session session) => typed.File(Target).Then(file => LedgerCare.Backup(session.Workbench, file)).Then<Answer>(report => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events copied to {report.File} and read back")),
         new BackupAnswerJson(report.File, report.Events, report.LedgerId),
-        AnswerContext.Default.BackupAnswerJson));
+        c => c.BackupAnswerJson));
 }

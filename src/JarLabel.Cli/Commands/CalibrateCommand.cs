@@ -73,7 +73,7 @@ internal static class CalibrateCommand
     private static Answer Forgotten(string sheet, string? printer) => Say(
         new Screen().Title($"{sheet} on {Named(printer)}: labels are placed by the sheet alone").Next($"jarlabel calibrate --sheet {sheet}"), new CalibrationJson(sheet, printer, null, default(Calibration)));
 
-    private static Answer Say(Screen screen, CalibrationJson json) => Answer.Of(screen, json, AnswerContext.Default.CalibrationJson);
+    private static Answer Say(Screen screen, CalibrationJson json) => Answer.Of(screen, json, c => c.CalibrationJson);
 
     private static string Named(string? printer) => printer ?? "any printer";
 

@@ -24,5 +24,5 @@ internal static class DemoCommand
                 ("printed", string.Create(CultureInfo.InvariantCulture, $"{report.Files.Count} files in labels and previews")),
             ]).Next(string.Create(CultureInfo.InvariantCulture, $"jarlabel shelf --shop \"{report.Folder}\" --at {report.Until:yyyy-MM-dd}")),
             new DemoAnswerJson(report.Folder, report.Jars, report.Files, report.Until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
-            AnswerContext.Default.DemoAnswerJson));
+            c => c.DemoAnswerJson));
 }

@@ -26,7 +26,7 @@ internal static class DesignsCommand
     private static Result<Answer> All(Session session, string? drawn) => LabelPress.Open(session.Workbench).Then(press => press.Designs()).Then<Answer>(designs => Answer.Of(
         Show(designs, drawn),
         new DesignsAnswerJson([.. designs.Select(d => new DesignJson(d.Id, d.Title, d.Width, d.Height))], drawn),
-        AnswerContext.Default.DesignsAnswerJson));
+        c => c.DesignsAnswerJson));
 
     private static Screen Show(IReadOnlyList<Design> designs, string? drawn)
     {

@@ -17,5 +17,5 @@ internal static class ExportCommand
     private static Result<Answer> Run(Typed typed, Session session) => typed.File(Target).Then(file => LedgerCare.Export(session.Workbench, file)).Then<Answer>(report => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events in {report.File}")),
         new ExportAnswerJson(report.File, report.Events),
-        AnswerContext.Default.ExportAnswerJson));
+        c => c.ExportAnswerJson));
 }

@@ -17,5 +17,5 @@ internal static class ImportCommand
     private static Result<Answer> Run(Typed typed, Session session) => typed.File(Source).Then(file => LedgerCare.Import(session.Workbench, file)).Then<Answer>(report => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Added} events taken; {report.Known} were here already")),
         new ImportAnswerJson(report.Added, report.Known),
-        AnswerContext.Default.ImportAnswerJson));
+        c => c.ImportAnswerJson));
 }

@@ -42,7 +42,7 @@ internal static class KeepingCommand
     private static Answer Say(Session session, IReadOnlyList<LifeEstimate> estimates, string? drawing) => Answer.Of(
         Show(session, estimates, drawing),
         new KeepingAnswerJson(session.Workbench.Settings.Learning.StillGood, [.. estimates.Select(LifeEstimateJson.Of)], []) { Drawing = drawing },
-        AnswerContext.Default.KeepingAnswerJson);
+        c => c.KeepingAnswerJson);
 
     private static Screen Show(Session session, IReadOnlyList<LifeEstimate> estimates, string? drawing)
     {

@@ -37,7 +37,7 @@ internal static class NoticeCommand
             typed.Value(Over, TimeText.Read) ?? NoticeRequest.UsualOver,
             LabelCommand.FileOf(typed));
         return typed.Then(() => WriteNotice.Do(session.Workbench, request).Then<Answer>(notice => Answer.Of(
-            Show(notice, session), new NoticeAnswerJson(JsonOf(notice, session.Workbench.Rules, session.Workbench.Catalog), notice.Cautions), AnswerContext.Default.NoticeAnswerJson, notice.Cautions)));
+            Show(notice, session), new NoticeAnswerJson(JsonOf(notice, session.Workbench.Rules, session.Workbench.Catalog), notice.Cautions), c => c.NoticeAnswerJson, notice.Cautions)));
     }
 
     private static NoticePaper Wanted(Typed typed, Session session) => DrawingOptions.Of(typed, Paper, session, NoticePaper.A4, NoticePaper.Letter);

@@ -53,7 +53,7 @@ internal static class PlanCommand
         var (sheet, paper) = (typed.File(Out), DrawingOptions.Of(typed, Paper, session));
         return typed.Then(() => PlanJob.Do(session.Workbench, request).Then(job =>
             (sheet is null ? "" : DrawPlan.Do(session.Workbench, job, sheet, paper)).Then<Answer>(_ =>
-                Answer.Of(Show(job, session, sheet), PlanAnswerJson.Of(job) with { Sheet = sheet }, AnswerContext.Default.PlanAnswerJson, job.Cautions))));
+                Answer.Of(Show(job, session, sheet), PlanAnswerJson.Of(job) with { Sheet = sheet }, c => c.PlanAnswerJson, job.Cautions))));
     }
 
     private static Screen Show(PlannedJob job, Session session, string? sheet)

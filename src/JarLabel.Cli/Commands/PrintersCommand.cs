@@ -36,7 +36,7 @@ internal static class PrintersCommand
                 ? screen.Next("jarlabel label 1 --to ipp://ADDRESS/ipp/print, with the address from the printer's own display")
                 : screen.Next($"jarlabel label 1 --to {(printers[0].How == SeenHow.Network ? printers[0].Uri : printers[0].Name)}"),
             new PrintersAnswerJson([.. printers.Select(p => new PrinterJson(p.Name, p.Uri, p.Model, p.State, Known(p.How)))]),
-            AnswerContext.Default.PrintersAnswerJson);
+            c => c.PrintersAnswerJson);
     }
 
     private static string Known(SeenHow how) => how switch

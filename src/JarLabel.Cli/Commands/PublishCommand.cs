@@ -20,5 +20,5 @@ internal static class PublishCommand
             ("carry it", "on a stick, or copy it to the root of the address that \"jarlabel shop set base-url\" names: the codes on the labels then lead there"),
             ("until then", "a copy stays as it is; publish again after work at the bench")),
         new PublishAnswerJson(report.Folder, report.Pages, report.Bytes),
-        AnswerContext.Default.PublishAnswerJson));
+        c => c.PublishAnswerJson));
 }

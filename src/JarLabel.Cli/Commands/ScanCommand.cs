@@ -49,7 +49,7 @@ internal static class ScanCommand
                 Bags = [.. found.Bags.Select(b => BagJson.Of(b.Bag))],
                 Bottles = [.. found.Bottles.Select(b => BottleJson.Of(b.Bottle))],
             },
-            AnswerContext.Default.ScanAnswerJson,
+            c => c.ScanAnswerJson,
             warnings);
     }
 

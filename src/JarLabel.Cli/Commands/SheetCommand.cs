@@ -50,7 +50,7 @@ internal static class SheetCommand
             Draw(screen, sheet);
         }
 
-        return Answer.Of(screen.Next("jarlabel label 1"), new SheetsInUseJson([.. sheets.Select(s => SheetInUseJson.Of(s.InUse))]), AnswerContext.Default.SheetsInUseJson);
+        return Answer.Of(screen.Next("jarlabel label 1"), new SheetsInUseJson([.. sheets.Select(s => SheetInUseJson.Of(s.InUse))]), c => c.SheetsInUseJson);
     }
 
     /// <summary>A small picture: each free place by its number, a used one as a cross.</summary>

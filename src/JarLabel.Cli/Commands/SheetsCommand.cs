@@ -27,7 +27,7 @@ internal static class SheetsCommand
             screen.Text("  " + line);
         }
 
-        return Answer.Of(screen.Next($"jarlabel label 1 --sheet {sheet.Id}"), new SheetsAnswerJson([SheetJson.Of(sheet)]), AnswerContext.Default.SheetsAnswerJson);
+        return Answer.Of(screen.Next($"jarlabel label 1 --sheet {sheet.Id}"), new SheetsAnswerJson([SheetJson.Of(sheet)]), c => c.SheetsAnswerJson);
     }
 
     private static Result<Answer> All(Session session) => LabelPress.Open(session.Workbench).Then(press => press.Sheets()).Then<Answer>(sheets => Answer.Of(
@@ -35,7 +35,7 @@ internal static class SheetsCommand
             .Table(["id", "drawn", " labels", " mm wide", " mm high", "usual design"], [.. sheets.Select(Row)])
             .Next($"jarlabel label 1 --sheet {sheets[0].Id}"),
         new SheetsAnswerJson([.. sheets.Select(SheetJson.Of)]),
-        AnswerContext.Default.SheetsAnswerJson));
+        c => c.SheetsAnswerJson));
 
     private static string[] Row(Sheet sheet) => [sheet.Id, Small(sheet), Figure(sheet.Places), Figure(sheet.Width), Figure(sheet.Height), sheet.Design];
 

@@ -56,7 +56,7 @@ internal static class ShelfCommand
             [.. sight.Totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters, t.Bottles, t.Alcohol.Milliliters))],
             sight.Cautions)
         { Calendar = sight.Calendar, Drawing = sight.Drawing },
-        AnswerContext.Default.ShelfAnswerJson,
+        c => c.ShelfAnswerJson,
         sight.Cautions);
 
     private static Screen Show(ShelfSight sight, Session session)

@@ -47,5 +47,5 @@ internal static class ShopCommand
             ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
             ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
         ShopJson.Of(session.Workbench.Folder, settings),
-        AnswerContext.Default.ShopJson);
+        c => c.ShopJson);
 }

@@ -15,6 +15,6 @@ internal static class VerifyCommand
     private static Result<Answer> Run(Typed typed, Session session) => LedgerCare.Verify(session.Workbench).Then<Answer>(report => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"Sound: {report.Events} events, {report.Jars} jars, {report.Files} written files")),
         new VerifyAnswerJson(report.Events, report.Jars, report.Files, report.Notices),
-        AnswerContext.Default.VerifyAnswerJson,
+        c => c.VerifyAnswerJson,
         report.Notices));
 }

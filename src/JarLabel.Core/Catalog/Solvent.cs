@@ -7,7 +7,7 @@ namespace JarLabel.Core.Catalog;
 /// <param name="Name">Full name.</param>
 /// <param name="ShortName">Name for a small label.</param>
 /// <param name="Stated">What the can says; more than one where it may be any of them.</param>
-/// <param name="Compositions">The same in percent by weight, in the same order; the first one stands for weights and volumes.</param>
+/// <param name="Weighed">The same in percent by weight, in the same order, reckoned when first asked for.</param>
 /// <param name="Note">What a buyer should know.</param>
 /// <param name="Source">Where the composition comes from.</param>
 public sealed record Solvent(
@@ -15,7 +15,7 @@ public sealed record Solvent(
     string Name,
     string ShortName,
     IReadOnlyList<StatedContents> Stated,
-    IReadOnlyList<Composition> Compositions,
+    Lazy<IReadOnlyList<Composition>> Weighed,
     string? Note,
     string Source)
     : CatalogRow(Id, Source)
@@ -23,6 +23,9 @@ public sealed record Solvent(
     /// <summary>More water than this, percent by volume, and shellac dissolves badly and blushes. Common practice: 95 % alcohol is
     /// good, drugstore isopropyl of 91 % poor, 70 % useless.</summary>
     public const double TooWetAbove = 8;
+
+    /// <summary>What it is in percent by weight; more than one where it may be any of them. The first one stands for weights and volumes.</summary>
+    public IReadOnlyList<Composition> Compositions => Weighed.Value;
 
     /// <summary>False when nobody knows what is in it: every rule then answers for the worst of <see cref="Compositions"/>.</summary>
     public bool CompositionKnown => Compositions.Count == 1;

@@ -6,21 +6,11 @@ namespace JarLabel.Core.Catalog;
 /// <summary>Reckons what cans say into percent by weight. A solvent may be made of other solvents.</summary>
 internal sealed class SolventMaker(CatalogTable<Substance> substances, CatalogTable<SolventRow> rows)
 {
-    private readonly Dictionary<string, Solvent> made = new(StringComparer.Ordinal);
-
-    internal Solvent Make(SolventRow row)
-    {
-        if (made.TryGetValue(row.Id, out var solvent))
-        {
-            return solvent;
-        }
-
-        solvent = new Solvent(row.Id, row.Name, row.ShortName, row.Contains, [.. row.Contains.Select(Weigh)], row.Note, row.Source)
+    internal Solvent Make(SolventRow row) =>
+        new(row.Id, row.Name, row.ShortName, row.Contains, new(() => [.. row.Contains.Select(Weigh)]), row.Note, row.Source)
         {
             Aliases = row.Aliases,
         };
-        return made[row.Id] = solvent;
-    }
 
     private Composition Weigh(StatedContents stated) => stated.Measure switch
     {

@@ -10,10 +10,11 @@ public static class HazardWords
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(catalog);
+        var codes = assessment.Statements;
         return
         [
             .. catalog.Phrases.Rows
-                .Where(p => assessment.Statements.Contains(p.Id))
+                .Where(p => codes.Contains(p.Id))
                 .Select(p => p.Text(assessment.Rules) + Organs(assessment, p.Id)),
         ];
     }

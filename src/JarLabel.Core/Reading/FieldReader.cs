@@ -9,8 +9,9 @@ public sealed class FieldReader
     private readonly JsonElement element;
     private readonly string code;
     private readonly List<Problem> problems;
-    private readonly HashSet<string> taken = new(StringComparer.Ordinal);
+    private readonly List<string> taken = [];
     private readonly bool isObject;
+    private int known;
 
     internal FieldReader(JsonElement element, string where, string code, List<Problem> problems)
     {
@@ -84,8 +85,10 @@ public sealed class FieldReader
         }
 
         var numbers = new List<double>();
-        foreach (var (index, item) in found.EnumerateArray().Index())
+        var index = -1;
+        foreach (var item in found.EnumerateArray())
         {
+            index++;
             if (item.ValueKind == JsonValueKind.Number && item.TryGetDouble(out var value) && value >= least && value <= most)
             {
                 numbers.Add(value);
@@ -162,15 +165,17 @@ public sealed class FieldReader
         }
 
         var texts = new List<string>();
-        foreach (var (index, item) in found.EnumerateArray().Index())
+        var index = -1;
+        foreach (var item in found.EnumerateArray())
         {
+            index++;
             if (item.ValueKind != JsonValueKind.String)
             {
                 problems.Add(ReadingProblems.WrongKind(code, $"{Where}/{name}/{index}", item, "a text in quotes"));
                 continue;
             }
 
-            texts.Add(NotEmpty($"{name}/{index}", item.GetString()!));
+            texts.Add(NotEmpty(name, item.GetString()!, index));
         }
 
         return texts;
@@ -184,10 +189,10 @@ public sealed class FieldReader
             return [];
         }
 
-        var items = new List<T>();
-        foreach (var (index, item) in list.EnumerateArray().Index())
+        var items = new List<T>(list.GetArrayLength());
+        foreach (var item in list.EnumerateArray())
         {
-            var fields = new FieldReader(item, $"{where}/{index}", code, problems);
+            var fields = new FieldReader(item, $"{where}/{items.Count}", code, problems);
             items.Add(read(fields));
             fields.RefuseUnknown();
         }
@@ -198,6 +203,11 @@ public sealed class FieldReader
     internal void RefuseUnknown()
     {
         if (!isObject)
+        {
+            return;
+        }
+
+        if (known == element.GetPropertyCount())
         {
             return;
         }
@@ -228,7 +238,12 @@ public sealed class FieldReader
 
     private JsonElement? Find(string name)
     {
-        taken.Add(name);
+        var first = !taken.Contains(name);
+        if (first)
+        {
+            taken.Add(name);
+        }
+
         if (!isObject)
         {
             return null;
@@ -236,6 +251,7 @@ public sealed class FieldReader
 
         if (element.TryGetProperty(name, out var found))
         {
+            known += first ? 1 : 0;
             return found;
         }
 
@@ -243,11 +259,11 @@ public sealed class FieldReader
         return null;
     }
 
-    private string NotEmpty(string name, string text)
+    private string NotEmpty(string name, string text, int? index = null)
     {
         if (string.IsNullOrWhiteSpace(text))
         {
-            problems.Add(ReadingProblems.Empty(code, $"{Where}/{name}"));
+            problems.Add(ReadingProblems.Empty(code, index is null ? $"{Where}/{name}" : $"{Where}/{name}/{index}"));
         }
 
         return text;

@@ -155,7 +155,8 @@ internal static class LedgerDoor
         database.Execute("PRAGMA foreign_keys = ON");
     }
 
-    private static void TakeStep(Database database, int from)
+    /// <summary>Takes the step from one version to the next, inside the caller's transaction.</summary>
+    internal static void TakeStep(Database database, int from)
     {
         if (from >= Migrations.Newest)
         {

@@ -47,15 +47,19 @@ internal static class LedgerMaker
         RandomAccess.FlushToDisk(made);
     }
 
-    // Nobody sees the file before it is moved, so its steps need not wait for the disk one by one: one flush at the end does.
+    // Nobody sees the file before it is moved, so its steps need not wait for the disk or for others one by one: one flush at the end
+    // does. It is left in write-ahead mode, as every ledger is.
     private static void FillUnseen(string aside)
     {
         using var database = Database.Open(aside, SqliteOpenMode.ReadWriteCreate);
-        database.Run("PRAGMA synchronous = OFF");
-        database.Run("PRAGMA journal_mode = MEMORY");
-        database.Run("PRAGMA page_size = 4096");
+        database.Run("PRAGMA synchronous = OFF; PRAGMA locking_mode = EXCLUSIVE; PRAGMA journal_mode = MEMORY; PRAGMA page_size = 4096; BEGIN");
         database.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {Migrations.ApplicationId}"));
-        LedgerDoor.BringUpToDate(database, aside);
+        for (var from = 0; from < Migrations.Newest; from++)
+        {
+            LedgerDoor.TakeStep(database, from);
+        }
+
         database.Execute("INSERT INTO about VALUES (1, $1)", Guid.NewGuid().ToString("N"));
+        database.Run("COMMIT; PRAGMA journal_mode = WAL");
     }
 }

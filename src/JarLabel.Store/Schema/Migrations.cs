@@ -7,11 +7,6 @@ internal static class Migrations
     /// <summary>"JarL": how other programs tell this database from any other.</summary>
     internal const int ApplicationId = 0x4A61724C;
 
-    /// <summary>The schema that this program writes and reads.</summary>
-    internal static int Newest => Steps.Count;
-
-    internal static IReadOnlyList<string> Steps => [EventsAndFiles + string.Join(";\n", Guards.Values), DerivedIndex, TestedIndex, ShelfLiquids];
-
     /// <summary>What keeps events and written files as they are, from outside too. The insert guards also stop INSERT OR REPLACE, which
     /// would remove a row without asking the delete guard.</summary>
     internal static IReadOnlyDictionary<string, string> Guards { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
@@ -23,6 +18,11 @@ internal static class Migrations
         ["files_stay"] = "CREATE TRIGGER files_stay BEFORE UPDATE ON files BEGIN SELECT RAISE(ABORT, 'what was written is never changed'); END",
         ["files_remain"] = "CREATE TRIGGER files_remain BEFORE DELETE ON files BEGIN SELECT RAISE(ABORT, 'what was written is never removed'); END",
     };
+
+    /// <summary>The schema that this program writes and reads.</summary>
+    internal static int Newest => Steps.Count;
+
+    internal static IReadOnlyList<string> Steps { get; } = [EventsAndFiles + string.Join(";\n", Guards.Values), DerivedIndex, TestedIndex, ShelfLiquids];
 
     /// <summary>Version 1: the facts. <c>chain</c> is explained at <see cref="Checking.EventChain"/>.</summary>
     private const string EventsAndFiles = """

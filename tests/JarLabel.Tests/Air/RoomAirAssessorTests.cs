@@ -98,7 +98,7 @@ public class RoomAirAssessorTests
     [Fact]
     public void A_liquid_that_gives_no_vapour_is_refused()
     {
-        var water = new Solvent("tap", "tap", "tap", [], [Composition.FromWeights([(Named("water"), 1)])], null, "practice");
+        var water = new Solvent("tap", "tap", "tap", [], new(() => [Composition.FromWeights([(Named("water"), 1)])]), null, "practice");
         Assert.Equal("JL167", Assert.Single(RoomAirAssessor.Assess(water, Question(1, 50), RuleSet.Osha).Problems).Code);
     }
 
