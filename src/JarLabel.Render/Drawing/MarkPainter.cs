@@ -7,8 +7,9 @@ namespace JarLabel.Render.Drawing;
 /// <summary>Draws marks on a Skia canvas whose unit is the grain. Belongs to one thread.</summary>
 /// <param name="colour">What an ink is here.</param>
 /// <param name="smooth">Whether edges are smoothed.</param>
+/// <param name="faces">The typeface that stands for a face.</param>
 /// <param name="dotsPerMillimetre">For a picture of dots, its resolution: QR modules are then put on whole dots. 0 for vectors.</param>
-internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, double dotsPerMillimetre = 0) : IDisposable
+internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, Func<Face, SKTypeface> faces, double dotsPerMillimetre = 0) : IDisposable
 {
     private readonly SKPaint paint = new() { IsAntialias = smooth, Style = SKPaintStyle.Fill };
     private readonly Dictionary<(Face Face, double Points), SKFont> fonts = [];
@@ -90,7 +91,7 @@ internal sealed class MarkPainter(Func<Ink, SKColor> colour, bool smooth, double
     {
         if (!fonts.TryGetValue((mark.Face, mark.Points), out var font))
         {
-            fonts[(mark.Face, mark.Points)] = font = Typefaces.Font(mark.Face, (float)(mark.Points * FontUnitsPerPoint));
+            fonts[(mark.Face, mark.Points)] = font = Typefaces.Font(faces(mark.Face), (float)(mark.Points * FontUnitsPerPoint));
             font.Edging = smooth ? SKFontEdging.Antialias : SKFontEdging.Alias;
         }
 

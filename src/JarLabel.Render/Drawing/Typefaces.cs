@@ -13,7 +13,7 @@ internal static class Typefaces
     internal static SKTypeface For(Face face) => Faces[(int)face].Value;
 
     /// <summary>A font that Skia neither hints nor snaps to whole units: letters drift when drawing in millimetres otherwise.</summary>
-    internal static SKFont Font(Face face, float size) => new(For(face), size)
+    internal static SKFont Font(SKTypeface face, float size) => new(face, size)
     {
         Subpixel = true,
         LinearMetrics = true,

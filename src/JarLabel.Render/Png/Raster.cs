@@ -15,7 +15,7 @@ internal static class Raster
         using var canvas = new SKCanvas(bitmap);
         canvas.Clear(SKColors.White);
         canvas.Scale((float)(dpi / Measure.GrainsPerInch));
-        using var painter = new MarkPainter(colour, smooth, dots);
+        using var painter = new MarkPainter(colour, smooth, Typefaces.For, dots);
         painter.Draw(canvas, page);
         return bitmap;
     }

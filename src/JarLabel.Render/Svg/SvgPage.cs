@@ -40,7 +40,7 @@ internal sealed class SvgPage(TextWriter text)
     // Outlines are taken at the font's own units, where their numbers are whole.
     private void WriteLetter(Face face, ushort glyph)
     {
-        using var font = Typefaces.Font(face, Typesetter.Em);
+        using var font = Typefaces.Font(Typefaces.For(face), Typesetter.Em);
         using var outline = font.GetGlyphPath(glyph);
         text.WriteLine($"""<path id="{Id(face, glyph)}" d="{outline?.ToSvgPathData()}"/>""");
     }
