@@ -9,6 +9,8 @@ namespace JarLabel.Store;
 /// Faults come out as <see cref="SqliteException"/> and become problems at the ledger's door.</summary>
 internal sealed class Database : IDisposable
 {
+    private static readonly Lazy<bool> Found = new(SqliteFile.LookBesideProgram);
+
     private readonly SqliteConnection connection;
     private readonly Dictionary<string, SqliteCommand> prepared = new(StringComparer.Ordinal);
 
@@ -20,6 +22,7 @@ internal sealed class Database : IDisposable
     /// <summary>Opens a database file, or <c>:memory:</c>, or a <c>file:</c> address.</summary>
     internal static Database Open(string source, SqliteOpenMode mode)
     {
+        _ = Found.Value;
         var settings = new SqliteConnectionStringBuilder { DataSource = source, Mode = mode, Pooling = false, DefaultTimeout = 1 };
         var connection = new SqliteConnection(settings.ConnectionString);
         try

@@ -72,17 +72,35 @@ public sealed class CatalogTable<T>
     private static Result<CatalogTable<T>> Index(string kind, string file, IReadOnlyList<T> rows, IReadOnlyList<T> shop)
     {
         var byWord = new Dictionary<string, T>(StringComparer.OrdinalIgnoreCase);
-        var doubled = Enter(byWord, shop).ToList();
-        var taken = byWord.Keys.ToHashSet(StringComparer.OrdinalIgnoreCase);
-        doubled.AddRange(Enter(byWord, rows.Except(shop)).Where(word => !taken.Contains(word)));
+        var doubled = Enter(byWord, shop);
+        var taken = shop.Count == 0 ? [] : byWord.Keys.ToHashSet(StringComparer.OrdinalIgnoreCase);
+        doubled.AddRange(Enter(byWord, shop.Count == 0 ? rows : rows.Except(shop)).Where(word => !taken.Contains(word)));
         return doubled.Count == 0
             ? new CatalogTable<T>(kind, rows, byWord)
             : Result<CatalogTable<T>>.Failed([.. doubled.Select(word => CatalogProblems.DoubledId(file, word))]);
     }
 
     /// <summary>Enters every id and alias; returns the words that were there already.</summary>
-    private static List<string> Enter(Dictionary<string, T> byWord, IEnumerable<T> rows) =>
-        [.. rows.SelectMany(row => row.Aliases.Prepend(row.Id), (row, word) => (row, word))
-            .Where(w => !byWord.TryAdd(w.word, w.row))
-            .Select(w => w.word)];
+    private static List<string> Enter(Dictionary<string, T> byWord, IEnumerable<T> rows)
+    {
+        var there = new List<string>();
+        foreach (var row in rows)
+        {
+            EnterOne(row.Id, row);
+            foreach (var alias in row.Aliases)
+            {
+                EnterOne(alias, row);
+            }
+        }
+
+        return there;
+
+        void EnterOne(string word, T row)
+        {
+            if (!byWord.TryAdd(word, row))
+            {
+                there.Add(word);
+            }
+        }
+    }
 }

@@ -24,7 +24,9 @@ public static class ShopSettingsFile
         ArgumentNullException.ThrowIfNull(folder);
         try
         {
-            return StrictJson.ReadObject("shop.json", StoreProblems.SettingsCode, File.ReadAllBytes(folder.Settings), Settings);
+            return IsMissing(folder)
+                ? new ShopSettings()
+                : StrictJson.ReadObject("shop.json", StoreProblems.SettingsCode, File.ReadAllBytes(folder.Settings), Settings);
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -35,6 +37,11 @@ public static class ShopSettingsFile
             return StoreProblems.ShopNotReachable(folder.Settings, fault.Message);
         }
     }
+
+    /// <summary>Looks before it reads: most shops have no such file, and a fault takes longer than reading one. A folder that may not be
+    /// looked into is a fault all the same.</summary>
+    private static bool IsMissing(ShopFolder folder) =>
+        !Directory.Exists(folder.Path) || !Directory.EnumerateFiles(folder.Path, Path.GetFileName(folder.Settings)).Any();
 
     /// <summary>Writes the settings in one step: the file is the old one or the new one, never half of either.</summary>
     public static Result<ShopSettings> Write(ShopFolder folder, ShopSettings settings)
