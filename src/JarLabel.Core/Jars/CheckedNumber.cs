@@ -5,7 +5,7 @@ namespace JarLabel.Core.Jars;
 /// <summary>A running number, 1 to 999 999 999, with its check digit behind a hyphen.</summary>
 internal static class CheckedNumber
 {
-    private const int Highest = 999_999_999;
+    internal const int Highest = 999_999_999;
 
     /// <summary>The number itself; throws where it is none.</summary>
     internal static int Demand(int value)

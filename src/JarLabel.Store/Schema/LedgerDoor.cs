@@ -12,7 +12,10 @@ internal static class LedgerDoor
     private const int PageBytes = 4096;
 
     /// <summary>The open database, of the newest schema.</summary>
-    internal static Result<Database> Open(ShopFolder folder, LedgerMode mode)
+    /// <param name="folder">The shop.</param>
+    /// <param name="mode">What it is opened for.</param>
+    /// <param name="reader">The version of the reader whose list of jars a new one has.</param>
+    internal static Result<Database> Open(ShopFolder folder, LedgerMode mode, int reader)
     {
         if (!File.Exists(folder.Ledger))
         {
@@ -26,7 +29,7 @@ internal static class LedgerDoor
                 return folder.IsNamed && !folder.Exists ? StoreProblems.NoSuchShop(folder.Path) : Empty();
             }
 
-            if (!folder.Create().TryGet(out _, out var problems) || !LedgerMaker.Make(folder).TryGet(out _, out problems))
+            if (!folder.Create().TryGet(out _, out var problems) || !LedgerMaker.Make(folder, reader).TryGet(out _, out problems))
             {
                 return Result<Database>.Failed(problems);
             }

@@ -1,6 +1,8 @@
 using System.Globalization;
 using JarLabel.Core;
+using JarLabel.Store.Checking;
 using JarLabel.Store.Files;
+using JarLabel.Store.Index;
 using JarLabel.Store.Shops;
 using Microsoft.Data.Sqlite;
 
@@ -11,13 +13,13 @@ namespace JarLabel.Store.Schema;
 internal static class LedgerMaker
 {
     /// <summary>Makes the ledger unless another program is quicker.</summary>
-    internal static Result<string> Make(ShopFolder folder)
+    internal static Result<string> Make(ShopFolder folder, int reader)
     {
         var aside = Path.Combine(folder.Staging, $"{Guid.NewGuid():N}.new");
         try
         {
             Directory.CreateDirectory(folder.Staging);
-            Fill(aside);
+            Fill(aside, reader);
             File.Move(aside, folder.Ledger, overwrite: false);
             FolderSync.Flush(folder.Path);
             return folder.Ledger;
@@ -40,16 +42,16 @@ internal static class LedgerMaker
         }
     }
 
-    private static void Fill(string aside)
+    private static void Fill(string aside, int reader)
     {
-        FillUnseen(aside);
+        FillUnseen(aside, reader);
         using var made = File.OpenHandle(aside, FileMode.Open, FileAccess.ReadWrite);
         RandomAccess.FlushToDisk(made);
     }
 
     // Nobody sees the file before it is moved, so its steps need not wait for the disk or for others one by one: one flush at the end
     // does. It is left in write-ahead mode, as every ledger is.
-    private static void FillUnseen(string aside)
+    private static void FillUnseen(string aside, int reader)
     {
         using var database = Database.Open(aside, SqliteOpenMode.ReadWriteCreate);
         database.Run("PRAGMA synchronous = OFF; PRAGMA locking_mode = EXCLUSIVE; PRAGMA journal_mode = MEMORY; PRAGMA page_size = 4096; BEGIN");
@@ -60,6 +62,7 @@ internal static class LedgerMaker
         }
 
         database.Execute("INSERT INTO about VALUES (1, $1)", Guid.NewGuid().ToString("N"));
+        JarIndex.Stamp(database, reader, 0, EventChain.Start);
         database.Run("COMMIT; PRAGMA journal_mode = WAL");
     }
 }

@@ -1,3 +1,5 @@
+using System.Reflection;
+using System.Text.Json.Serialization;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using UnitsNet;
@@ -28,6 +30,38 @@ public class JarTests
             """;
         Assert.Equal(kept.Trim(), JarEventJson.Write(Mix(null)));
     }
+
+    /// <summary>Lines as earlier versions wrote them through the library that knows all kinds of events.</summary>
+    [Theory]
+    [InlineData("""{"event":"Mixed","contents":{"resins":[{"grade":"garnet","grams":62.908874341370726,"flakeDate":"2024-11-20"},{"grade":"blonde","grams":1E-05}],"solvents":[{"solvent":"ethanol-95","milliliters":350,"grams":283.98311481926606}]},"container":{"material":"LinedMetal","milliliters":500},"dates":{"ready":"2025-01-15T10:00:00","testFrom":"2025-05-14","useBy":"2025-09-14","basis":{"tests":2,"related":1}},"shelf":"b\u00E4nk","benchCelsius":20.5,"by":"Wren","job":"\u0022desk\u0022 \u0026 \u003Cchair\u003E","note":"a\\b","bag":1,"bottle":999999999,"at":"2025-01-14T10:00:00.5"}""")]
+    [InlineData("""{"event":"Mixed","contents":{"resins":[],"solvents":[]},"container":{"material":"Plastic"},"dates":{"ready":"2025-01-15T10:00:00","testFrom":"2025-05-14","useBy":"2025-09-14"},"shelf":"bench","benchCelsius":-3,"at":"2025-01-14T10:00:00"}""")]
+    [InlineData("""{"event":"Labelled","revision":1,"file":"labels/jar-1-9-r1-wide.pdf","design":"wide","sheet":"letter-2x5-101.6x50.8","position":1,"payload":"JAR 1-9.1","sha256":"d3d416e416b78b3eb42874df302e299f11d683f8c39e03689d9a8eeab745a3a5","copies":3,"at":"2026-11-27T21:55:06"}""")]
+    [InlineData("""{"event":"Labelled","revision":1,"file":"a.pdf","design":"wide","sheet":"a4","position":1,"payload":"JAR 1-9.1","at":"2026-11-27T21:55:06"}""")]
+    public void A_line_of_an_earlier_version_reads_and_is_written_the_same(string line) =>
+        Assert.Equal(line, JarEventJson.Write(JarEventJson.Read(line, "event 1").Require()));
+
+    /// <summary>The line above that has everything must have what is added to an event, too.</summary>
+    [Fact]
+    public void Every_member_of_the_commonest_events_is_kept()
+    {
+        Assert.Equal(11, Kept(typeof(Mixed)));
+        Assert.Equal(9, Kept(typeof(Labelled)));
+        Assert.Equal([3, 3, 2, 4, 2], new[] { typeof(ResinPart), typeof(SolventPart), typeof(Container), typeof(KeepingDates), typeof(KeepingBasis) }.Select(Kept));
+
+        static int Kept(Type type) => type.GetProperties().Count(member => member.GetCustomAttribute<JsonIgnoreAttribute>() is null or { Condition: not JsonIgnoreCondition.Always });
+    }
+
+    /// <summary>What is not as it was written goes the long way, and is told there.</summary>
+    [Theory]
+    [InlineData("\"position\":1,", "")]
+    [InlineData("\"position\":1", "\"position\":1.5")]
+    [InlineData("\"position\":1", "\"position\":\"1\"")]
+    [InlineData("\"position\":1", "\"position\":1,\"position\":2,\"more\":1")]
+    [InlineData("\"position\":1", "\"position\":1,\"copies\":\"three\"")]
+    [InlineData("2026-11-27T21:55:06", "27 November")]
+    public void A_line_that_is_amiss_is_told(string part, string amiss) => Assert.Equal("JL401", Assert.Single(JarEventJson.Read(
+        """{"event":"Labelled","revision":1,"file":"a.pdf","design":"wide","sheet":"a4","position":1,"payload":"JAR 1-9.1","at":"2026-11-27T21:55:06"}"""
+            .Replace(part, amiss, StringComparison.Ordinal), "event 1").Problems).Code);
 
     [Fact]
     public void What_nobody_said_is_left_out_and_reads_back()
