@@ -13,6 +13,10 @@ try
         ? parsed.Invoke(new() { EnableDefaultExceptionHandler = false })
         : terminal.Refuse(UnreadLine.Problems(parsed), parsed.GetValue(SharedOptions.Json));
 }
+catch (OutputFault fault)
+{
+    return terminal.Refuse([TypingProblems.NotSaid(fault.Message)], json: false);
+}
 catch (Exception fault) when (fault is not OutOfMemoryException)
 {
     terminal.Errors.WriteLine($"This is a fault in jarlabel, not in what you typed. Nothing was recorded. Please report it with the line you typed:{Environment.NewLine}{fault}");

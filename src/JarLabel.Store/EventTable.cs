@@ -15,7 +15,7 @@ internal sealed class EventTable(Database database, string ledger)
 
     /// <summary>The seal of the last event.</summary>
     internal byte[] Head =>
-        database.List("SELECT chain FROM events ORDER BY sequence DESC LIMIT 1", row => row.GetFieldValue<byte[]>(0)).SingleOrDefault() ?? EventChain.Start;
+        database.List("SELECT chain FROM events ORDER BY sequence DESC LIMIT 1", row => (byte[])row.GetValue(0)).SingleOrDefault() ?? EventChain.Start;
 
     internal int LastNumber(SubjectKind kind) =>
         (int)database.Number("SELECT coalesce(max(number), 0) FROM events WHERE subject = $1", SubjectWords.Of(kind));
@@ -71,7 +71,7 @@ internal sealed class EventTable(Database database, string ledger)
             return EventChain.Start;
         }
 
-        return reader.IsDBNull(8) ? throw new LedgerFault(StoreProblems.EventDamaged(ledger, sequence - 1)) : reader.GetFieldValue<byte[]>(8);
+        return reader.IsDBNull(8) ? throw new LedgerFault(StoreProblems.EventDamaged(ledger, sequence - 1)) : (byte[])reader.GetValue(8);
     }
 
     private void Demand(EventLink link, byte[] before)
@@ -88,7 +88,7 @@ internal sealed class EventTable(Database database, string ledger)
         {
             var of = new Subject(SubjectWords.Kinds[reader.GetString(1)], reader.GetInt32(2));
             var row = new EventRow(reader.GetInt64(0), of, reader.GetString(3), reader.GetString(4), reader.GetInt32(5), reader.GetString(6));
-            return new EventLink(row, reader.GetFieldValue<byte[]>(7));
+            return new EventLink(row, (byte[])reader.GetValue(7));
         }
         catch (Exception fault) when (StoreFaults.FromDamage(fault))
         {

@@ -16,6 +16,10 @@ public static class TypingProblems
     public static Problem Syntax(string message, string? meant, string command) =>
         new("JL107", $"{message}{(meant is null ? "" : $" Did you mean \"{meant}\"?")} \"{command} --help\" shows what there is.");
 
+    /// <summary>The answer did not get out.</summary>
+    public static Problem NotSaid(string reason) =>
+        new("JL121", $"The answer could not be written: {reason}. What the command was to do is done and recorded; \"jarlabel shelf\" and \"jarlabel jar\" show it.");
+
     /// <summary>None of a few words.</summary>
     public static Problem NotAChoice(string read, string option, IEnumerable<string> choices) =>
         new("JL108", $"Read {Quoted.Of(read)}; allowed are: {string.Join(", ", choices)}.", option);

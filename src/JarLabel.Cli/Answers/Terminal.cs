@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using JarLabel.Core;
 
@@ -20,12 +21,16 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
 
     /// <summary>The console of this process. Plain text for a pipe or with NO_COLOR set.</summary>
     internal static Terminal Console() => new(
-        System.Console.Out,
-        System.Console.Error,
+        System.Console.IsOutputRedirected ? Plain(1) ?? System.Console.Out : System.Console.Out,
+        System.Console.IsErrorRedirected ? Plain(2) ?? System.Console.Error : System.Console.Error,
         !System.Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")))
     {
         Live = !System.Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb",
     };
+
+    private static StreamWriter? Plain(int number) => OperatingSystem.IsLinux()
+        ? new StreamWriter(new PlainOutput(number), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = true }
+        : null;
 
     /// <summary>True when errors go to a terminal, where a line can be written over.</summary>
     internal bool Live { get; init; }
@@ -111,11 +116,14 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
 
         var last = said.Screen.Lines.ToList().FindLastIndex(l => l.Style == LineStyle.Next);
         var cut = last < 1 ? said.Screen.Lines.Count : last - 1;
+        var text = new StringBuilder();
         IEnumerable<ScreenLine> gap = said.Warnings.Count > 0 ? new Screen().Gap().Lines : [];
         foreach (var line in said.Screen.Lines.Take(cut).Concat(gap).Concat(cautions.Lines).Concat(said.Screen.Lines.Skip(cut)))
         {
-            Result.WriteLine(Styled ? Paint(line) : Prefixed(line.Spelled));
+            text.AppendLine(Styled ? Paint(line) : Prefixed(line.Spelled));
         }
+
+        Result.Write(text.ToString());
     }
 
     private static string Paint(ScreenLine line) => line.Style switch

@@ -28,9 +28,12 @@ internal sealed class MixListOptions
             return true;
         }
 
-        foreach (var option in typed.Given.Intersect([copies.Name, file.Name]))
+        foreach (var option in typed.Given)
         {
-            typed.Refuse(TypingProblems.OnlyWithList(option));
+            if (option == copies.Name || option == file.Name)
+            {
+                typed.Refuse(TypingProblems.OnlyWithList(option));
+            }
         }
 
         return false;

@@ -13,7 +13,19 @@ internal sealed class Typed(ParseResult parsed)
     internal IReadOnlyList<Problem> Problems => problems;
 
     /// <summary>The names of the options that were typed.</summary>
-    internal IEnumerable<string> Given => parsed.CommandResult.Children.OfType<OptionResult>().Where(option => !option.Implicit).Select(option => option.Option.Name);
+    internal IEnumerable<string> Given
+    {
+        get
+        {
+            foreach (var typed in parsed.CommandResult.Children)
+            {
+                if (typed is OptionResult { Implicit: false } option)
+                {
+                    yield return option.Option.Name;
+                }
+            }
+        }
+    }
 
     /// <summary>The option's text, or null when it was not given.</summary>
     internal string? Text(Option<string> option) => parsed.GetValue(option);

@@ -8,7 +8,7 @@ namespace JarLabel.Render.Drawing;
 internal static class Typefaces
 {
     private static readonly Lazy<SKTypeface>[] Faces =
-        [.. Enum.GetValues<Face>().Select(face => new Lazy<SKTypeface>(() => Load(face)))];
+        Array.ConvertAll(Enum.GetValues<Face>(), face => new Lazy<SKTypeface>(() => Load(face)));
 
     internal static SKTypeface For(Face face) => Faces[(int)face].Value;
 

@@ -19,7 +19,7 @@ internal sealed class Typesetter
     private static readonly Feature[] Features = [Off('l', 'i', 'g', 'a'), Off('c', 'l', 'i', 'g')];
 
     private static readonly Lazy<Typesetter>[] Faces =
-        [.. Enum.GetValues<Face>().Select(face => new Lazy<Typesetter>(() => new Typesetter(face)))];
+        Array.ConvertAll(Enum.GetValues<Face>(), face => new Lazy<Typesetter>(() => new Typesetter(face)));
 
     private readonly Font font;
     private readonly ThreadLocal<Buffer> buffers = new(() => new Buffer());

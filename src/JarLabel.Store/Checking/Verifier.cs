@@ -120,7 +120,7 @@ internal sealed class Verifier(Database database, EventTable events, JarIndex ja
     private void WrittenFiles()
     {
         const string latest = "SELECT path, sha256 FROM files f WHERE id = (SELECT max(id) FROM files WHERE path = f.path) AND id NOT IN (SELECT file FROM pending_files)";
-        foreach (var (path, hash) in database.List(latest, row => (row.GetString(0), row.GetFieldValue<byte[]>(1))))
+        foreach (var (path, hash) in database.List(latest, row => (row.GetString(0), (byte[])row.GetValue(1))))
         {
             Each(() => WrittenFile(folder.Full(path), hash));
         }

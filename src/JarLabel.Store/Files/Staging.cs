@@ -161,7 +161,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
 
     private List<PendingFile> Pending() => database.List(
         "SELECT file, path, part, sha256 FROM pending_files JOIN files ON id = file ORDER BY file",
-        row => new PendingFile(row.GetInt64(0), folder.Full(row.GetString(1)), folder.Full(row.GetString(2)), row.GetFieldValue<byte[]>(3)));
+        row => new PendingFile(row.GetInt64(0), folder.Full(row.GetString(1)), folder.Full(row.GetString(2)), (byte[])row.GetValue(3)));
 
     private void Settle(PendingFile file)
     {

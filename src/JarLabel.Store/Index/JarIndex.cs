@@ -119,7 +119,7 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
     }
 
     private static bool SameSeal(SqliteDataReader row) =>
-        row.GetFieldValue<byte[]>(1).AsSpan().SequenceEqual(row.IsDBNull(3) ? EventChain.Start : row.GetFieldValue<byte[]>(3));
+        ((byte[])row.GetValue(1)).AsSpan().SequenceEqual(row.IsDBNull(3) ? EventChain.Start : (byte[])row.GetValue(3));
 
     private void Put(JarEntry jar, int happened)
     {

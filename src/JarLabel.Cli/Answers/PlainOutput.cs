@@ -1,0 +1,68 @@
+using System.Runtime.InteropServices;
+
+namespace JarLabel.Cli.Answers;
+
+/// <summary>Standard output or errors where they go to a pipe or a file: the console's own stream first gets ready to work a terminal,
+/// with a thread for its signals. Not for Windows.</summary>
+/// <param name="number">1 for the output, 2 for the errors.</param>
+internal sealed partial class PlainOutput(int number) : Stream
+{
+    private const int Interrupted = 4, Again = 11, BrokenPipe = 32;
+
+    public override bool CanRead => false;
+
+    public override bool CanSeek => false;
+
+    public override bool CanWrite => true;
+
+    public override long Length => throw new NotSupportedException();
+
+    public override long Position
+    {
+        get => throw new NotSupportedException();
+        set => throw new NotSupportedException();
+    }
+
+    public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));
+
+    /// <summary>Writes all of it. Nobody is left to hear of a reader that has gone.</summary>
+    public override void Write(ReadOnlySpan<byte> buffer)
+    {
+        while (buffer.Length > 0)
+        {
+            var written = WriteTo(number, buffer, buffer.Length);
+            if (written >= 0)
+            {
+                buffer = buffer[(int)written..];
+                continue;
+            }
+
+            switch (Marshal.GetLastPInvokeError())
+            {
+                case Interrupted:
+                    break;
+                case Again:
+                    Thread.Sleep(1);
+                    break;
+                case BrokenPipe:
+                    return;
+                default:
+                    throw new OutputFault(Marshal.GetLastPInvokeErrorMessage());
+            }
+        }
+    }
+
+    public override void Flush()
+    {
+    }
+
+    public override int Read(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+
+    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+    public override void SetLength(long value) => throw new NotSupportedException();
+
+    [LibraryImport("libc", EntryPoint = "write", SetLastError = true)]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static partial nint WriteTo(int number, ReadOnlySpan<byte> bytes, nint length);
+}
