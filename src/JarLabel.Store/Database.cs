@@ -81,12 +81,7 @@ internal sealed class Database : IDisposable
     internal void Execute(string sql, params ReadOnlySpan<object?> values) => Prepared(sql, values).ExecuteNonQuery();
 
     /// <summary>Runs a script of several statements, once.</summary>
-    internal void Run(string script)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = script;
-        command.ExecuteNonQuery();
-    }
+    internal void Run(string script) => SqliteException.ThrowExceptionForRC(raw.sqlite3_exec(connection.Handle, script), connection.Handle);
 
     internal long Number(string sql, params ReadOnlySpan<object?> values) =>
         Convert.ToInt64(Prepared(sql, values).ExecuteScalar() ?? 0L, CultureInfo.InvariantCulture);
