@@ -26,7 +26,7 @@ public sealed class OutputTests : IDisposable
     {
         var (code, errors) = Shell("\"$0\" mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent ethanol-95 --container \"500 mL\" > /dev/full");
         Assert.Equal(2, code);
-        Assert.StartsWith("error JL121", errors, StringComparison.Ordinal);
+        Assert.StartsWith("error JL183", errors, StringComparison.Ordinal);
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
     }
 

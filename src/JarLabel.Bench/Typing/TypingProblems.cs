@@ -18,7 +18,7 @@ public static class TypingProblems
 
     /// <summary>The answer did not get out.</summary>
     public static Problem NotSaid(string reason) =>
-        new("JL121", $"The answer could not be written: {reason}. What the command was to do is done and recorded; \"jarlabel shelf\" and \"jarlabel jar\" show it.");
+        new("JL183", $"The answer could not be written: {reason}. What the command was to do is done all the same; \"jarlabel shelf\" and \"jarlabel jar\" show it.");
 
     /// <summary>None of a few words.</summary>
     public static Problem NotAChoice(string read, string option, IEnumerable<string> choices) =>
