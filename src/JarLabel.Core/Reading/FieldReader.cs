@@ -9,7 +9,7 @@ public sealed class FieldReader
     private readonly JsonElement element;
     private readonly string code;
     private readonly List<Problem> problems;
-    private readonly List<string> taken = [];
+    private readonly List<string> taken = new(8);
     private readonly bool isObject;
     private int known;
 

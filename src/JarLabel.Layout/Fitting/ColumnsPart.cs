@@ -43,7 +43,7 @@ internal sealed class ColumnsPart(Fit fit, StackBox box, Part[] parts) : StackPa
         for (var index = 0; index < widths.Length; index++)
             widths[index] = parts[index].Frame is { Grow: > 0, Width: null } ? 0 : parts[index].Wide();
         var needs = widths.Sum() + Gaps(parts);
-        Fit.NeedWidth(this, string.Join(" + ", Texts.Take(3)), needs, width);
+        Fit.NeedWidth(this, () => string.Join(" + ", Texts.Take(3)), needs, width);
         return (widths, Share(width - needs, parts, widths));
     }
 }

@@ -50,6 +50,12 @@ internal sealed class Fit(LabelText text, Paragraphs paragraphs, QrModules? code
             Fault ??= new Fault(part, true, shown, needs, has);
     }
 
+    internal void NeedWidth(Part part, Func<string> shown, double needs, double has)
+    {
+        if (needs > has + Closeness)
+            Fault ??= new Fault(part, true, shown(), needs, has);
+    }
+
     internal void NeedHeight(Part part, double needs, double has)
     {
         if (needs > has + Closeness)

@@ -42,7 +42,7 @@ internal sealed class SymbolsPart : WordlessPart
 
     protected override double NaturalHeight(double width)
     {
-        Fit.NeedWidth(this, string.Join(' ', codes), NaturalWidth(), width);
+        Fit.NeedWidth(this, () => string.Join(' ', codes), NaturalWidth(), width);
         return Span(Rows);
     }
 

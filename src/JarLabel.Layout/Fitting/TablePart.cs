@@ -111,7 +111,7 @@ internal sealed class TablePart : Part
             spare -= widths[column] + GapBefore(column);
         }
 
-        Fit.NeedWidth(this, Spoken(rows[0]), width - spare, width);
+        Fit.NeedWidth(this, () => Spoken(rows[0]), width - spare, width);
         for (var column = 0; column < widths.Length; column++)
             widths[column] += ColumnAt(column).Grow ? Math.Max(0, spare / growing) : 0;
         return widths;

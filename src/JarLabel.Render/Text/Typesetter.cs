@@ -101,14 +101,19 @@ internal sealed class Typesetter
         lock (firstOfItsGlyph)
         {
             if (!firstOfItsGlyph.TryGetValue(code, out var first))
-                firstOfItsGlyph[code] = first = !LowerCodes(code).Any(lower => font.TryGetNominalGlyph(lower, out var same) && same == glyph);
+                firstOfItsGlyph[code] = first = !AnyLower(code, glyph);
             return first;
         }
     }
 
-    private static IEnumerable<uint> LowerCodes(uint code)
+    private bool AnyLower(uint code, uint glyph)
     {
         for (var lower = 32u; lower < code; lower++)
-            yield return lower;
+        {
+            if (font.TryGetNominalGlyph(lower, out var same) && same == glyph)
+                return true;
+        }
+
+        return false;
     }
 }
