@@ -30,6 +30,13 @@ public sealed class OutputTests : IDisposable
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
     }
 
+    [Fact]
+    public void Errors_that_cannot_be_written_end_the_program_as_they_should()
+    {
+        Assert.Equal((2, ""), Shell("\"$0\" brew 2> /dev/full"));
+        Assert.Equal((2, ""), Shell("\"$0\" shelf > /dev/full 2>&1"));
+    }
+
     private (int Code, string Errors) Shell(string script)
     {
         using var shell = shop.StartUnder("sh", "-c", script, Place.Program);

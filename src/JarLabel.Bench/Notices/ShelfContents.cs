@@ -42,7 +42,7 @@ internal static class ShelfContents
     internal static StockedLiquid Liquid(Workbench bench, Jar jar) =>
         new(JarWords.Hazards(bench, jar), jar.Contents.Liquid, jar.Contents.Flakes + jar.Contents.PouredWeight);
 
-    internal static IEnumerable<JarEntry> Entries(LedgerView view, string shelf)
+    private static IEnumerable<JarEntry> Entries(LedgerView view, string shelf)
     {
         ShelfMark? after = null;
         IReadOnlyList<JarEntry> page;

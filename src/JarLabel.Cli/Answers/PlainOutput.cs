@@ -7,6 +7,9 @@ namespace JarLabel.Cli.Answers;
 /// <param name="number">1 for the output, 2 for the errors.</param>
 internal sealed partial class PlainOutput(int number) : Stream
 {
+    /// <summary>The number of standard errors.</summary>
+    internal const int Errors = 2;
+
     private const int Interrupted = 4, Again = 11, BrokenPipe = 32;
 
     public override bool CanRead => false;
@@ -25,7 +28,7 @@ internal sealed partial class PlainOutput(int number) : Stream
 
     public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));
 
-    /// <summary>Writes all of it. Nobody is left to hear of a reader that has gone.</summary>
+    /// <summary>Writes all of it. Nobody is left to hear of a reader that has gone, nor of errors that cannot be written.</summary>
     public override void Write(ReadOnlySpan<byte> buffer)
     {
         while (buffer.Length > 0)
@@ -45,6 +48,7 @@ internal sealed partial class PlainOutput(int number) : Stream
                     Thread.Sleep(1);
                     break;
                 case BrokenPipe:
+                case not 0 when number == Errors:
                     return;
                 default:
                     throw new OutputFault(Marshal.GetLastPInvokeErrorMessage());

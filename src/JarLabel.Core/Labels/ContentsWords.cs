@@ -31,7 +31,6 @@ internal static class ContentsWords
         .OrderByDescending(i => i.Percent)
         .Select(i => $"{i.Substance.Name} {Percent(i.Percent)}"));
 
-
     /// <summary>Whole percent; below 10 one decimal, so that 4.6 % of methanol does not read as 5 %.</summary>
     private static string Percent(decimal percent) =>
         percent.ToString(percent < 10 ? "0.#" : "0", CultureInfo.InvariantCulture) + " %";

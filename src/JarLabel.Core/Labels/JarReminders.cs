@@ -45,6 +45,5 @@ public static class JarReminders
             : string.Create(CultureInfo.InvariantCulture, $"plan-{now:yyyyMMddHHmmss}-{Word(what)}-{kind}@{ledger}");
     }
 
-
     private static string Word(string what) => string.Concat(what.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
 }

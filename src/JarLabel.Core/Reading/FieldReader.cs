@@ -202,12 +202,7 @@ public sealed class FieldReader
 
     internal void RefuseUnknown()
     {
-        if (!isObject)
-        {
-            return;
-        }
-
-        if (known == element.GetPropertyCount())
+        if (!isObject || known == element.GetPropertyCount())
         {
             return;
         }

@@ -12,7 +12,6 @@ internal readonly struct Typography(ITextRuler ruler, Ladder ladder, Face face)
     /// <summary>Line distance over type size: the least that Regulation (EU) 2024/2865 asks of hazard labels.</summary>
     private const double Leading = 1.2;
 
-
     internal Ladder Ladder => ladder;
 
     internal double Points => ladder.Size;
