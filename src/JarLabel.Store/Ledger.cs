@@ -49,7 +49,7 @@ public sealed class Ledger : IDisposable
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(reader);
-        if (!LedgerDoor.Open(folder, mode, reader.Version).TryGet(out var database, out var problems))
+        if (!LedgerDoor.Open(folder, mode).TryGet(out var database, out var problems))
         {
             return Result<Ledger>.Failed(problems);
         }

@@ -15,6 +15,9 @@ internal static class StoreFaults
         _ => null,
     };
 
+    /// <summary>True when there is no room left: ENOSPC of Unix systems, ERROR_DISK_FULL of Windows.</summary>
+    internal static bool DiskIsFull(IOException fault) => fault.HResult is 28 or unchecked((int)0x80070070);
+
     /// <summary>True for what a disk or an operating system may refuse.</summary>
     internal static bool FromDisk(Exception fault) => fault is IOException or UnauthorizedAccessException;
 

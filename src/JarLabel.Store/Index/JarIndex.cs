@@ -83,7 +83,8 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
             Put(entry, rows.Count);
         }
 
-        Stamp(database, reader.Version, events.Count, events.Head);
+        database.Execute(
+            "INSERT INTO index_state VALUES (1, $1, $2, $3) ON CONFLICT (id) DO UPDATE SET reader = $1, events = $2, chain = $3", reader.Version, events.Count, events.Head);
         return [];
     }
 
@@ -130,10 +131,6 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
             jar.Ready.ToString(Minute, CultureInfo.InvariantCulture), Text(jar.TestFrom), Text(jar.UseBy),
             jar.Tested is { } tested ? Text(tested) : null, jar.TestPassed, jar.OnShelf);
     }
-
-    /// <summary>Keeps for which reader, length and end of the ledger the list holds.</summary>
-    internal static void Stamp(Database database, int version, long length, byte[] head) => database.Execute(
-        "INSERT INTO index_state VALUES (1, $1, $2, $3) ON CONFLICT (id) DO UPDATE SET reader = $1, events = $2, chain = $3", version, length, head);
 
     private JarEntry Entry(SqliteDataReader row)
     {

@@ -14,8 +14,7 @@ internal static class LedgerDoor
     /// <summary>The open database, of the newest schema.</summary>
     /// <param name="folder">The shop.</param>
     /// <param name="mode">What it is opened for.</param>
-    /// <param name="reader">The version of the reader whose list of jars a new one has.</param>
-    internal static Result<Database> Open(ShopFolder folder, LedgerMode mode, int reader)
+    internal static Result<Database> Open(ShopFolder folder, LedgerMode mode)
     {
         if (!File.Exists(folder.Ledger))
         {
@@ -29,7 +28,7 @@ internal static class LedgerDoor
                 return folder.IsNamed && !folder.Exists ? StoreProblems.NoSuchShop(folder.Path) : Empty();
             }
 
-            if (!folder.Create().TryGet(out _, out var problems) || !LedgerMaker.Make(folder, reader).TryGet(out _, out problems))
+            if (!folder.Create().TryGet(out _, out var problems) || !LedgerMaker.Make(folder).TryGet(out _, out problems))
             {
                 return Result<Database>.Failed(problems);
             }
@@ -39,7 +38,7 @@ internal static class LedgerDoor
     }
 
     /// <summary>Takes the steps the database lacks, each in one transaction.</summary>
-    internal static void BringUpToDate(Database database, string ledger)
+    private static void BringUpToDate(Database database, string ledger)
     {
         while (SchemaOf(database) < Migrations.Newest)
         {
@@ -159,7 +158,7 @@ internal static class LedgerDoor
     }
 
     /// <summary>Takes the step from one version to the next, inside the caller's transaction.</summary>
-    internal static void TakeStep(Database database, int from)
+    private static void TakeStep(Database database, int from)
     {
         if (from >= Migrations.Newest)
         {

@@ -1,10 +1,6 @@
-using System.Globalization;
 using JarLabel.Core;
-using JarLabel.Store.Checking;
 using JarLabel.Store.Files;
-using JarLabel.Store.Index;
 using JarLabel.Store.Shops;
-using Microsoft.Data.Sqlite;
 
 namespace JarLabel.Store.Schema;
 
@@ -13,13 +9,13 @@ namespace JarLabel.Store.Schema;
 internal static class LedgerMaker
 {
     /// <summary>Makes the ledger unless another program is quicker.</summary>
-    internal static Result<string> Make(ShopFolder folder, int reader)
+    internal static Result<string> Make(ShopFolder folder)
     {
         var aside = Path.Combine(folder.Staging, $"{Guid.NewGuid():N}.new");
         try
         {
             Directory.CreateDirectory(folder.Staging);
-            Fill(aside, reader);
+            Fill(aside);
             File.Move(aside, folder.Ledger, overwrite: false);
             FolderSync.Flush(folder.Path);
             return folder.Ledger;
@@ -28,9 +24,9 @@ internal static class LedgerMaker
         {
             return folder.Ledger;
         }
-        catch (Exception fault) when (StoreFaults.Told(fault, folder.Ledger) is { } problem)
+        catch (IOException fault) when (File.Exists(aside))
         {
-            return problem;
+            return StoreFaults.DiskIsFull(fault) ? StoreProblems.DiskFull(folder.Ledger) : StoreProblems.DiskFails(folder.Ledger, fault.Message);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
@@ -42,27 +38,9 @@ internal static class LedgerMaker
         }
     }
 
-    private static void Fill(string aside, int reader)
+    private static void Fill(string aside)
     {
-        FillUnseen(aside, reader);
-        using var made = File.OpenHandle(aside, FileMode.Open, FileAccess.ReadWrite);
-        RandomAccess.FlushToDisk(made);
-    }
-
-    // Nobody sees the file before it is moved, so its steps need not wait for the disk or for others one by one: one flush at the end
-    // does. It is left in write-ahead mode, as every ledger is.
-    private static void FillUnseen(string aside, int reader)
-    {
-        using var database = Database.Open(aside, SqliteOpenMode.ReadWriteCreate);
-        database.Run("PRAGMA synchronous = OFF; PRAGMA locking_mode = EXCLUSIVE; PRAGMA journal_mode = MEMORY; PRAGMA page_size = 4096; BEGIN");
-        database.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {Migrations.ApplicationId}"));
-        for (var from = 0; from < Migrations.Newest; from++)
-        {
-            LedgerDoor.TakeStep(database, from);
-        }
-
-        database.Execute("INSERT INTO about VALUES (1, $1)", Guid.NewGuid().ToString("N"));
-        JarIndex.Stamp(database, reader, 0, EventChain.Start);
-        database.Run("COMMIT; PRAGMA journal_mode = WAL");
+        using var made = File.OpenHandle(aside, FileMode.CreateNew, FileAccess.Write);
+        EmptyLedger.Write(made);
     }
 }

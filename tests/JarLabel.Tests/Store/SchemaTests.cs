@@ -24,6 +24,8 @@ public sealed class SchemaTests
         PRAGMA user_version = 1;
         """;
 
+    private const string Everything = "PRAGMA application_id; PRAGMA user_version; PRAGMA page_size; PRAGMA journal_mode; PRAGMA integrity_check; SELECT * FROM sqlite_schema ORDER BY name; SELECT * FROM about; SELECT id, reader, events, hex(chain) FROM index_state";
+
     public SchemaTests() => OutsideProgram.Need("sqlite3");
 
     [Theory]
@@ -66,6 +68,38 @@ public sealed class SchemaTests
         var before = File.ReadAllBytes(shop.Folder.Ledger);
         Assert.Equal("JL412", Ledger.Open(shop.Folder, LedgerMode.Write, new PlainJars()).Problems.Single().Code);
         Assert.Equal(before, File.ReadAllBytes(shop.Folder.Ledger));
+    }
+
+    /// <summary>After a new step, or another version of the list of jars: <c>JARLABEL_GOLDENS=write dotnet run --project tests/JarLabel.Tests -- --filter-class "*SchemaTests"</c>.
+    /// Until then a new ledger is brought up to date like any older one.</summary>
+    [Fact]
+    public void The_empty_ledger_in_the_program_is_what_all_the_steps_make()
+    {
+        var embedded = Path.Combine(Checkout.Root, "src", "JarLabel.Store", "Schema", "empty-ledger.db");
+        using var stepped = Written("PRAGMA application_id = 1247900236; PRAGMA journal_mode = WAL;");
+        stepped.Open().Dispose();
+        OutsideProgram.Run("sqlite3", stepped.Folder.Ledger, $"INSERT INTO about VALUES (1, '{new string('0', 32)}')");
+        if (Environment.GetEnvironmentVariable("JARLABEL_GOLDENS") == "write")
+            File.Copy(stepped.Folder.Ledger, embedded, overwrite: true);
+
+        var copy = stepped.Beside("copy.db");
+        File.Copy(embedded, copy);
+        var everything = OutsideProgram.Run("sqlite3", stepped.Folder.Ledger, Everything);
+        Assert.Contains("CREATE TABLE shelf_liquids", everything.Said, StringComparison.Ordinal);
+        Assert.Equal(everything, OutsideProgram.Run("sqlite3", copy, Everything));
+    }
+
+    [Fact]
+    public void Every_new_ledger_is_whole_and_has_an_identity_of_its_own()
+    {
+        using var one = new TempShop();
+        using var other = new TempShop();
+        one.Open().Dispose();
+        other.Open().Dispose();
+        var ids = new[] { one, other }.Select(shop => OutsideProgram.Run("sqlite3", shop.Folder.Ledger, "SELECT ledger FROM about").Said).ToList();
+        Assert.All(ids, id => Assert.Matches("^[0-9a-f]{32}$", id));
+        Assert.Equal(3, ids.Append(new string('0', 32)).Distinct().Count());
+        Assert.Equal((0, "wal\nok"), OutsideProgram.Run("sqlite3", one.Folder.Ledger, "PRAGMA journal_mode; PRAGMA integrity_check"));
     }
 
     private static TempShop Written(string sql)
