@@ -3,7 +3,7 @@ using JarLabel.Cli;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 
-NativeHeap.Keep();
+CommandMemory.Prepare();
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var terminal = Terminal.Console();
 try
