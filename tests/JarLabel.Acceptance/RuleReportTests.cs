@@ -11,7 +11,7 @@ public sealed class RuleReportTests : IDisposable
     // 29 CFR 1910.1200(f)(6) and CLP Annex I table 1.3; a roll printer of 203 dpi has black ink only.
     [Theory]
     [InlineData("osha", "letter-2x5-101.6x50.8", "29 CFR 1910.1200(f)(6)", null)]
-    [InlineData("clp", "a4-2x4-99.1x67.7", "CLP Annex I table 1.3, pictogram size", "CLP Article 17")]
+    [InlineData("clp", "a4-2x4-99.1x67.7", "CLP Annex I table 1.3, label size", "CLP Annex I table 1.3, pictogram size: 11.3 mm a side; 16.0 mm is asked, if possible")]
     [InlineData("clp", "roll-101.6x152.4", "CLP Annex I table 1.3, label size", "CLP Annex I 1.2.1.1, red frames")]
     public void A_label_says_which_rules_it_meets(string rules, string sheet, string meets, string? lacks)
     {

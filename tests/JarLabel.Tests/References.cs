@@ -30,6 +30,7 @@ public static class References
     public const string HseL138 = "HSE L138";
     public const string Osha1926 = "29 CFR 1926.152";
     public const string Usp = "USP";
+    public const string Lebo = "Lebo 1921";
     public const string SolventsHandbook = "Industrial Solvents Handbook";
     public const string NistWebBook = "NIST WebBook";
     public const string SupplierSheet = "Supplier sheet";
@@ -76,7 +77,8 @@ public static class References
         [Trgs510] = new("Technical rules for hazardous substances: storage in non-stationary containers", "German Committee on Hazardous Substances", "as published", "read"),
         [HseL138] = new("Dangerous substances and explosive atmospheres, approved code of practice", "UK Health and Safety Executive", "as published", "read"),
         [Osha1926] = new("Flammable liquids on construction sites, 29 CFR 1926.152", "US OSHA", "as codified", "read"),
-        [Usp] = new("Monographs Shellac; Pharmaceutical Glaze", "United States Pharmacopeia", "USP28-NF23", "read"),
+        [Usp] = new("Monographs Shellac; Pharmaceutical Glaze; Isopropyl Rubbing Alcohol", "United States Pharmacopeia", "USP28-NF23; USP32", "read"),
+        [Lebo] = new("Properties of mixtures of isopropyl alcohol and water, J. Am. Chem. Soc. 43", "R. B. Lebo", "1921, points as an open-source program reprints them", "read"),
         [SolventsHandbook] = new("Industrial Solvents Handbook", "Noyes / Marcel Dekker", "as reprinted", "read"),
         [NistWebBook] = new("NIST Chemistry WebBook, SRD 69, Antoine parameters", "NIST", "online", "read"),
         [SupplierSheet] = new("Safety data sheets and product pages of solvent makers", "various", "as stored", "read"),

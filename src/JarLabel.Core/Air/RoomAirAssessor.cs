@@ -12,7 +12,7 @@ public static class RoomAirAssessor
     /// <summary>Where no time is given, the fresh air is reckoned as if it took this long.</summary>
     private static readonly Duration DefaultOver = Duration.FromHours(1);
 
-    /// <summary>The answer for a solvent; where its composition is unknown, for the worst it may be.</summary>
+    /// <summary>The answer for a solvent; where its composition is unknown, for the worst to breathe that it may be, with the worst fire.</summary>
     public static Result<AirAssessment> Assess(Solvent solvent, AirQuestion question, RuleSet rules)
     {
         ArgumentNullException.ThrowIfNull(solvent);
@@ -20,7 +20,9 @@ public static class RoomAirAssessor
         return answers.MaxBy(a => a.FractionOfLimit) is { } worst
             ? worst with
             {
-                Doubts = [.. worst.Doubts, .. solvent.CompositionKnown ? [] : new[] { "The composition is not known: this is the worst it may be." }],
+                FractionOfLel = answers.Max(a => a.FractionOfLel),
+                AirForQuarterLel = answers.MaxBy(a => a.AirForQuarterLel.CubicMetersPerHour)!.AirForQuarterLel,
+                Doubts = [.. worst.Doubts, .. solvent.CompositionKnown ? [] : new[] { "The composition is not known: breathing and fire are each answered for the worst it may be." }],
                 Unverified = [.. UnverifiedFigures.Of(solvent), .. worst.Unverified],
             }
             : AirProblems.NothingVolatile(solvent.Id);

@@ -3,8 +3,9 @@ using UnitsNet;
 
 namespace JarLabel.Core.Catalog;
 
-/// <summary>The density of a liquid from what it is made of: ethanol and water together by the international formula, everything else
-/// added volume to volume with its own density and expansion.</summary>
+/// <summary>The density of a liquid from what it is made of: ethanol and water together by the international formula; where there is no
+/// ethanol, water and an alcohol whose mixtures with it were measured by that measurement; everything else added volume to volume with its
+/// own density and expansion.</summary>
 public static class CompositionDensity
 {
     /// <summary>Density at a temperature; the formula's range, -20 °C to +40 °C, is kept.</summary>
@@ -12,7 +13,7 @@ public static class CompositionDensity
     {
         ArgumentNullException.ThrowIfNull(composition);
         var celsius = Math.Clamp(temperature.DegreesCelsius, EthanolWater.ColdestCelsius, EthanolWater.WarmestCelsius);
-        var volume = VolumeOfEthanolAndWater(composition, celsius)
+        var volume = VolumeOfEthanolAndWater(composition, celsius) - VolumeLostToWater(composition, celsius)
             + composition.Ingredients.Where(IsOther).Sum(i => (double)i.Percent / DensityOf(i.Substance, celsius));
         return Density.FromKilogramsPerCubicMeter(100 / volume);
     }
@@ -30,6 +31,24 @@ public static class CompositionDensity
         var ethanol = (double)composition.PercentOf(Substance.EthanolId);
         var both = ethanol + (double)composition.PercentOf(Substance.WaterId);
         return both == 0 ? 0 : both / EthanolWater.KilogramsPerCubicMeter(Math.Clamp(ethanol / both, 0, 1), celsius);
+    }
+
+    /// <summary>How much less room water and an alcohol other than ethanol take up together than apart; measured at 20 °C, and taken to
+    /// grow with them.</summary>
+    private static double VolumeLostToWater(Composition composition, double celsius)
+    {
+        var water = (double)composition.PercentOf(Substance.WaterId);
+        if (water == 0 || composition.PercentOf(Substance.EthanolId) > 0
+            || composition.Ingredients.FirstOrDefault(i => i.Substance.WithWater is not null) is not { Substance.WithWater: { } measured } alcohol)
+        {
+            return 0;
+        }
+
+        var both = water + (double)alcohol.Percent;
+        var together = both / measured.KilogramsPerCubicMeter(100 * (double)alcohol.Percent / both);
+        return Apart(celsius) * (1 - (together / Apart(20)));
+
+        double Apart(double at) => (water / EthanolWater.KilogramsPerCubicMeter(0, at)) + ((double)alcohol.Percent / DensityOf(alcohol.Substance, at));
     }
 
     private static bool IsOther(Ingredient ingredient) => ingredient.Substance.Id is not (Substance.EthanolId or Substance.WaterId);

@@ -7,7 +7,7 @@ namespace JarLabel.Core.Catalog;
 /// <param name="Code">The standard abbreviation, <c>Acute Tox. 3</c>; the three routes share one.</param>
 /// <param name="Ladder">Classes of one kind stand on one ladder, the more severe first; a mixture is on one rung of each.</param>
 /// <param name="Statement">Hazard statement code.</param>
-/// <param name="Signal">Signal word.</param>
+/// <param name="Signal">Signal word; none for supplemental statements.</param>
 /// <param name="Pictogram">Pictogram code, or null for none.</param>
 /// <param name="Precautions">Precautionary statement codes: prevention, response, storage, disposal.</param>
 /// <param name="Source">Where the row comes from.</param>
@@ -33,7 +33,7 @@ public sealed record HazardClass(
         fields.Text("code"),
         fields.Text("ladder"),
         fields.Text("statement"),
-        fields.Choice("signal", Words),
+        fields.Has("signal") ? fields.Choice("signal", Words) : SignalWord.None,
         fields.OptionalText("pictogram"),
         fields.Texts("precautions"),
         fields.Text("source"));

@@ -14,16 +14,18 @@ internal sealed class SolventMaker(CatalogTable<Substance> substances, CatalogTa
 
     private Composition Weigh(StatedContents stated) => stated.Measure switch
     {
-        Measure.Strength => WeighStrength(stated.Strength),
+        Measure.Strength => WeighStrength(stated.Parts[0]),
         Measure.Volume => Composition.FromWeights(stated.Parts.SelectMany(p => Shares(p.Of, p.Parts * WeightOfOneVolume(p.Of)))),
         _ => Composition.FromWeights(stated.Parts.SelectMany(p => Shares(p.Of, p.Parts))),
     };
 
-    private Composition WeighStrength(decimal percentByVolume)
+    private Composition WeighStrength(Part stated)
     {
-        var ethanol = (decimal)EthanolWater.MassFraction((double)percentByVolume);
-        return Composition.FromWeights(
-            [(substances.Require(Substance.EthanolId), ethanol), (substances.Require(Substance.WaterId), 1 - ethanol)]);
+        var alcohol = substances.Require(stated.Of);
+        var weight = alcohol.WithWater is { } measured
+            ? (decimal)measured.PercentByWeight((double)stated.Parts)
+            : 100 * (decimal)EthanolWater.MassFraction((double)stated.Parts);
+        return Composition.FromWeights([(alcohol, weight), (substances.Require(Substance.WaterId), 100 - weight)]);
     }
 
     private IEnumerable<(Substance Substance, decimal Weight)> Shares(string id, decimal weight) =>

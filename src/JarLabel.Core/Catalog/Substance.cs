@@ -19,6 +19,9 @@ public sealed record Substance(string Id, string Name, string Source)
     /// <summary>Growth in volume per kelvin near 20 °C.</summary>
     public Figure? Expansion { get; init; }
 
+    /// <summary>Its density with water; null for ethanol, which has its formula, and where nobody measured it.</summary>
+    public WaterMixture? WithWater { get; init; }
+
     /// <summary>Boiling point, °C.</summary>
     public Figure? Boils { get; init; }
 
@@ -52,8 +55,11 @@ public sealed record Substance(string Id, string Name, string Source)
     /// <summary>True when nobody knows anything about it.</summary>
     public bool Undeclared => UnknownToxicity.Count == 3 && Flash is null;
 
-    /// <summary>The one substance whose mixtures with <see cref="EthanolId"/> have a published density.</summary>
+    /// <summary>Water's id.</summary>
     public const string WaterId = "water";
+
+    /// <summary>Isopropanol's id.</summary>
+    public const string IsopropanolId = "propan-2-ol";
 
     /// <summary>Ethanol's id.</summary>
     public const string EthanolId = "ethanol";
@@ -71,6 +77,7 @@ public sealed record Substance(string Id, string Name, string Source)
         MolarMass = fields.OptionalFigure("gramsPerMole", 1, 10_000),
         Density = fields.OptionalFigure("kilogramsPerCubicMeterAt20C", 100, 20_000),
         Expansion = fields.OptionalFigure("expansionPerKelvin", 0, 0.01m),
+        WithWater = fields.OptionalMember("withWater", WaterMixture.Read),
         Boils = fields.OptionalFigure("boilsCelsius", -100, 1000),
         Flash = fields.OptionalFigure("flashCelsius", -100, 1000),
         Lel = fields.OptionalFigure("lelPercent", 0.01m, 100),

@@ -52,14 +52,8 @@ internal sealed record FlashPoint(double Celsius, bool Estimated, string Basis)
     /// vapour at its own flash point, summed by Le Chatelier's rule. Water and resin are left out, which is the careful side.</summary>
     private static FlashPoint OfMixed(IReadOnlyList<Ingredient> burning)
     {
-        var (low, high) = (burning.Min(Flash), burning.Max(Flash));
-        for (var halvings = 0; halvings < 50; halvings++)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = Richness(burning, middle) < 1 ? (middle, high) : (low, middle);
-        }
-
-        return new(low, true, $"{Shown.Shares(burning)} together flash near {Shown.Celsius(low)}");
+        var celsius = Halving.Find(burning.Min(Flash), burning.Max(Flash), celsius => Richness(burning, celsius) < 1);
+        return new(celsius, true, $"{Shown.Shares(burning)} together flash near {Shown.Celsius(celsius)}");
     }
 
     private static double Richness(IReadOnlyList<Ingredient> burning, double celsius)

@@ -24,7 +24,8 @@ public sealed record HazardAssessment
     public IReadOnlyList<string> ClassCodes => [.. Hazards.Select(h => h.Class.Code).Distinct()];
 
     /// <summary>Hazard statement codes, ascending.</summary>
-    public IReadOnlyList<string> Statements => [.. Hazards.Select(h => h.Class.Statement).Distinct().Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Statements =>
+        [.. Hazards.Select(h => h.Class.Statement).Distinct().OrderBy(code => !code.StartsWith('H')).ThenBy(code => code, StringComparer.Ordinal)];
 
     /// <summary>All precautionary statement codes, the most important first: for the card.</summary>
     public required IReadOnlyList<string> Precautions { get; init; }

@@ -3,8 +3,6 @@ namespace JarLabel.Core.Keeping;
 /// <summary>Beliefs of one thing under several shapes, each with its weight.</summary>
 internal sealed class OffsetMixture
 {
-    private const int Halvings = 60;
-
     private readonly OffsetGrid grid;
     private readonly (double Weight, double Shift, double[] Below)[] parts;
 
@@ -22,13 +20,7 @@ internal sealed class OffsetMixture
     internal double Quantile(double share)
     {
         var (low, high) = (grid.Offsets[0] - grid.Step + parts.Min(p => p.Shift), grid.Offsets[^1] + grid.Step + parts.Max(p => p.Shift));
-        for (var i = 0; i < Halvings; i++)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = parts.Sum(p => p.Weight * Below(p.Below, middle - p.Shift)) < share ? (middle, high) : (low, middle);
-        }
-
-        return (low + high) / 2;
+        return Halving.Find(low, high, place => parts.Sum(p => p.Weight * Below(p.Below, place - p.Shift)) < share);
     }
 
     private double Below(double[] gathered, double offset)

@@ -62,14 +62,7 @@ public static class EthanolWater
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(percentByVolumeAt20, 0);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(percentByVolumeAt20, 100);
-        double low = 0, high = 1;
-        for (var halvings = 0; halvings < 60; halvings++)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = PercentByVolume(middle) < percentByVolumeAt20 ? (middle, high) : (low, middle);
-        }
-
-        return (low + high) / 2;
+        return Halving.Find(0, 1, fraction => PercentByVolume(fraction) < percentByVolumeAt20);
     }
 
     /// <summary>Percent by volume at 20 °C of a mass fraction of ethanol.</summary>

@@ -7,17 +7,18 @@ namespace JarLabel.Layout.Rules;
 /// <param name="UpToLiters">The largest capacity of the row.</param>
 /// <param name="Short">The label's shorter side, "if possible" up to 3 L.</param>
 /// <param name="Long">The label's longer side.</param>
-/// <param name="PictogramSide">One side of the square that stands on its point.</param>
+/// <param name="LeastPictogramSide">One side of the square that stands on its point.</param>
+/// <param name="PictogramSide">The same "if possible" up to 3 L: a fifteenth of the label's least area.</param>
 /// <param name="XHeight">Height of a small x.</param>
-internal sealed record CapacitySizes(double UpToLiters, double Short, double Long, double PictogramSide, double XHeight)
+internal sealed record CapacitySizes(double UpToLiters, double Short, double Long, double LeastPictogramSide, double PictogramSide, double XHeight)
 {
     private static readonly CapacitySizes[] Rows =
     [
-        new(0.5, 52, 74, 10, 1.2),
-        new(3, 52, 74, 10, 1.4),
-        new(50, 74, 105, 23, 1.8),
-        new(500, 105, 148, 32, 2.0),
-        new(double.MaxValue, 148, 210, 46, 2.0),
+        new(0.5, 52, 74, 10, 16, 1.2),
+        new(3, 52, 74, 10, 16, 1.4),
+        new(50, 74, 105, 23, 23, 1.8),
+        new(500, 105, 148, 32, 32, 2.0),
+        new(double.MaxValue, 148, 210, 46, 46, 2.0),
     ];
 
     /// <summary>The row of a capacity; where nobody said it, that of up to 3 L, the jars of a bench.</summary>

@@ -54,7 +54,7 @@ public static class LabelRules
 
         if (shown.Wanted("poison"))
         {
-            yield return new("27 CFR 20.117", Missing((shown.HasAll("poison"), "the poison wording for more than 4 % methanol")));
+            yield return new("27 CFR 20.117", Missing((shown.HasAll("poison"), "the poison wording for 4 % methanol and more")));
         }
     }
 
@@ -73,7 +73,7 @@ public static class LabelRules
             : Say($"{shown.Width:0.#} x {shown.Length:0.#} mm; {sizes.Short:0} x {sizes.Long:0} mm is asked{(sizes.UpToLiters <= 3 ? ", if possible" : "")}"));
         if (shown.PictogramSide is not null || !shown.HasAllPictograms)
         {
-            yield return new("CLP Annex I table 1.3, pictogram size", shown.PictogramSide is { } side ? AtLeast(side, sizes.PictogramSide, "a side") : "there is none on the label");
+            yield return new("CLP Annex I table 1.3, pictogram size", shown.PictogramSide is { } side ? SideOf(side, sizes) : "there is none on the label");
         }
 
         if (shown.XHeight is { } height)
@@ -88,6 +88,9 @@ public static class LabelRules
         : !shown.HasAllPictograms ? "a pictogram is not on the label"
         : !shown.RedOnlyInPictograms ? "red stands elsewhere than around a pictogram"
         : null);
+
+    private static string? SideOf(double pictogram, CapacitySizes sizes) => AtLeast(pictogram, sizes.LeastPictogramSide, "a side")
+        ?? (AtLeast(pictogram, sizes.PictogramSide, "a side") is { } lack ? $"{lack}, if possible" : null);
 
     // Lengths rounded from inches or points are forgiven a hundredth.
     private static string? AtLeast(double has, double asked, string what) =>

@@ -54,10 +54,10 @@ public class MethanolLadderTests
     public void The_oral_estimate_is_a_hundredth_of_methanol_turned_over(string methanol, int ate) =>
         Assert.Equal(ate, Assess(InEthanol(methanol), RuleSet.Clp).OralAte);
 
-    [Theory, Cites(References.Cfr27, "20.117: more than 4 % methanol by weight")]
-    [InlineData("4", false)]
-    [InlineData("4.0000000000000001", true)]
-    public void The_poison_wording_starts_above_four_percent(string methanol, bool wanted)
+    [Theory, Cites(References.Cfr27, "20.117: wanted on more than 4 % methanol by weight, lifted below 4 %")]
+    [InlineData("3.9999999999999999", false)]
+    [InlineData("4", true)]
+    public void The_poison_wording_starts_at_four_percent(string methanol, bool wanted)
     {
         Assert.Equal(wanted, Assess(InEthanol(methanol), RuleSet.Osha).PoisonWording);
         Assert.False(Assess(InEthanol(methanol), RuleSet.Clp).PoisonWording);

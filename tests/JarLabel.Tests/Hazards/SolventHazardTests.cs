@@ -13,6 +13,7 @@ public class SolventHazardTests
         { "ethanol-95", "H225 H319 GHS02 GHS07", "H225 H319 GHS02 GHS07" },
         { "ethanol-96", "H225 H319 GHS02 GHS07", "H225 H319 GHS02 GHS07" },
         { "ethanol-99", "H225 H319 GHS02 GHS07", "H225 H319 GHS02 GHS07" },
+        { "ethanol-absolute", "H225 H319 GHS02 GHS07", "H225 H319 GHS02 GHS07" },
         { "denatured-sda1", "H225 H319 H371 GHS02 GHS07 GHS08", "H225 H319 H370 GHS02 GHS07 GHS08" },
         { "denatured-sda3a", "H225 H319 H371 GHS02 GHS07 GHS08", "H225 H319 H370 GHS02 GHS07 GHS08" },
         { "denatured-eu", "H225 H319 GHS02 GHS07", "H225 H319 GHS02 GHS07" },
@@ -45,8 +46,8 @@ public class SolventHazardTests
     [InlineData("ethanol", "H225")]
     [InlineData("propan-2-ol", "H225 H319 H336")]
     [InlineData("methanol", "H225 H301 H311 H331 H370")]
-    [InlineData("butanone", "H225 H319 H336")]
-    [InlineData("acetone", "H225 H319 H336")]
+    [InlineData("butanone", "H225 H319 H336 EUH066")]
+    [InlineData("acetone", "H225 H319 H336 EUH066")]
     [InlineData("1-butanol", "H226 H302 H315 H318 H335 H336")]
     public void A_pure_substance_has_its_harmonised_classification(string id, string statements)
     {
@@ -54,6 +55,14 @@ public class SolventHazardTests
         var found = MixtureClassifier.Classify(pure, RuleSet.Clp, Ours, new HazardSettings(CountSelfClassifications: false));
         Assert.Equal(statements, string.Join(' ', found.Statements));
     }
+
+    /// <summary>The supplemental statement is European and has no signal word; from what share a mixture has it, 20 %, is a common judgement.</summary>
+    [Theory, CommonPractice]
+    [InlineData("ethanol=80.1,acetone=19.9", RuleSet.Clp, false)]
+    [InlineData("ethanol=80,acetone=20", RuleSet.Clp, true)]
+    [InlineData("acetone=100", RuleSet.Osha, false)]
+    public void What_dries_the_skin_says_so_under_european_rules(string contents, RuleSet rules, bool said) =>
+        Assert.Equal(said, Assess(contents, rules).StatementTexts(Ours).Contains("Repeated exposure may cause skin dryness or cracking"));
 
     [Theory, CommonPractice]
     [InlineData("water")]

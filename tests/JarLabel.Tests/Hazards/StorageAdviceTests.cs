@@ -46,6 +46,23 @@ public class StorageAdviceTests
         Assert.Equal(passed, string.Join(' ', StorageAdvice.PassedBy([half, half], scope, RuleSet.Osha, Ours).Select(l => l.Id)));
     }
 
+    [Theory, Cites(References.Osha106, "(e)(2)(ii)(b): 25 gal of category 1; 120 gal of categories 2, 3 and 4")]
+    [InlineData(1, 25, "")]
+    [InlineData(1, 25.1, "us-outside-cabinet-cat1")]
+    [InlineData(3, 119, "")]
+    [InlineData(3, 121, "us-outside-cabinet")]
+    public void American_fire_areas_by_category(int category, double gallons, string passed) => Assert.Equal(
+        passed,
+        string.Join(' ', StorageAdvice.PassedBy([(category, Volume.FromUsGallons(gallons), Mass.FromKilograms(1))], StorageScope.OutsideCabinet, RuleSet.Osha, Ours)
+            .Select(l => l.Id).Where(id => id != "us-construction-room")));
+
+    [Theory, Cites(References.Trgs510, "of the 20 kg at most 10 kg with H224")]
+    [InlineData(10, "")]
+    [InlineData(10.5, "de-workroom-cat1")]
+    public void German_workrooms_hold_half_as_much_of_the_most_flammable(double kilograms, string passed) => Assert.Equal(
+        passed,
+        string.Join(' ', StorageAdvice.PassedBy([(1, Volume.FromLiters(1), Mass.FromKilograms(kilograms))], StorageScope.OutsideCabinet, RuleSet.Clp, Ours).Select(l => l.Id)));
+
     [Theory]
     [Cites(References.Trgs510, "20 kg of H224 and H225 in a workroom")]
     [Cites(References.HseL138, "50 L in a workroom")]

@@ -28,7 +28,7 @@ public static class SampleNotices
     private static readonly string[][] Limits =
     [
         ["At most", "in a workplace; a home may have stricter local limits"],
-        ["1 US quart", "A workplace may keep a category 2 liquid in glass or approved plastic of at most 1 US quart; in glass up to 1 US gallon only where metal would spoil the liquid. 29 CFR 1910.106(d)(2), table H-12"],
+        ["1 US quart", "A workplace may keep a category 2 liquid in glass or approved plastic of at most 1 US quart; to 1 US gallon only where metal is unfit and a quart of one lot too little. 29 CFR 1910.106(d)(2), table H-12"],
         ["60 US gallons", "One flammables cabinet holds at most 60 US gallons of category 1, 2 and 3 liquids. 29 CFR 1910.106(d)(3)"],
     ];
 

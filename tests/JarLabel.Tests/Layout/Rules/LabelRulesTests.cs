@@ -12,20 +12,27 @@ public class LabelRulesTests
     private const string Sizes = "CLP Annex I table 1.3, label size";
     private const string Pictograms = "CLP Annex I table 1.3, pictogram size";
 
-    // Table 1.3: to 3 L 52 x 74 mm, 10 mm; to 50 L 74 x 105 mm, 23 mm; to 500 L 105 x 148 mm, 32 mm. The card is 101 x 148 mm with pictograms of 10 to 13 mm.
+    // Table 1.3: to 3 L 52 x 74 mm, 10 mm, if possible 16; to 50 L 74 x 105 mm, 23 mm; to 500 L 105 x 148 mm, 32 mm. The card is 101 x 148 mm with pictograms of 10 to 13 mm.
     [Theory, Cites(References.Clp, "Annex I 1.2.1.4 table 1.3")]
-    [InlineData("card", 0.5, true, true)]
-    [InlineData("card", 3, true, true)]
+    [InlineData("card", 0.5, true, false)]
+    [InlineData("card", 3, true, false)]
     [InlineData("card", 3.1, true, false)]
     [InlineData("card", 50, true, false)]
     [InlineData("card", 51, false, false)]
     [InlineData("small", 0.5, false, false)]
+    [InlineData("full", 3, true, true)]
     public void Sizes_follow_the_capacity(string design, double liters, bool label, bool pictogram)
     {
-        var report = Report(design, "typical", RuleSet.Clp, liters);
+        var report = Report(design, design == "full" ? "shortest" : "typical", RuleSet.Clp, liters);
         Assert.Equal((label, pictogram), (report.Satisfies.Contains(Sizes), report.Satisfies.Contains(Pictograms)));
         Assert.Equal((!label, !pictogram), (Lacks(report, Sizes), Lacks(report, Pictograms)));
     }
+
+    [Theory, Cites(References.Clp, "Annex I 1.2.1.4 table 1.3: to 3 L not under 10 mm, if possible at least 16")]
+    [InlineData(0.5, "if possible")]
+    [InlineData(3.1, "23.0 mm is asked")]
+    public void A_pictogram_between_the_least_and_the_wish_is_said_to_be_so(double liters, string said) => Assert.EndsWith(
+        said, Report("card", "typical", RuleSet.Clp, liters).Lacks.Single(lack => lack.StartsWith(Pictograms, StringComparison.Ordinal)), StringComparison.Ordinal);
 
     // (f)(6): the name and words, pictures or symbols that tell the hazards in general.
     [Theory, Cites(References.Osha1200, "(f)(6)")]
