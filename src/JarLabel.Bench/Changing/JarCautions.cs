@@ -14,12 +14,12 @@ internal static class JarCautions
     ];
 
     private static IEnumerable<Problem> OfLiquid(Workbench bench, Jar jar) => jar.Contents.Recipe is { } recipe
-        ? jar.Contents.Solvents.SelectMany(s => BatchCautions.OfLiquid(recipe, bench.Catalog.Solvents.Find(s.Solvent)!))
+        ? jar.Contents.Solvents.SelectMany(s => BatchCautions.OfLiquid(recipe, bench.Catalog.SolventOf(s.Solvent)))
         : [];
 
     private static IEnumerable<Problem> OfFlakes(Workbench bench, Jar jar) => jar.Contents.Resins.SelectMany(r =>
     {
-        var grade = bench.Catalog.Grades.Find(r.Grade)!;
+        var grade = bench.Catalog.GradeOf(r.Grade);
         return BatchCautions.OfJar(jar.Container, grade, bench.Catalog.Keeping.Find(grade.Keeping)!, r.FlakeDate, DateOnly.FromDateTime(jar.MixedAt));
     });
 }

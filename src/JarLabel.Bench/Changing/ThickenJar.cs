@@ -23,7 +23,7 @@ public static class ThickenJar
 
     private static Result<JarEvent> Thicken(Workbench bench, ThickenRequest request, Jar jar, Bag? bag)
     {
-        var grade = request.Grade ?? bench.Catalog.Grades.Find(bag?.Grade ?? jar.Contents.Resins[0].Grade)!;
+        var grade = request.Grade ?? bench.Catalog.GradeOf(bag?.Grade ?? jar.Contents.Resins[0].Grade);
         return Thickening.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
             .Then(thickening => Fits(thickening, request.Container ?? jar.Container))
             .Then(thickening => bag is null ? thickening : SupplyFit.Demand(bag, grade.Id).Then(b => SupplyFit.Check(thickening, jar.Contents, b)))

@@ -26,7 +26,7 @@ public static class ThinJar
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(jar);
-        var solvent = request.Solvent ?? bench.Catalog.Solvents.Find(bottle?.Solvent ?? jar.Contents.Solvents[0].Solvent)!;
+        var solvent = request.Solvent ?? bench.Catalog.SolventOf(bottle?.Solvent ?? jar.Contents.Solvents[0].Solvent);
         return Thinning.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
             .Then(thinning => Fits(thinning, request.Container ?? jar.Container))
             .Then(thinning => bottle is null ? thinning : SupplyFit.Demand(bottle, solvent.Id).Then(b => SupplyFit.Check(thinning, jar.Contents, b)))

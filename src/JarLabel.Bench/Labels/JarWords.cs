@@ -15,7 +15,7 @@ public static class JarWords
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(jar);
-        (Solvent Solvent, Mass Weight)[] poured = [.. jar.Held.Solvents.Select(s => (bench.Catalog.Solvents.Find(s.Solvent)!, s.Weight))];
+        (Solvent Solvent, Mass Weight)[] poured = [.. jar.Held.Solvents.Select(s => (bench.Catalog.SolventOf(s.Solvent), s.Weight))];
         return MixtureClassifier.Classify(JarComposition.Possible(poured, jar.Held.Flakes, bench.Catalog), bench.Rules, bench.Catalog)
             .PouredFrom(poured.Select(p => p.Solvent));
     }

@@ -70,7 +70,7 @@ public static class ShelfCautions
     /// <summary>By what the list of jars says; a blend counts as its largest solvent.</summary>
     private static IEnumerable<StockedLiquid> StockOf(Workbench bench, IEnumerable<ShelfLiquid> liquids) => liquids.Select(liquid =>
     {
-        var solvent = bench.Catalog.Solvents.Find(liquid.Solvent)!;
+        var solvent = bench.Catalog.SolventOf(liquid.Solvent);
         var poured = Shellac.PouredIn(liquid.Liquid, liquid.Cut);
         var (flakes, weight) = (liquid.Cut.FlakesFor(poured), poured * solvent.DensityAt(Warmth.Reference));
         var hazards = MixtureClassifier.Classify(JarComposition.Possible([(solvent, weight)], flakes, bench.Catalog), bench.Rules, bench.Catalog);

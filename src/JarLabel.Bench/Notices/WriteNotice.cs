@@ -64,7 +64,7 @@ public static class WriteNotice
     private static AirAssessment? WorstAir(Workbench bench, IReadOnlyList<string> solvents, AirQuestion question) => solvents
         .DefaultIfEmpty(UsualSolvent)
         .Distinct()
-        .Select(id => RoomAirAssessor.Assess(bench.Catalog.Solvents.Find(id)!, question, bench.Rules))
+        .Select(id => RoomAirAssessor.Assess(bench.Catalog.SolventOf(id), question, bench.Rules))
         .Where(answer => answer.Ok)
         .Select(answer => answer.Require())
         .MaxBy(air => air.FractionOfLimit);

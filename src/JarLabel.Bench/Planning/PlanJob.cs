@@ -8,6 +8,7 @@ using JarLabel.Core.Keeping;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Planning;
 using JarLabel.Core.Reminders;
+using JarLabel.Core.Supplies;
 using JarLabel.Store;
 using JarLabel.Store.Index;
 using UnitsNet;
@@ -37,16 +38,22 @@ public static class PlanJob
     }
 
     private static Result<PlannedJob> Plan(Workbench bench, LedgerView view, PlanRequest request) =>
-        SupplyBook.Bags(view).Then(bags => SupplyBook.Bottles(view).Then(bottles => ShopLives.Of(bench, view).Then(lives => JobPlanner.Solve(
+        Bags(view, request).Then(bags => Bottles(view, request).Then(bottles => ShopLives.Of(bench, view).Then(lives => JobPlanner.Solve(
             request.Lines,
             Jars(bench, view, lives, request),
-            Mass.FromGrams(bags.Where(b => b.Grade == request.Grade.Id).Sum(b => b.Left.Grams)),
-            Volume.FromMilliliters(bottles.Where(b => b.Solvent == request.Solvent.Id).Sum(b => b.Left.Milliliters)),
+            Mass.FromGrams(bags.Sum(b => b.Left.Grams)),
+            Volume.FromMilliliters(bottles.Sum(b => b.Left.Milliliters)),
             request.Solvent.DensityAt(request.Bench ?? Warmth.Reference)).Then(plan => Air(bench, request, plan).Then<PlannedJob>(air =>
             {
                 var fresh = Fresh(bench, lives, request);
-                return new PlannedJob(request, plan, fresh, air, PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, fresh.Ready, bench.Now, bench.Metric), []);
+                return new PlannedJob(request, plan, fresh, air, PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric), []);
             })))));
+
+    private static Result<IReadOnlyList<Bag>> Bags(LedgerView view, PlanRequest request) =>
+        SupplyBook.Bags(view).Then(bags => Result<IReadOnlyList<Bag>>.Of([.. bags.Where(b => b.OnHand && b.Grade == request.Grade.Id)]));
+
+    private static Result<IReadOnlyList<Bottle>> Bottles(LedgerView view, PlanRequest request) =>
+        SupplyBook.Bottles(view).Then(bottles => Result<IReadOnlyList<Bottle>>.Of([.. bottles.Where(b => b.OnHand && b.Solvent == request.Solvent.Id)]));
 
     private static Result<AirAssessment> Air(Workbench bench, PlanRequest request, JobPlan plan) =>
         AirQuestion.Of(plan.WorstCoat, request.Room, request.Over, mixingFactor: MixingFactor)

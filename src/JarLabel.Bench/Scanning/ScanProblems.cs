@@ -16,7 +16,7 @@ internal static class ScanProblems
         new("JL185", $"Read {Quoted.Of(read)}, which names a jar {code.Jar}, but this shop never printed that label: it is another shop's, or the code was altered. To look at this shop's own jar of that number type {code.Jar}.", "WHAT");
 
     internal static Problem OutOfDate(Jar jar, int revision) =>
-        new("JL186", string.Create(CultureInfo.InvariantCulture, $"This label is out of date: it speaks of revision {revision}, and the jar is at revision {jar.Revision}. Print the new one with \"jarlabel label {jar.Number.Value}\" and take the old one off."));
+        new("JL186", string.Create(CultureInfo.InvariantCulture, $"This label is out of date: it speaks of revision {revision}, and the jar is at revision {jar.Revision}. {(jar.OnShelf ? $"Print the new one with \"jarlabel label {jar.Number.Value}\" and take the old one off." : "Take it off.")}"));
 
     internal static Problem NotOnShelf(Jar jar) =>
         new("JL187", $"In the ledger jar {jar.Number} is used up, discarded or taken back. What is in a glass with this label is unknown: do not use it, or \"jarlabel undo {jar.Number}\" if the ledger is wrong.");

@@ -35,7 +35,8 @@ public static class BagDesk
     }
 
     /// <summary>Says what the scale says is left.</summary>
-    public static Result<BagOutcome> Left(Workbench bench, SupplyNumber number, Mass weight) => Record(bench, number, new FlakesLeft(Now(bench), weight));
+    public static Result<BagOutcome> Left(Workbench bench, SupplyNumber number, Mass weight) =>
+        SupplyBook.Bag(bench, number).Then(bag => SupplyFit.Check(new FlakesLeft(Now(bench), weight), bag)).Then(left => Record(bench, number, left));
 
     /// <summary>Takes the bag out of the shop.</summary>
     public static Result<BagOutcome> Discard(Workbench bench, SupplyNumber number, string? why) => Record(bench, number, new SupplyDiscarded(Now(bench), why));
@@ -59,7 +60,7 @@ public static class BagDesk
 
     private static IReadOnlyList<Problem> Cautions(Workbench bench, Bag bag)
     {
-        var grade = bench.Catalog.Grades.Find(bag.Grade)!;
+        var grade = bench.Catalog.GradeOf(bag.Grade);
         return BatchCautions.OfFlakes(grade, bench.Catalog.Keeping.Find(grade.Keeping)!, bag.Made, DateOnly.FromDateTime(bench.Now));
     }
 

@@ -40,7 +40,8 @@ public static class BottleDesk
     }
 
     /// <summary>Says what is left by measure.</summary>
-    public static Result<BottleOutcome> Left(Workbench bench, SupplyNumber number, Volume volume) => Record(bench, number, new SolventLeft(Now(bench), volume));
+    public static Result<BottleOutcome> Left(Workbench bench, SupplyNumber number, Volume volume) =>
+        SupplyBook.Bottle(bench, number).Then(bottle => SupplyFit.Check(new SolventLeft(Now(bench), volume), bottle)).Then(left => Record(bench, number, left));
 
     /// <summary>Says where it stands now.</summary>
     public static Result<BottleOutcome> Move(Workbench bench, SupplyNumber number, string shelf)

@@ -11,14 +11,14 @@ internal static class SupplyWords
     /// <summary>What is in the bottle under the rules that apply.</summary>
     internal static HazardAssessment Hazards(Workbench bench, Bottle bottle)
     {
-        var solvent = bench.Catalog.Solvents.Find(bottle.Solvent)!;
+        var solvent = bench.Catalog.SolventOf(bottle.Solvent);
         return MixtureClassifier.Classify(JarComposition.Possible([(solvent, Mass.FromKilograms(1))], Mass.Zero, bench.Catalog), bench.Rules, bench.Catalog)
             .PouredFrom([solvent]);
     }
 
     /// <summary>The bottle as a store of flammable liquid counts it.</summary>
     internal static StockedLiquid Liquid(Workbench bench, Bottle bottle) => new(
-        Hazards(bench, bottle), bottle.Left, bottle.Left * bench.Catalog.Solvents.Find(bottle.Solvent)!.DensityAt(Warmth.Reference))
+        Hazards(bench, bottle), bottle.Left, bottle.Left * bench.Catalog.SolventOf(bottle.Solvent).DensityAt(Warmth.Reference))
     { IsBottle = true };
 
     /// <summary>Shop and contact, the most telling wording first.</summary>

@@ -63,19 +63,14 @@ internal static class JarAnswer
             .Rows([("state", StateWords.Of(jar.StateAt(session.Workbench.Now))), ("shelf", jar.Shelf), .. Recipe(session, jar), .. Keeping(jar), ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
             .Gap().Rows(HazardRows(session, outcome.Hazards))
             .Gap().Rows(outcome.History.Events.Select(e => (DateWords.Of(e.Event.At), HistoryWords.Of(e.Event))));
-        return With(session, outcome, screen.Next($"jarlabel label {jar.Number.Value}"), history: true);
+        return With(session, outcome, screen.Next(jar.OnShelf ? $"jarlabel label {jar.Number.Value}" : "jarlabel shelf"), history: true);
     }
 
     private static Screen Begin(Session session, Jar jar) =>
         new Screen().Title($"Jar {jar.Number} · {JarTitle.Of(jar, session.Workbench.Catalog)}").Gap();
 
-    private static IEnumerable<(string, string?)> Recipe(Session session, Jar jar)
-    {
-        var catalog = session.Workbench.Catalog;
-        return jar.Contents.Recipe is { } recipe
-            ? RecipeRows.Of(recipe, catalog.Solvents.Find(jar.Contents.Solvents[0].Solvent)!, $"{catalog.Grades.Find(jar.Contents.Resins[0].Grade)!.Name} flakes", session.Workbench.Metric)
-            : [];
-    }
+    private static IEnumerable<(string, string?)> Recipe(Session session, Jar jar) =>
+        RecipeRows.Of(jar.Contents, session.Workbench.Catalog, session.Workbench.Metric);
 
     private static Screen Ahead(Session session, Screen screen, Jar jar) =>
         screen.Next(session.Workbench.DryRun ? "the same without --dry-run records it" : $"jarlabel jar {jar.Number.Value}");
@@ -118,7 +113,7 @@ internal static class JarAnswer
         var label = outcome.Label;
         return new JarAnswerJson(
             JarJson.Of(jar, session.Workbench.Now),
-            jar.Contents.Recipe is { } recipe ? RecipeJson.Of(recipe, jar.Contents.Resins[0].Grade, session.Workbench.Catalog.Solvents.Find(jar.Contents.Solvents[0].Solvent)!) : null,
+            RecipeJson.Of(jar.Contents, session.Workbench.Catalog),
             outcome.Step is { } step ? StepJson.Of(step) : null,
             HazardsJson.Of(outcome.Hazards),
             label is null ? null : LabelJson.Of(label),

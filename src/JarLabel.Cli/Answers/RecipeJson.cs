@@ -1,4 +1,5 @@
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
 using JarLabel.Core.Mixing;
 
 namespace JarLabel.Cli.Answers;
@@ -18,9 +19,21 @@ internal sealed record RecipeJson(
     double SolidsByVolume,
     IReadOnlyList<string> Unverified)
 {
-    internal static RecipeJson Of(Recipe recipe, string? grade, Solvent solvent) => new(
+    /// <summary>The batch that would give a jar's contents; null when it is empty. A blend names every part, the largest first.</summary>
+    internal static RecipeJson? Of(Contents held, ShopCatalog catalog) =>
+        held.Recipe is { } recipe ? Of(recipe, Grades(held), Solvents(held), [.. held.Solvents.Select(s => catalog.SolventOf(s.Solvent))]) : null;
+
+    internal static RecipeJson Of(Recipe recipe, Solvent solvent) => Of(recipe, null, solvent.Id, [solvent]);
+
+    /// <summary><c>garnet</c>, or <c>seedlac+garnet</c>.</summary>
+    internal static string Grades(Contents held) => string.Join('+', held.Resins.Select(r => r.Grade).Distinct());
+
+    /// <summary><c>ethanol-95</c>, or <c>ethanol-95+isopropanol-99</c>.</summary>
+    internal static string Solvents(Contents held) => string.Join('+', held.Solvents.Select(s => s.Solvent));
+
+    private static RecipeJson Of(Recipe recipe, string? grade, string solvent, IReadOnlyList<Solvent> solvents) => new(
         grade,
-        solvent.Id,
+        solvent,
         recipe.Cut.PoundsPerUsGallon,
         recipe.Cut.GramsPerLiter,
         recipe.Flakes.Grams,
@@ -30,5 +43,5 @@ internal sealed record RecipeJson(
         recipe.MakesWeight.Grams,
         recipe.SolidsByWeight,
         recipe.SolidsByVolume,
-        [.. UnverifiedFigures.Of(solvent), .. UnverifiedFigures.OfWeight(solvent.Composition)]);
+        [.. solvents.SelectMany(s => UnverifiedFigures.Of(s).Concat(UnverifiedFigures.OfWeight(s.Composition))).Distinct()]);
 }

@@ -57,7 +57,7 @@ internal static class SupplyAnswer
     internal static Screen Screen(Session session, BagOutcome outcome)
     {
         var (bag, metric) = (outcome.Bag, session.Workbench.Metric);
-        return new Screen().Title($"Bag {bag.Number} · {session.Workbench.Catalog.Grades.Find(bag.Grade)!.Name} flakes").Gap().Rows(
+        return new Screen().Title($"Bag {bag.Number} · {session.Workbench.Catalog.GradeOf(bag.Grade).Name} flakes").Gap().Rows(
         [
             ("left", bag.OnHand ? $"{BenchAmount.Both(bag.Left, metric)} of {BenchAmount.Both(bag.Bought, metric)}" : bag.Discarded ? "discarded" : "nothing more"),
             ("made", DateWords.Of(bag.Made)),
@@ -71,7 +71,7 @@ internal static class SupplyAnswer
     internal static Screen Screen(Session session, BottleOutcome outcome)
     {
         var (bottle, metric) = (outcome.Bottle, session.Workbench.Metric);
-        return new Screen().Title($"Bottle {bottle.Number} · {session.Workbench.Catalog.Solvents.Find(bottle.Solvent)!.Name}").Gap().Rows(
+        return new Screen().Title($"Bottle {bottle.Number} · {session.Workbench.Catalog.SolventOf(bottle.Solvent).Name}").Gap().Rows(
         [
             ("left", bottle.OnHand ? $"{BenchAmount.Both(bottle.Left, metric)} of {BenchAmount.Both(bottle.Bought, metric)}" : bottle.Discarded ? "discarded" : "nothing more"),
             ("since", DateWords.Of(bottle.Since)),

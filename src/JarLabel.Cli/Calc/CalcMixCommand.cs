@@ -31,7 +31,7 @@ internal static class CalcMixCommand
         {
             var cautions = BatchCautions.OfLiquid(recipe, solvent);
             var screen = new Screen().Title($"{CutWords.Of(recipe.Cut)} in {solvent.Name}").Gap().Rows(RecipeRows.Of(recipe, solvent, "flakes", session.Workbench.Metric));
-            return Answer.Of(screen, new RecipeAnswerJson(RecipeJson.Of(recipe, null, solvent), cautions), c => c.RecipeAnswerJson, cautions);
+            return Answer.Of(screen, new RecipeAnswerJson(RecipeJson.Of(recipe, solvent), cautions), c => c.RecipeAnswerJson, cautions);
         }));
     }
 }

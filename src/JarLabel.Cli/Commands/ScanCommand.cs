@@ -64,8 +64,8 @@ internal static class ScanCommand
 
         return screen.Rows(
         [
-            .. found.Bags.Select(b => ($"bag {b.Bag.Number}", (string?)$"{BenchAmount.Both(b.Bag.Left, session.Workbench.Metric)} of {catalog.Grades.Find(b.Bag.Grade)!.Name} flakes")),
-            .. found.Bottles.Select(b => ($"bottle {b.Bottle.Number}", (string?)$"{BenchAmount.Both(b.Bottle.Left, session.Workbench.Metric)} of {catalog.Solvents.Find(b.Bottle.Solvent)!.Name}")),
+            .. found.Bags.Select(b => ($"bag {b.Bag.Number}", (string?)$"{BenchAmount.Both(b.Bag.Left, session.Workbench.Metric)} of {catalog.GradeOf(b.Bag.Grade).Name} flakes")),
+            .. found.Bottles.Select(b => ($"bottle {b.Bottle.Number}", (string?)$"{BenchAmount.Both(b.Bottle.Left, session.Workbench.Metric)} of {catalog.SolventOf(b.Bottle.Solvent).Name}")),
         ]);
     }
 

@@ -62,6 +62,12 @@ public sealed class ShopCatalog
     /// <summary>Storage limits.</summary>
     public CatalogTable<StorageLimit> Storage => storage.Table;
 
+    /// <summary>The solvent that a record names. One that has gone from the catalog since is taken for the worst that is sold.</summary>
+    public Solvent SolventOf(string recorded) => Solvents.Find(recorded) ?? Gone.Solvent(recorded);
+
+    /// <summary>The grade that a record names. One that has gone from the catalog since is taken for one that keeps the shortest.</summary>
+    public Grade GradeOf(string recorded) => Grades.Find(recorded) ?? Gone.Grade(recorded);
+
     /// <summary>Lays a shop's own files over ours and checks everything they say.</summary>
     /// <param name="shopFiles">Each file's name as the user knows it, with or without folders, and its bytes.</param>
     public static Result<ShopCatalog> Load(IEnumerable<(string File, ReadOnlyMemory<byte> Bytes)> shopFiles)

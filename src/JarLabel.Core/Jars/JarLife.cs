@@ -52,7 +52,7 @@ public sealed class JarLife
         return this;
     }
 
-    /// <summary>A jar whose beginning is taken back keeps its number, which may be on glass, and stands on no shelf.</summary>
+    /// <summary>A jar whose beginning is taken back keeps its number, which may be on glass, holds nothing and stands on no shelf.</summary>
     private Result<JarLife> TakeBack(Undone undone)
     {
         if (!standing.TryPop(out var last) || last.Event.Name != undone.What)
@@ -60,7 +60,7 @@ public sealed class JarLife
             return JarProblems.OtherUndone(Jar.Number, undone, last.Event?.Name);
         }
 
-        var before = standing.TryPeek(out var still) ? still.After : last.After with { OnShelf = false };
+        var before = standing.TryPeek(out var still) ? still.After : last.After with { Contents = new([], []), OnShelf = false };
         Jar = before with { Revision = Jar.Revision + (undone.Changes ? 1 : 0) };
         return this;
     }

@@ -11,7 +11,7 @@ internal static class ContentsWords
     /// <summary><c>Shellac 18 %, ethanol 75 %, water 7 % by weight</c>; where the solvent is unknown, so it says.</summary>
     internal static string Of(Contents contents, ShopCatalog catalog)
     {
-        var poured = contents.Solvents.Select(s => (Solvent: catalog.Solvents.Require(s.Solvent), s.Weight)).ToArray();
+        var poured = contents.Solvents.Select(s => (Solvent: catalog.SolventOf(s.Solvent), s.Weight)).ToArray();
         var shellac = $"Shellac {Percent((decimal)(contents.Flakes / (contents.Flakes + contents.PouredWeight) * 100))}";
         if (poured.Any(s => !s.Solvent.CompositionKnown))
         {

@@ -8,16 +8,16 @@ internal static class GradeWords
 {
     /// <summary><c>Garnet, dewaxed</c>; a blend names its parts, the largest first.</summary>
     internal static string Of(Contents contents, ShopCatalog catalog) =>
-        Capital.Of(string.Join(" + ", contents.Resins.Select(r => catalog.Grades.Require(r.Grade).Name)));
+        Capital.Of(string.Join(" + ", contents.Resins.Select(r => catalog.GradeOf(r.Grade).Name)));
 
     /// <summary><c>ethanol 95 %</c>.</summary>
     internal static string Solvents(Contents contents, ShopCatalog catalog) =>
-        string.Join(" + ", contents.Solvents.Select(s => catalog.Solvents.Require(s.Solvent).ShortName));
+        string.Join(" + ", contents.Solvents.Select(s => catalog.SolventOf(s.Solvent).ShortName));
 
     /// <summary>The darkest grade's tone; waxy when any is.</summary>
     internal static Tone Tone(Contents contents, ShopCatalog catalog)
     {
-        var grades = contents.Resins.Select(r => catalog.Grades.Require(r.Grade)).ToArray();
+        var grades = contents.Resins.Select(r => catalog.GradeOf(r.Grade)).ToArray();
         return new Tone(grades.Max(g => g.Tone.Filled), grades.Any(g => g.Waxy));
     }
 }

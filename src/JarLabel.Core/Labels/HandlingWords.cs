@@ -16,7 +16,7 @@ internal static class HandlingWords
     ];
 
     private static string[] Wax(LabelFacts facts) =>
-        facts.Jar.Contents.Resins.Any(r => facts.Catalog.Grades.Require(r.Grade).HindersVarnishOnTop)
+        facts.Jar.Contents.Resins.Any(r => facts.Catalog.GradeOf(r.Grade).HindersVarnishOnTop)
             ? ["It holds its wax: varnish or polyurethane does not hold on top."]
             : [];
 }

@@ -1,6 +1,8 @@
 using System.Globalization;
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Jars;
 using JarLabel.Core.Mixing;
+using UnitsNet;
 
 namespace JarLabel.Core.Labels;
 
@@ -14,12 +16,33 @@ public static class RecipeRows
         ArgumentNullException.ThrowIfNull(solvent);
         return
         [
-            ("pour first", $"{BenchAmount.Both(recipe.Pour, metric)} of {solvent.ShortName}, or weigh {BenchAmount.Both(recipe.PourWeight, metric)}"),
+            ("pour first", Poured(recipe.Pour, recipe.PourWeight, solvent, metric)),
             ("then add", $"{BenchAmount.Both(recipe.Flakes, metric)} of {flakes}"),
-            ("makes", $"{BenchAmount.Both(recipe.Makes, metric)}, {Percent(recipe.SolidsByWeight)} solids by weight, {Percent(recipe.SolidsByVolume)} by volume"),
+            ("makes", Makes(recipe, metric)),
         ];
+    }
+
+    /// <summary>The batch that a jar's contents amount to, part by part: a blend has flakes or solvents of several kinds.</summary>
+    public static IEnumerable<(string Name, string? Value)> Of(Contents held, ShopCatalog catalog, bool metric)
+    {
+        ArgumentNullException.ThrowIfNull(held);
+        ArgumentNullException.ThrowIfNull(catalog);
+        return held.Recipe is { } recipe
+            ?
+            [
+                .. held.Solvents.Select((s, i) => (i == 0 ? "pour first" : "and", (string?)Poured(s.Poured, s.Weight, catalog.SolventOf(s.Solvent), metric))),
+                .. held.Resins.GroupBy(r => r.Grade).Select((g, i) => (i == 0 ? "then add" : "and", (string?)$"{BenchAmount.Both(Mass.FromGrams(g.Sum(r => r.Weight.Grams)), metric)} of {catalog.GradeOf(g.Key).Name} flakes")),
+                ("makes", Makes(recipe, metric)),
+            ]
+            : [];
     }
 
     /// <summary><c>18.1 %</c>.</summary>
     public static string Percent(double fraction) => (100 * fraction).ToString("0.0", CultureInfo.InvariantCulture) + " %";
+
+    private static string Poured(Volume volume, Mass weight, Solvent solvent, bool metric) =>
+        $"{BenchAmount.Both(volume, metric)} of {solvent.ShortName}, or weigh {BenchAmount.Both(weight, metric)}";
+
+    private static string Makes(Recipe recipe, bool metric) =>
+        $"{BenchAmount.Both(recipe.Makes, metric)}, {Percent(recipe.SolidsByWeight)} solids by weight, {Percent(recipe.SolidsByVolume)} by volume";
 }

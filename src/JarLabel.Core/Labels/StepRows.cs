@@ -13,8 +13,8 @@ public static class StepRows
         ArgumentNullException.ThrowIfNull(catalog);
         return step switch
         {
-            Thinned { Added: var a } => [("add", $"{BenchAmount.Both(a.Poured, metric)} of {catalog.Solvents.Find(a.Solvent)!.ShortName}, or weigh {BenchAmount.Both(a.Weight, metric)}")],
-            Thickened { Added: var a } => [("add", $"{BenchAmount.Both(a.Weight, metric)} of {catalog.Grades.Find(a.Grade)!.Name} flakes")],
+            Thinned { Added: var a } => [("add", $"{BenchAmount.Both(a.Poured, metric)} of {catalog.SolventOf(a.Solvent).ShortName}, or weigh {BenchAmount.Both(a.Weight, metric)}")],
+            Thickened { Added: var a } => [("add", $"{BenchAmount.Both(a.Weight, metric)} of {catalog.GradeOf(a.Grade).Name} flakes")],
             _ => [("done", HistoryWords.Of(step))],
         };
     }

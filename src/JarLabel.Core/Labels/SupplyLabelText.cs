@@ -17,7 +17,7 @@ public static class SupplyLabelText
     {
         ArgumentNullException.ThrowIfNull(bag);
         ArgumentNullException.ThrowIfNull(catalog);
-        var grade = catalog.Grades.Require(bag.Grade);
+        var grade = catalog.GradeOf(bag.Grade);
         var words = Common($"bag {bag.Number}", owner, bag.Note);
         words["grade"] = [Capital.Of(grade.Name) + " flakes", Capital.Of(grade.Name)];
         words["amounts"] = [$"{BenchAmount.Both(bag.Bought)} when it came", BenchAmount.Both(bag.Bought)];
@@ -35,7 +35,7 @@ public static class SupplyLabelText
         ArgumentNullException.ThrowIfNull(bottle);
         ArgumentNullException.ThrowIfNull(hazards);
         ArgumentNullException.ThrowIfNull(catalog);
-        var solvent = catalog.Solvents.Require(bottle.Solvent);
+        var solvent = catalog.SolventOf(bottle.Solvent);
         var words = Common($"bottle {bottle.Number}", owner, bottle.Note);
         words["title"] = [Capital.Of(solvent.Name), Capital.Of(solvent.ShortName)];
         words["contents"] = [ContentsWords.Of(solvent, hazards)];

@@ -1,4 +1,5 @@
 using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
 using JarLabel.Core.Mixing;
 using JarLabel.Core.Quantities;
 using UnitsNet;
@@ -37,6 +38,29 @@ public static class SupplyFit
         ArgumentNullException.ThrowIfNull(jar);
         ArgumentNullException.ThrowIfNull(bag);
         return thickening.Add <= bag.Left * SupplyReading.Most ? thickening : SupplyProblems.TooLittleToThicken(bag, thickening.Add, PoundCut.Of(jar.Flakes + bag.Left, jar.Poured));
+    }
+
+    /// <summary>The reading, unless it is more than the bag ever held.</summary>
+    public static Result<FlakesLeft> Check(FlakesLeft reading, Bag bag)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        ArgumentNullException.ThrowIfNull(bag);
+        return reading.Weight <= bag.Bought * SupplyReading.Most ? reading : SupplyProblems.MoreThanBought(SupplyKind.Bag, bag.Number, BenchAmount.Both(reading.Weight), BenchAmount.Both(bag.Bought));
+    }
+
+    /// <summary>The reading, unless it is more than the bottle ever held.</summary>
+    public static Result<SolventLeft> Check(SolventLeft reading, Bottle bottle)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        ArgumentNullException.ThrowIfNull(bottle);
+        return reading.Volume <= bottle.Bought * SupplyReading.Most ? reading : SupplyProblems.MoreThanBought(SupplyKind.Bottle, bottle.Number, BenchAmount.Both(reading.Volume), BenchAmount.Both(bottle.Bought));
+    }
+
+    /// <summary>The bag, unless its flakes are of a later day than the step.</summary>
+    public static Result<Bag> Made(Bag bag, DateOnly day)
+    {
+        ArgumentNullException.ThrowIfNull(bag);
+        return bag.Made <= day ? bag : SupplyProblems.NotYetMade(bag, day);
     }
 
     /// <summary>The bag when it holds the grade; else a problem.</summary>

@@ -42,6 +42,12 @@ internal static class SupplyProblems
     internal static Problem TooLittleToThicken(Bag bag, Mass needed, PoundCut? possible) =>
         new("JL159", $"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}.{To("thickens", possible)}", "--bag");
 
+    internal static Problem MoreThanBought(SupplyKind kind, SupplyNumber number, string read, string bought) =>
+        new("JL483", $"Read {read} as what is left in {Word(kind)} {number}, which held {bought} when it came. Give at most that, or enter what was bought since as its own: \"jarlabel {Word(kind)} add\".", kind == SupplyKind.Bag ? "MASS" : "VOLUME");
+
+    internal static Problem NotYetMade(Bag bag, DateOnly day) =>
+        new("JL484", $"Bag {bag.Number} holds flakes of {DateWords.Of(bag.Made)}, and this step is dated {DateWords.Of(day)}, before there were any. Take another bag, or a later --at.", "--bag");
+
     private static string CouldMake(Recipe possible) => string.Create(
         CultureInfo.InvariantCulture,
         $"With what is there the same cut makes {BenchAmount.Both(possible.Makes)} from {BenchAmount.Both(possible.Pour)} of alcohol and {BenchAmount.Both(possible.Flakes)} of flakes: --pour \"{possible.Pour.Milliliters:0.#} mL\".");

@@ -20,12 +20,8 @@ internal static class StepResult
             : [.. Hands(bench, outcome.Step, jar), ("holds then", outcome.Step is Mixed ? null : Held(bench, jar)), .. fits, .. jar.OnShelf ? Dates(outcome.Step, jar) : []];
     }
 
-    private static IEnumerable<(string, string?)> Hands(Workbench bench, JarEvent step, Jar jar) => step is Mixed && jar.Contents.Recipe is { } recipe
-        ? RecipeRows.Of(
-            recipe,
-            bench.Catalog.Solvents.Find(jar.Contents.Solvents[0].Solvent)!,
-            $"{bench.Catalog.Grades.Find(jar.Contents.Resins[0].Grade)!.Name} flakes",
-            bench.Metric)
+    private static IEnumerable<(string, string?)> Hands(Workbench bench, JarEvent step, Jar jar) => step is Mixed
+        ? RecipeRows.Of(jar.Contents, bench.Catalog, bench.Metric)
         : StepRows.Of(step, bench.Catalog, bench.Metric);
 
     private static string Held(Workbench bench, Jar jar) =>
