@@ -52,7 +52,7 @@ internal static class BenchProblems
         new("JL125", $"Read {DateWords.Of(read)} as the moment of the test, and jar {jar} was mixed only {DateWords.Of(mixed)}; a test comes after the mixing, such as --at {mixed.AddDays(30).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.", "--at");
 
     internal static Problem OutOfOrder(JarNumber jar, JarEvent before, JarEvent read) =>
-        new("JL356", $"Read {DateWords.Of(read.At)} as the moment of this step, and jar {jar} was {HistoryWords.Of(before)} only {DateWords.Of(before.At)}. Give a later moment, such as --at {before.At.AddDays(1).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, or take the later step back first: \"jarlabel undo {jar.Value}\".", "--at");
+        new("JL356", $"Read {DateWords.Of(read.At)} as the moment of this step, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, which it builds on. Give a later moment, such as --at {before.At.AddDays(1).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}{(before is IBeginning ? "" : $", or take that step back first: \"jarlabel undo {jar.Value}\"")}.", "--at");
 
     internal static Problem PassAfterFailure(JarNumber jar) =>
         new("JL126", $"A test of jar {jar} on the same day or earlier failed, and this one passed: they contradict each other. Both are kept; what the shop learns from counts the failure. If that was a slip, \"jarlabel undo {jar.Value}\" and record the right one.", "VERDICT");

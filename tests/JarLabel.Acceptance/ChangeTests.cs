@@ -31,6 +31,36 @@ public sealed class ChangeTests : IDisposable
     }
 
     [Theory]
+    [InlineData("use", "10 mL", "2026-03-08")]
+    [InlineData("note", "thick", "2026-03-08")]
+    [InlineData("thin", "--to=1.47", "2026-06-01")]
+    public void A_step_before_the_one_it_builds_on_is_refused_and_nothing_is_recorded(string step, string how, string at)
+    {
+        shop.Json("thin", "1", "--to", "1.5", "--no-label", "--at", "2026-06-02");
+        var run = shop.Run(step, "1", how, "--at", at);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("error JL356: --at: Read", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(2, shop.Json("jar", "1")["history"]!.AsArray().Count(e => e!["event"]!.GetValue<string>() != "Labelled"));
+        Assert.Equal(0, shop.Run(step, "1", how, "--at", "2026-06-03").ExitCode);
+    }
+
+    [Fact]
+    public void A_blends_recipe_names_every_part()
+    {
+        shop.Json("mix", "--grade", "blonde", "--cut", "2", "--pour", "100 mL", "--solvent", "isopropanol-99", "--container", "1 L", "--no-label", "--at", "2026-03-09");
+        shop.Json("blend", "1", "2", "--container", "1 L", "--no-label", "--at", "2026-06-02");
+        var shown = shop.Run("jar", "3").Result;
+        Assert.Matches("pour first .*300 mL.* of ethanol 95 %", shown);
+        Assert.Matches("and .*100 mL.* of isopropanol 99 %", shown);
+        Assert.Matches("then add .*71.9 g.* of garnet flakes", shown); // 2 lb/gal is 239.65 g/L
+        Assert.Matches("and .*24 g.* of blonde, dewaxed flakes", shown);
+        Assert.Equal("ethanol-95+isopropanol-99", shop.Json("jar", "3")["recipe"]!["solvent"]!.GetValue<string>());
+        shop.Json("undo", "3");
+        Assert.Equal(0, Number(shop.Json("jar", "3")["jar"]!, "volumeMilliliters"));
+        Assert.Contains("Next: jarlabel shelf", shop.Run("jar", "3").Result, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("thin", "1")]
     [InlineData("thicken", "3")]
     public void Where_to_is_the_cut_the_printer_has_an_option_of_its_own(string step, string cut)

@@ -24,6 +24,22 @@ public sealed class PlanTests : IDisposable
         Assert.All(["291 mL", "1.22 L", "jarlabel mix --grade garnet --cut 1.5", "Highly flammable", "US quart", "local fire code"], said => Assert.Contains(said, words, StringComparison.Ordinal));
     }
 
+    /// <summary>Two batches: 291 mL of 1 lb take about 33 g of flakes and 270 mL of alcohol, 1.22 L of 1½ lb about 190 g and 1.1 L. The old bag has
+    /// 40 g, for the first alone; no bottle has enough for the second.</summary>
+    [Fact]
+    public void The_steps_name_the_bag_and_the_bottle_so_that_following_them_keeps_the_stock_right()
+    {
+        shop.Json("bag", "add", "--grade", "garnet", "--mass", "40 g", "--date", "2025-11-01");
+        shop.Json("bag", "add", "--grade", "garnet", "--mass", "500 g", "--date", "2026-01-01");
+        shop.Json("bottle", "add", "--solvent", "ethanol-95", "--volume", "1 L", "--date", "2026-01-01");
+        var commands = shop.Run(Job).Result.Split('\n').Where(line => line.Contains("jarlabel mix", StringComparison.Ordinal)).Select(line => line.Trim()).ToList();
+        Assert.Matches("--grade garnet --bag 1 --cut 1 --pour .* --solvent ethanol-95 --bottle 1$", commands[0]);
+        Assert.Matches("--grade garnet --bag 2 --cut 1.5 --pour .* --solvent ethanol-95$", commands[1]);
+        var typed = commands[0][commands[0].IndexOf("mix", StringComparison.Ordinal)..].Replace("\"", "", StringComparison.Ordinal).Replace(" mL", "mL", StringComparison.Ordinal);
+        shop.Json([.. typed.Split(' '), "--no-label", "--at", "2026-03-09T11:00"]);
+        Assert.InRange(shop.Json("bag", "list")["bags"]![0]!["leftGrams"]!.GetValue<double>(), 0, 12);
+    }
+
     [Theory]
     [InlineData("--area", "0 sq ft")]
     [InlineData("--for", "polish")]

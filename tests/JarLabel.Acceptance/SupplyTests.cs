@@ -120,6 +120,8 @@ public sealed class SupplyTests : IDisposable
     [InlineData("JL106", "bottle", "add", "--solvent", "ethanol-95", "--date", "2025-12-01")]
     [InlineData("JL158", "mix", "--bag", "1", "--grade", "blonde", "--solvent", "ethanol-95", "--cut", "1", "--pour", "100 mL")]
     [InlineData("JL156", "mix", "--bag", "4", "--solvent", "ethanol-95", "--cut", "1", "--pour", "100 mL")]
+    [InlineData("JL483", "bag", "left", "1", "12 kg")]
+    [InlineData("JL483", "bottle", "left", "1", "50 gal")]
     [InlineData("JL155", "bag", "left", "1-2", "20 g")]
     [InlineData("JL156", "bottle", "move", "9", "--shelf", "main")]
     public void Wrong_input_is_told_and_changes_nothing(string code, params string[] arguments)

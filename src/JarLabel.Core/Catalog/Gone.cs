@@ -19,5 +19,5 @@ internal static class Gone
         Note = "The catalog does not know it, so it is taken for the one that keeps the shortest, with its wax.",
     };
 
-    private static string Name(string id) => $"{id}, not in the catalog";
+    private static string Name(string id) => $"{id}, unlisted";
 }

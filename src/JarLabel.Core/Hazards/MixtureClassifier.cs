@@ -15,7 +15,7 @@ public static class MixtureClassifier
     {
         ArgumentNullException.ThrowIfNull(possible);
         ArgumentNullException.ThrowIfNull(catalog);
-        var mixtures = possible.Select(m => new ClassifiedMixture(m, rules, settings ?? HazardSettings.Careful)).ToArray();
+        var mixtures = possible.Select(m => new ClassifiedMixture(m, rules, settings ?? HazardSettings.Careful)).OrderBy(m => m.Flash?.Celsius ?? double.MaxValue).ToArray();
         var hazards = WorstRungs(mixtures.SelectMany(m => m.Findings), catalog.Classes);
         return new()
         {

@@ -25,7 +25,7 @@ public static class PlanSteps
         [
             .. plan.FlakesMissing > Mass.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.FlakesMissing, metric)} of {grade} flakes: the bags on record do not hold enough")] : Array.Empty<PlanStep>(),
             .. plan.AlcoholMissing > Volume.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.AlcoholMissing, metric)} of {solvent}: the bottles on record do not hold enough")] : Array.Empty<PlanStep>(),
-            .. Mixes(plan, grade, solvent, bags, bottles).Select(m => Mix(m.Batch, m.From, ready, metric)),
+            .. Mixes(plan, grade, solvent, bags, bottles).Select(m => Mix(m.Batch, m.Flakes, m.Alcohol, ready, metric)),
             .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).Select(s =>
                 new PlanStep($"try a few drops of jar {s.Jar.Number} on glass; if they do not dry hard, plan again", $"jarlabel test {s.Jar.Number.Value} pass")),
             .. plan.Serves.Select(s => Fetch(s, now, metric)),
@@ -35,14 +35,14 @@ public static class PlanSteps
 
     /// <summary>Each batch with what it is worked from: the bag and the bottle that came first and still hold enough after the batches
     /// before it.</summary>
-    private static IEnumerable<(Batch Batch, string From)> Mixes(JobPlan plan, string grade, string solvent, IReadOnlyList<Bag> bags, IReadOnlyList<Bottle> bottles)
+    private static IEnumerable<(Batch Batch, string Flakes, string Alcohol)> Mixes(JobPlan plan, string grade, string solvent, IReadOnlyList<Bag> bags, IReadOnlyList<Bottle> bottles)
     {
         var (inBags, inBottles) = (bags.ToDictionary(b => b.Number.Value, b => b.Left), bottles.ToDictionary(b => b.Number.Value, b => b.Left));
         foreach (var batch in plan.Batches)
         {
             var bag = bags.FirstOrDefault(b => inBags[b.Number.Value] >= batch.Recipe.Flakes);
             var bottle = bottles.FirstOrDefault(b => inBottles[b.Number.Value] >= batch.Recipe.Pour);
-            yield return (batch, $"--grade {grade}{Named("--bag", bag?.Number)} --solvent {solvent}{Named("--bottle", bottle?.Number)}");
+            yield return (batch, $"--grade {grade}{Named("--bag", bag?.Number)}", $"--solvent {solvent}{Named("--bottle", bottle?.Number)}");
             if (bag is not null)
             {
                 inBags[bag.Number.Value] -= batch.Recipe.Flakes;
@@ -57,9 +57,9 @@ public static class PlanSteps
 
     private static string Named(string option, SupplyNumber? number) => number is { } named ? string.Create(CultureInfo.InvariantCulture, $" {option} {named.Value}") : "";
 
-    private static PlanStep Mix(Batch batch, string from, DateTime ready, bool metric) => new(
+    private static PlanStep Mix(Batch batch, string flakes, string alcohol, DateTime ready, bool metric) => new(
         $"mix {CutWords.Of(batch.Recipe.Cut)}: pour {BenchAmount.Both(batch.Recipe.Pour, metric)}, add {BenchAmount.Both(batch.Recipe.Flakes, metric)} of flakes, makes {BenchAmount.Both(batch.Recipe.Makes, metric)}; ready ≈ {DateWords.Of(ready)}, swirled every hour or two",
-        string.Create(CultureInfo.InvariantCulture, $"jarlabel mix {from} --cut {batch.Recipe.Cut.PoundsPerUsGallon:0.##} --pour \"{batch.Recipe.Pour.Milliliters:0.#} mL\""));
+        string.Create(CultureInfo.InvariantCulture, $"jarlabel mix {flakes} --cut {batch.Recipe.Cut.PoundsPerUsGallon:0.##} --pour \"{batch.Recipe.Pour.Milliliters:0.#} mL\" {alcohol}"));
 
     private static PlanStep Fetch(JarServes serves, DateTime now, bool metric)
     {

@@ -28,5 +28,5 @@ internal static class VerifyProblems
         new("JL466", "The file is not the one that was written: it was changed or damaged since. Print it again with \"jarlabel label\".", path);
 
     internal static Problem FileGone(string path) =>
-        new("JL467", "The file was written and is no longer there.", path);
+        new("JL467", $"The file {path} was written and is no longer there.", path);
 }
