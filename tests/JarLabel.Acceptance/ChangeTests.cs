@@ -45,6 +45,13 @@ public sealed class ChangeTests : IDisposable
     }
 
     [Fact]
+    public void Flakes_of_one_grade_and_two_ages_are_one_grade_on_the_label()
+    {
+        shop.Json("thicken", "1", "--to", "2.1", "--flake-date", "2026-02-01", "--no-label", "--at", "2026-06-02");
+        Assert.Contains(" Garnet in ethanol 95 %", shop.Run("jar", "1").Result, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_blends_recipe_names_every_part()
     {
         shop.Json("mix", "--grade", "blonde", "--cut", "2", "--pour", "100 mL", "--solvent", "isopropanol-99", "--container", "1 L", "--no-label", "--at", "2026-03-09");

@@ -53,7 +53,7 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
     };
 
     // A grade that the shop has taken out of its catalog still stands in jars; its id then says what it was.
-    private static string Flakes(Contents held, ShopCatalog catalog) => string.Join(" + ", held.Resins.Select(r => catalog.Grades.Find(r.Grade)?.Name ?? r.Grade));
+    private static string Flakes(Contents held, ShopCatalog catalog) => string.Join(" + ", held.Resins.Select(r => r.Grade).Distinct().Select(grade => catalog.GradeOf(grade).Name));
 
-    private static string Alcohol(Contents held, ShopCatalog catalog) => string.Join(" + ", held.Solvents.Select(s => catalog.Solvents.Find(s.Solvent)?.ShortName ?? s.Solvent));
+    private static string Alcohol(Contents held, ShopCatalog catalog) => string.Join(" + ", held.Solvents.Select(s => catalog.SolventOf(s.Solvent).ShortName));
 }
