@@ -10,7 +10,7 @@ try
 {
     var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System), args).Parse(args);
     return parsed.Errors.Count == 0
-        ? parsed.Invoke(new() { EnableDefaultExceptionHandler = false })
+        ? parsed.Invoke(new() { EnableDefaultExceptionHandler = false, Output = terminal.Result, Error = terminal.Errors })
         : terminal.Refuse(UnreadLine.Problems(parsed), parsed.GetValue(SharedOptions.Json));
 }
 catch (OutputFault fault)

@@ -30,6 +30,18 @@ public sealed class OutputTests : IDisposable
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
     }
 
+    [Theory]
+    [InlineData("--help")]
+    [InlineData("mix --help")]
+    [InlineData("--version")]
+    public void Help_that_cannot_be_written_is_told_in_the_same_way(string line)
+    {
+        var (code, errors) = Shell($"\"$0\" {line} > /dev/full");
+        Assert.Equal(2, code);
+        Assert.StartsWith("error JL183", errors, StringComparison.Ordinal);
+        Assert.Equal((0, ""), Shell($"\"$0\" {line} | true"));
+    }
+
     [Fact]
     public void Errors_that_cannot_be_written_end_the_program_as_they_should()
     {
