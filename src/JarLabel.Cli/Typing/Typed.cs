@@ -56,7 +56,7 @@ internal sealed class Typed(ParseResult parsed)
     {
         if (Text(option) is not { } text)
         {
-            problems.Add(TypingProblems.Missing(option.Name, example));
+            Refuse(TypingProblems.Missing(option.Name, example));
             return default!;
         }
 
@@ -76,7 +76,7 @@ internal sealed class Typed(ParseResult parsed)
     {
         if (Text(option) is { } named && string.IsNullOrWhiteSpace(named))
         {
-            problems.Add(TypingProblems.NotAFile(option.Name));
+            Refuse(TypingProblems.NotAFile(option.Name));
             return null;
         }
 
@@ -88,12 +88,22 @@ internal sealed class Typed(ParseResult parsed)
         where T : notnull
     {
         var ok = result.TryGet(out value, out var faults);
-        problems.AddRange(faults);
+        foreach (var fault in faults)
+        {
+            Refuse(fault);
+        }
+
         return ok;
     }
 
-    /// <summary>Notes a fault.</summary>
-    internal void Refuse(Problem problem) => problems.Add(problem);
+    /// <summary>Notes a fault; once, though what was typed may be read at more than one place.</summary>
+    internal void Refuse(Problem problem)
+    {
+        if (!problems.Contains(problem))
+        {
+            problems.Add(problem);
+        }
+    }
 
     /// <summary>Goes on when everything could be read; otherwise all the problems.</summary>
     internal Result<T> Then<T>(Func<Result<T>> next)

@@ -10,6 +10,7 @@ public sealed class FieldReader
     private readonly string code;
     private readonly List<Problem> problems;
     private readonly List<string> taken = new(8);
+    private readonly List<string> left = [];
     private readonly bool isObject;
     private int known;
 
@@ -30,7 +31,16 @@ public sealed class FieldReader
     public string Where { get; }
 
     /// <summary>True when the object has the member.</summary>
-    public bool Has(string name) => isObject && element.TryGetProperty(name, out _);
+    public bool Has(string name)
+    {
+        var has = isObject && element.TryGetProperty(name, out _);
+        if (!has && !left.Contains(name))
+        {
+            left.Add(name);
+        }
+
+        return has;
+    }
 
     /// <summary>Notes a problem of the caller's own about one member.</summary>
     public void Refuse(string name, string message) => problems.Add(new Problem(code, message, $"{Where}/{name}"));
@@ -209,7 +219,7 @@ public sealed class FieldReader
 
         foreach (var member in element.EnumerateObject().Where(m => !taken.Contains(m.Name)))
         {
-            problems.Add(ReadingProblems.Unknown(code, $"{Where}/{member.Name}", taken));
+            problems.Add(ReadingProblems.Unknown(code, $"{Where}/{member.Name}", member.Name, taken.Union(left)));
         }
     }
 

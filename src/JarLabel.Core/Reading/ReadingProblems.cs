@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using JarLabel.Core.Catalog;
 
 namespace JarLabel.Core.Reading;
 
@@ -12,8 +13,8 @@ internal static class ReadingProblems
     internal static Problem Missing(string code, string where, string name) =>
         new(code, $"The member \"{name}\" is missing.", where);
 
-    internal static Problem Unknown(string code, string where, IEnumerable<string> known) =>
-        new(code, $"This member is not known here; allowed are: {string.Join(", ", known)}.", where);
+    internal static Problem Unknown(string code, string where, string name, IEnumerable<string> known) =>
+        new(code, $"This member is not known here; allowed are: {string.Join(", ", known)}.{(Nearest.To(name, known) is { } meant ? $" Did you mean \"{meant}\"?" : "")}", where);
 
     internal static Problem Doubled(string code, string where) =>
         new(code, "This member stands twice; keep one of them.", where);

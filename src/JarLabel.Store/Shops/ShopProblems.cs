@@ -10,7 +10,9 @@ internal static class ShopProblems
     internal static Problem NotAnAddress(string read, string where) => new("JL408", $"Read \"{read}\"; {AddressRule}.", where);
 
     internal static Problem NoSuchShelf(string name, IEnumerable<string> known, string where) =>
-        new("JL409", $"There is no shelf \"{name}\"; this shop has: {string.Join(", ", known)}. A new one: jarlabel shop set shelf \"{name}=18 C\"", where);
+        new("JL409", string.IsNullOrWhiteSpace(name)
+            ? $"Read nothing as the name of a shelf; this shop has: {string.Join(", ", known)}. For example --shelf \"{known.First()}\"."
+            : $"There is no shelf \"{name}\"; this shop has: {string.Join(", ", known)}. A new one: jarlabel shop set shelf \"{name}=18 C\"", where);
 
     internal static string DoubledShelf(string name) => $"The shelf \"{name}\" is there twice.";
 

@@ -54,6 +54,17 @@ public sealed class ShopSettingsTests
             problems.Select(p => p.Where).Order(StringComparer.Ordinal));
     }
 
+    [Fact]
+    public void A_member_that_is_not_known_is_told_with_all_that_may_stand_there()
+    {
+        using var shop = new TempShop();
+        Directory.CreateDirectory(shop.Folder.Path);
+        File.WriteAllText(shop.Folder.Settings, """{ "nam": "x" }""");
+        var message = Assert.Single(ShopSettingsFile.Read(shop.Folder).Problems).Message;
+        Assert.Contains("allowed are: name, contact, baseUrl, ", message, StringComparison.Ordinal);
+        Assert.EndsWith("Did you mean \"name\"?", message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("http://192.168.1.20:5080", "http://192.168.1.20:5080")]
     [InlineData(" HTTPS://Shop.Example/ ", "https://shop.example")]
@@ -79,6 +90,16 @@ public sealed class ShopSettingsTests
     [Fact]
     public void An_unknown_shelf_is_refused_with_those_there_are() =>
         Assert.Contains("main", new ShopSettings().Shelf("attic").Problems.Single().Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("  ")]
+    public void No_name_of_a_shelf_is_told_with_one_there_is_and_makes_no_new_one(string nothing)
+    {
+        var message = new ShopSettings().Shelf(nothing).Problems.Single().Message;
+        Assert.Contains("--shelf \"main\"", message, StringComparison.Ordinal);
+        Assert.DoesNotContain("=18 C", message, StringComparison.Ordinal);
+    }
 
     private static bool Same(ShopSettings one, ShopSettings other) =>
         (one.Name, one.Contact, one.BaseUrl, one.Rules, one.Metric, one.Sheet, one.Design, one.AgingPerTenKelvin)
