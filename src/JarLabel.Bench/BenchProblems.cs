@@ -70,6 +70,9 @@ internal static class BenchProblems
 
     internal static Problem FileNotThere(string file) => new("JL534", "The file to be printed is not in its place yet, or cannot be read.", file);
 
+    internal static Problem NothingLeftToDecant(JarNumber jar, int place) =>
+        new("JL140", string.Create(CultureInfo.InvariantCulture, $"Amount {place} takes all that jar {jar} holds, and more stands behind it. What takes all can only be the last, such as --into \"100 mL,all\"."), "--into");
+
     internal static Problem NothingToDecant() =>
         new("JL149", "Read no amount; say how much goes into each new jar, such as --into \"200 mL,200 mL\".", "--into");
 

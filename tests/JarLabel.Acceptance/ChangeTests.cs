@@ -79,6 +79,20 @@ public sealed class ChangeTests : IDisposable
         Assert.Equal(1, (int)Number(shop.Json("jar", "1")["jar"]!, "revision"));
     }
 
+    [Theory]
+    [InlineData("all,100 mL")]
+    [InlineData("360 mL,100 mL")]
+    [InlineData("100 mL,all,all")]
+    public void What_takes_all_can_only_be_the_last_of_what_is_decanted(string into)
+    {
+        var run = shop.Run("decant", "1", "--into", into);
+        Assert.Equal(2, run.ExitCode);
+        Assert.StartsWith("error JL140: --into:", run.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("used up", run.Errors, StringComparison.Ordinal);
+        Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
+        Assert.Equal(0, shop.Run("decant", "1", "--into", "100 mL,all").ExitCode);
+    }
+
     [Fact]
     public void It_computes_from_what_is_left_after_use_and_earlier_thinning()
     {

@@ -28,6 +28,11 @@ public static class DecantJar
         var made = new List<BenchOutcome>();
         foreach (var amount in amounts)
         {
+            if (made.Count > 0 && from.History.TryGet(out var so, out _) && !so.Jar.OnShelf)
+            {
+                return BenchProblems.NothingLeftToDecant(from.Jar, made.Count);
+            }
+
             if (!Pour.Of(from, amount, "--into").Then(pour => Fill(bench, pour, into, finish)).TryGet(out var outcome, out var problems))
             {
                 return Result<BenchOutcome>.Failed(problems);
