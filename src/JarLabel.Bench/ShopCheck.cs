@@ -1,3 +1,4 @@
+using JarLabel.Bench.Labels;
 using JarLabel.Bench.Printing;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
@@ -11,13 +12,15 @@ namespace JarLabel.Bench;
 public static class ShopCheck
 {
     /// <summary>How many files were read and what should be known of them; or all that is wrong with them.</summary>
-    public static Result<CheckedFiles> Of(string? shop, Func<string, string?> environment) => ShopFolder.Find(shop, environment).Then(folder =>
+    public static Result<CheckedFiles> Of(string? shop, Func<string, string?> environment) => ShopFolder.Find(shop, environment).Then(named => named.DemandThere()).Then(folder =>
         ShopFiles.In(folder.Catalog).Then(catalog => ShopFiles.Layouts(folder).Then(layouts =>
         {
             var library = new LayoutLibrary(layouts);
+            var settings = ShopSettingsFile.Read(folder);
             Problem[] problems =
             [
-                .. ShopSettingsFile.Read(folder).Problems,
+                .. settings.Problems,
+                .. settings.TryGet(out var settled, out _) ? SettledStock.Problems(library, settled) : [],
                 .. CalibrationFile.Read(folder).Problems,
                 .. ShopCatalog.Load(catalog).Problems,
                 .. library.Check(),

@@ -25,14 +25,24 @@ public sealed class LayoutLibrary
     public IReadOnlyCollection<string> DesignIds => designs.Keys;
 
     /// <summary>One sheet.</summary>
-    public Result<Sheet> Sheet(string id) => sheets.TryGetValue(id, out var file)
+    public Result<Sheet> Sheet(string id) => Sheet(id, "--sheet");
+
+    /// <summary>One sheet.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="where">Where it was named.</param>
+    public Result<Sheet> Sheet(string id, string where) => sheets.TryGetValue(id, out var file)
         ? SheetReader.Read(file.Path, file.Read())
-        : LayoutProblems.UnknownSheet(id, SheetIds);
+        : LayoutProblems.UnknownSheet(id, SheetIds, where);
 
     /// <summary>One design.</summary>
-    public Result<Design> Design(string id) => designs.TryGetValue(id, out var file)
+    public Result<Design> Design(string id) => Design(id, "--design");
+
+    /// <summary>One design.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="where">Where it was named.</param>
+    public Result<Design> Design(string id, string where) => designs.TryGetValue(id, out var file)
         ? DesignReader.Read(file.Path, file.Read())
-        : LayoutProblems.UnknownDesign(id, DesignIds);
+        : LayoutProblems.UnknownDesign(id, DesignIds, where);
 
     /// <summary>Reads every file; all problems at once, also sheets whose own design does not suit them.</summary>
     public IReadOnlyList<Problem> Check() =>

@@ -27,8 +27,25 @@ public sealed class CalibrateTests : IDisposable
         Assert.Equal(plain.Y + 50.8, other.Y, 0.05);
         Assert.Equal(plain.X - 0.8, moved.X, 0.1);
         Assert.Equal(plain.Y + 101.6 + 0.5, moved.Y, 0.1);
+        Assert.Equal(0, shop.Run("calibrate", "--sheet", "letter-3x10-66.7x25.4", "--printer", "Bench laser", "--dx", "0.4").ExitCode);
         Assert.Equal(0, shop.Run("calibrate", "--sheet", Sheet, "--printer", "Bench laser", "--forget").ExitCode);
         Assert.Equal(plain.X, Cut("label", "1", "--sheet", Sheet, "--start", "7", "--printer", "Bench laser").X, 0.05);
+    }
+
+    /// <summary>Under a misspelled name the labels would lose what was measured, and nobody would know why they miss their places.</summary>
+    [Fact]
+    public void A_printer_that_nobody_measured_or_named_is_refused_with_those_there_are()
+    {
+        Assert.Equal(0, shop.Run("mix", "--grade", "garnet", "--cut", "2", "--fill", "1 pt", "--solvent", "ethanol-95", "--no-label").ExitCode);
+        Assert.Equal(0, shop.Run("calibrate", "--sheet", Sheet, "--printer", "Bench laser", "--dx", "0.8").ExitCode);
+        var run = shop.Run("label", "1", "--printer", "Bench lasr");
+        Assert.Equal(2, run.ExitCode);
+        Assert.StartsWith("error JL356: --printer:", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("did you mean \"Bench laser\"?", run.Errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(shop.Labels) && Directory.GetFiles(shop.Labels).Length > 0);
+        Assert.Equal(0, shop.Run("shop", "set", "printer", "back room=ipp://127.0.0.1:1/ipp/print").ExitCode);
+        Assert.Equal(0, shop.Run("label", "1", "--printer", "back room").ExitCode);
+        Assert.Equal(0, shop.Run("label", "1", "--printer", "BENCH LASER").ExitCode);
     }
 
     [Fact]

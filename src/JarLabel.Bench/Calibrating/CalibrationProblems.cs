@@ -1,5 +1,6 @@
 using System.Globalization;
 using JarLabel.Core;
+using JarLabel.Core.Catalog;
 using JarLabel.Store.Printers;
 
 namespace JarLabel.Bench.Calibrating;
@@ -18,6 +19,13 @@ internal static class CalibrationProblems
 
     internal static Problem NothingToForget(string sheet) =>
         new("JL353", $"Nothing was measured for the sheet \"{sheet}\" on that printer, so there is nothing to forget.", "--forget");
+
+    internal static Problem NobodyKnows(string printer, IReadOnlyList<string> known) => new(
+        "JL356",
+        $"There is no printer {Quoted.Of(printer)} that was measured or named{(Nearest.To(printer, known) is { } meant ? $"; did you mean {Quoted.Of(meant)}?" : ".")} "
+        + (known.Count == 0 ? "None is known yet: " : $"Known are: {string.Join(", ", known.Select(Quoted.Of))}. A new one: ")
+        + "measure it with \"jarlabel calibrate --sheet ID --printer NAME\", or leave --printer out.",
+        "--printer");
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

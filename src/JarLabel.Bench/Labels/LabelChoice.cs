@@ -14,4 +14,7 @@ public sealed record LabelChoice(string? Design = null, string? Sheet = null, in
 
     /// <summary>The printer whose calibration counts; null for what was measured without naming one.</summary>
     public string? Printer { get; init; }
+
+    /// <summary>True when that printer was named for its calibration alone, so that nobody else asks whether there is one.</summary>
+    public bool LaidOutOnly { get; init; }
 }

@@ -40,17 +40,39 @@ public sealed class LabelPress
     public Result<LabelStock> Choose(LabelChoice choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
-        return Stock(choice.Sheet ?? bench.Settings.Sheet ?? UsualSheet).Then(sheet =>
-            library.Design(choice.Design ?? bench.Settings.Design ?? sheet.Design).Then(design =>
-                Calibrated(sheet, choice.Printer).Then<LabelStock>(calibrated => new LabelStock(calibrated with { BlackOnly = calibrated.BlackOnly || choice.Mono }, design))));
+        return StockOf(choice).Then(sheet => DesignOf(choice, sheet).Then(design => KnownPrinter.Check(bench, choice).Then(_ =>
+            Calibrated(sheet, choice.Printer).Then<LabelStock>(calibrated => new LabelStock(calibrated with { BlackOnly = calibrated.BlackOnly || choice.Mono }, design)))));
     }
 
     /// <summary>One kind of stock as it is, uncorrected.</summary>
-    public Result<Sheet> Stock(string id) => library.Sheet(id);
+    /// <param name="id">Its id.</param>
+    /// <param name="where">Where it was named.</param>
+    public Result<Sheet> Stock(string id, string where = "--sheet") => library.Sheet(id, where);
+
+    /// <summary>One design.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="where">Where it was named.</param>
+    public Result<Design> Design(string id, string where) => library.Design(id, where);
+
+    private Result<Sheet> StockOf(LabelChoice choice) =>
+        choice.Sheet is { } typed ? library.Sheet(typed)
+        : bench.Settings.Sheet is { } settled ? SettledStock.Sheet(library, settled)
+        : library.Sheet(UsualSheet);
+
+    private Result<Design> DesignOf(LabelChoice choice, Sheet sheet) =>
+        choice.Design is { } typed ? library.Design(typed)
+        : bench.Settings.Design is { } settled ? SettledStock.Design(library, settled)
+        : library.Design(sheet.Design);
 
     // The places as they must be told to the printer, by what was measured on it.
     private Result<Sheet> Calibrated(Sheet sheet, string? printer) => CalibrationFile.Find(bench.Folder, printer, sheet.Id).Then<Sheet>(found =>
         found.Calibration is { } c ? sheet.For(c.ShiftX, c.ShiftY, c.ScaleX, c.ScaleY) : sheet);
+
+    /// <summary>The ids of all stock.</summary>
+    public IReadOnlyCollection<string> SheetIds => library.SheetIds;
+
+    /// <summary>The ids of all designs.</summary>
+    public IReadOnlyCollection<string> DesignIds => library.DesignIds;
 
     /// <summary>All stock, by id.</summary>
     public Result<IReadOnlyList<Sheet>> Sheets() => All(library.SheetIds, library.Sheet);

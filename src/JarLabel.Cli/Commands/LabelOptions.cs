@@ -29,6 +29,7 @@ internal static class LabelOptions
     internal static LabelChoice Read(Typed typed) => new(typed.Text(Design), typed.Text(Sheet), typed.Value(Start, Words.WholeNumber(1, MostPlaces)))
     {
         Printer = typed.Text(Printer) ?? PrintTo.Named(typed),
+        LaidOutOnly = typed.Text(Printer) is not null,
         Mono = typed.Switch(Mono),
     };
 

@@ -55,6 +55,9 @@ public sealed class ShopFolder
     /// <summary>A shop folder at a path.</summary>
     public static Result<ShopFolder> At(string path) => At(path, named: true);
 
+    /// <summary>The folder when it is there, or when nobody named it: the platform's own place may be new.</summary>
+    public Result<ShopFolder> DemandThere() => Exists || !IsNamed ? this : StoreProblems.NoSuchShop(Path);
+
     /// <summary>Makes the folder and its rooms where they are missing.</summary>
     public Result<ShopFolder> Create()
     {

@@ -100,7 +100,7 @@ internal static class SharedFields
     }
 
     internal static LabelChoice LabelChoiceOf(Entry entry) =>
-        new(entry.Text("--design"), entry.Text("--sheet"), entry.Value("--start", Words.WholeNumber(1, MostPlaces))) { Printer = entry.Text("--printer") ?? entry.Text(PrintTo) };
+        new(entry.Text("--design"), entry.Text("--sheet"), entry.Value("--start", Words.WholeNumber(1, MostPlaces))) { Printer = entry.Text("--printer") ?? entry.Text(PrintTo), LaidOutOnly = entry.Text("--printer") is not null };
 
     /// <summary>The printer that was chosen for the label, if one was and a label is wanted.</summary>
     internal static PrintRequest? PrintingOf(Entry entry) => entry.Text(PrintTo) is { } printer && !entry.Ticked("--no-label")
