@@ -25,6 +25,11 @@ public sealed class BadInputTests : IDisposable
     [InlineData("--flake-date", "2031-01-01", "JL115")]
     [InlineData("--flake-date", "last year", "JL109")]
     [InlineData("--at", "9.3.2026", "JL109")]
+    [InlineData("--at", "9999-12-31", "JL109")]
+    [InlineData("--at", "1899-12-31", "JL109")]
+    [InlineData("--flake-date", "0001-01-01", "JL109")]
+    [InlineData("--printer", "typo", "JL356")]
+    [InlineData("--shelf", "", "JL409")]
     [InlineData("--rules", "moon", "JL108")]
     [InlineData("--temp", "20", "JL121")]
     [InlineData("--design", "nothing", "JL304")]
@@ -41,6 +46,60 @@ public sealed class BadInputTests : IDisposable
         Assert.StartsWith($"error {code}: ", run.Errors, StringComparison.Ordinal);
         Assert.DoesNotContain("Usage:", run.Errors, StringComparison.Ordinal);
         Assert.Empty(shop.Json("shelf")["jars"]!.AsArray());
+    }
+
+    [Theory]
+    [InlineData("1900-01-01")]
+    [InlineData("2199-12-31T23:59")]
+    public void The_first_and_the_last_day_that_are_read_give_a_whole_jar(string at)
+    {
+        Assert.Equal(0, shop.Run([.. Mix("--at", at)]).ExitCode);
+        Assert.Equal(0, shop.Run("jar", "1", "--at", at).ExitCode);
+        Assert.Equal(2, shop.Run("plan", "--for", "pad", "--area", "1 m2", "--coats", "1", "--grade", "garnet", "--solvent", "ethanol-95", "--at", "9999-12-31").ExitCode);
+    }
+
+    /// <summary>An example lies inside what is allowed, and doing as told works.</summary>
+    [Theory]
+    [InlineData("notice --distance 99", "from 0.5 to 50 is wanted, such as 3.")]
+    [InlineData("calc purge --changes 6 --to 1", "above 0 and below 1 is wanted, such as 0.01.")]
+    [InlineData("calc purge --changes 2000 --to 0.01", "from 0.01 to 1000 is wanted, such as 6.")]
+    [InlineData("calc solids --percent 90 --solvent ethanol-95", "--percent: Read \"90\"; a number from 0.15 to 63.9 is wanted, such as 23.")]
+    [InlineData("calc density --solvent ethanol --strength 101", "such as 95.")]
+    [InlineData("shop set still-good 100", "such as 90.")]
+    public void A_number_out_of_its_bounds_is_told_with_one_inside(string line, string says)
+    {
+        var words = line.Split(' ');
+        var run = shop.Run(words);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(says, run.Errors, StringComparison.Ordinal);
+        var wrong = Array.FindIndex(words, word => run.Errors.Contains($"\"{word}\"", StringComparison.Ordinal));
+        words[wrong] = run.Errors.Split("such as ")[1].TrimEnd('.', '\n', '\r');
+        Assert.Equal(0, shop.Run([.. words, "--dry-run"]).ExitCode);
+    }
+
+    /// <summary>12 lb to a gallon of 6.77 lb are 63.9 % by weight: the ends that are told are the ends there are.</summary>
+    [Theory]
+    [InlineData("0.15", 0)]
+    [InlineData("0.14", 2)]
+    [InlineData("63.9", 0)]
+    [InlineData("64", 2)]
+    public void Solids_are_read_up_to_the_strongest_cut(string percent, int exit) =>
+        Assert.Equal(exit, shop.Run("calc", "solids", "--percent", percent, "--solvent", "ethanol-95").ExitCode);
+
+    [Fact]
+    public void A_percent_sign_is_a_hundredth_where_a_fraction_is_wanted() =>
+        Assert.Equal(0.005, shop.Json("calc", "purge", "--changes", "6", "--to", "0.5 %")["fraction"]!.GetValue<double>(), 1e-12);
+
+    [Theory]
+    [InlineData("no-such-folder", "JL405")]
+    [InlineData("", "JL118")]
+    public void A_folder_to_check_that_is_not_there_is_no_folder_without_faults(string folder, string code)
+    {
+        var run = shop.Run("check", folder);
+        Assert.Equal(2, run.ExitCode);
+        Assert.StartsWith($"error {code}", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(0, shop.Run("check", shop.Folder).ExitCode);
+        Assert.Equal(2, shop.Run("check", "--shop", Path.Combine(shop.Folder, "no-such-folder")).ExitCode);
     }
 
     [Fact]

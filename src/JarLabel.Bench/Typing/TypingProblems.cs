@@ -1,3 +1,4 @@
+using System.Globalization;
 using JarLabel.Core;
 
 namespace JarLabel.Bench.Typing;
@@ -28,13 +29,21 @@ public static class TypingProblems
     public static Problem NotAMoment(string read, string option) =>
         new("JL109", $"Read {Quoted.Of(read)} as a date; write year-month-day, with a time if it matters, such as 2026-03-09 or 2026-03-09T14:30.", option);
 
+    /// <summary>A date that no jar of this shop can have.</summary>
+    public static Problem MomentTooFar(string read, int first, int last, string option) =>
+        new("JL109", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; dates from {first}-01-01 to {last}-12-31 are read, such as 2026-03-09."), option);
+
     /// <summary>No whole number within its bounds.</summary>
-    public static Problem NotAWholeNumber(string read, int least, int most, string option) =>
-        new("JL110", $"Read {Quoted.Of(read)}; a whole number from {least} to {most} is wanted, such as {least}.", option);
+    public static Problem NotAWholeNumber(string read, int least, int most, int such, string option) =>
+        new("JL110", $"Read {Quoted.Of(read)}; a whole number from {least} to {most} is wanted, such as {such}.", option);
 
     /// <summary>No number within its bounds.</summary>
-    public static Problem NotANumber(string read, double least, double most, string option) =>
-        new("JL110", $"Read {Quoted.Of(read)}; a number from {least} to {most} is wanted, such as {most}.", option);
+    public static Problem NotANumber(string read, double least, double most, double such, string option) =>
+        new("JL110", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; a number from {least} to {most} is wanted, such as {such}."), option);
+
+    /// <summary>No fraction.</summary>
+    public static Problem NotAFraction(string read, string such, string option) =>
+        new("JL110", $"Read {Quoted.Of(read)}; a number above 0 and below 1 is wanted, such as {such}.", option);
 
     /// <summary>No part of a blend.</summary>
     public static Problem NotAPart(string read, string option) =>
@@ -50,7 +59,7 @@ public static class TypingProblems
 
     /// <summary>No shelf with its temperature.</summary>
     public static Problem NotAShelf(string read, string where) =>
-        new("JL116", $"Read {Quoted.Of(read)}; a shelf is written name=temperature, such as \"cellar=16 C\" or \"bench=68F\".", where);
+        new("JL116", $"Read {Quoted.Of(read)}; a shelf is written name=temperature, such as \"cellar=16 C\" or \"bench=68F\", or \"cellar=none\" to take it away.", where);
 
     /// <summary>No code at all.</summary>
     public static Problem NothingTyped() =>
@@ -88,6 +97,9 @@ public static class TypingProblems
     /// <summary>A printer's name and address are not to be told apart.</summary>
     public static Problem NotAPrinter(string read, string where) =>
         new("JL169", $"Read {Quoted.Of(read)}; a printer is written name=address, such as \"bench=ipp://192.168.1.30/ipp/print\", or \"bench=none\" to forget it.", where);
+
+    /// <summary>No name of a folder.</summary>
+    public static Problem NotAFolder(string where) => new("JL118", "Read nothing as a folder; give its name, such as my-shop, or leave it out for the shop's own.", where);
 
     /// <summary>No name of a file.</summary>
     public static Problem NotAFile(string where) => new("JL118", "Read nothing as a file; give its name, such as shop.jsonl.", where);

@@ -9,6 +9,9 @@ namespace JarLabel.Bench.Typing;
 /// <summary>Readers for the small words of a command line: dates, choices, names, numbers.</summary>
 public static class Words
 {
+    /// <summary>Dates outside these years are slips: no flakes are older, and no shop plans so far ahead.</summary>
+    private const int FirstYear = 1900, LastYear = 2199;
+
     private static readonly Dictionary<string, RuleSet> RuleSets = new(StringComparer.OrdinalIgnoreCase)
     {
         ["osha"] = RuleSet.Osha,
@@ -36,12 +39,13 @@ public static class Words
     /// <summary>A date, with or without a time; a date alone is taken as noon, when a bench is at work.</summary>
     public static Result<DateTime> Moment(string text, string where)
     {
-        if (!DateTime.TryParseExact(text.Trim(), MomentForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment) || moment.Year < 1900)
+        if (!DateTime.TryParseExact(text.Trim(), MomentForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
         {
             return TypingProblems.NotAMoment(text, where);
         }
 
-        return text.Contains('T', StringComparison.Ordinal) ? moment : moment.AddHours(12);
+        return moment.Year is < FirstYear or > LastYear ? TypingProblems.MomentTooFar(text, FirstYear, LastYear, where)
+            : text.Contains('T', StringComparison.Ordinal) ? moment : moment.AddHours(12);
     }
 
     /// <summary>A day.</summary>
@@ -55,17 +59,34 @@ public static class Words
     public static Func<string, string, Result<string>> TextUpTo(int longest) => (text, where) => PlainText.Read(text, longest, where);
 
     /// <summary>A whole number between two bounds.</summary>
-    public static Func<string, string, Result<int>> WholeNumber(int least, int most) => (text, where) =>
+    /// <param name="least">The least.</param>
+    /// <param name="most">The most.</param>
+    /// <param name="such">One of them, for an example; else the least.</param>
+    public static Func<string, string, Result<int>> WholeNumber(int least, int most, int? such = null) => (text, where) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most
             ? value
-            : TypingProblems.NotAWholeNumber(text, least, most, where);
+            : TypingProblems.NotAWholeNumber(text, least, most, such ?? least, where);
 
     /// <summary>A number between two bounds.</summary>
-    public static Func<string, string, Result<double>> Number(double least, double most) => (text, where) =>
-        double.TryParse(text.Trim().TrimEnd('%').Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
-        && value >= least && value <= most
+    /// <param name="least">The least.</param>
+    /// <param name="most">The most.</param>
+    /// <param name="such">One between them, for an example.</param>
+    public static Func<string, string, Result<double>> Number(double least, double most, double such) => (text, where) =>
+        TryNumber(text.Trim().TrimEnd('%'), out var value) && value >= least && value <= most
             ? value
-            : TypingProblems.NotANumber(text, least, most, where);
+            : TypingProblems.NotANumber(text, least, most, such, where);
+
+    /// <summary>What is left of a whole, above nothing and below all: <c>0.01</c>, <c>1 %</c>.</summary>
+    /// <param name="such">An example.</param>
+    public static Func<string, string, Result<double>> Fraction(string such) => (text, where) =>
+    {
+        var percent = text.Trim().EndsWith('%');
+        var read = TryNumber(text.Trim().TrimEnd('%'), out var value) ? percent ? value / 100 : value : 0;
+        return read is > 0 and < 1 ? read : TypingProblems.NotAFraction(text, such, where);
+    };
+
+    private static bool TryNumber(string text, out double value) =>
+        double.TryParse(text.TrimEnd().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
 
     /// <summary>One of a few words.</summary>
     public static Result<T> Choice<T>(string text, string where, IReadOnlyDictionary<string, T> choices)

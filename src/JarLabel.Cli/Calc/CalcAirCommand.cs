@@ -41,8 +41,8 @@ internal static class CalcAirCommand
         var evaporated = Spell.Read(typed);
         var room = typed.Needed(Room, "\"50 m3\"", RoomText.Read);
         var over = typed.Value(Over, TimeText.Read);
-        var changes = typed.Value(Changes, Words.Number(0, 1000)) ?? 0;
-        var mixing = typed.Value(Mixing, Words.Number(1, 10)) ?? 1;
+        var changes = typed.Value(Changes, Words.Number(0, 1000, 6)) ?? 0;
+        var mixing = typed.Value(Mixing, Words.Number(1, 10, 3)) ?? 1;
         var temperature = typed.Value(Temperature, TemperatureText.Read);
         var file = typed.File(Out);
         return typed.Then(() => AirQuestion.Of(evaporated, room, over, changes, mixing, temperature)

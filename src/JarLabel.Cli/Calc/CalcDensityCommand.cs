@@ -20,7 +20,7 @@ internal static class CalcDensityCommand
     private static Result<Answer> Run(Typed typed, Session session)
     {
         typed.Needed(Solvent, "ethanol", Ethanol);
-        var strength = typed.Needed(Strength, "95", Words.Number(0, 100));
+        var strength = typed.Needed(Strength, "95", Words.Number(0, 100, 95));
         var temperature = typed.Value(Temperature, TemperatureText.Read) ?? Warmth.Reference;
         return typed.Then<Answer>(() =>
         {

@@ -18,9 +18,9 @@ internal static class CalcPurgeCommand
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
-        var changes = typed.Needed(Changes, "6", Words.Number(0.01, 1000));
-        var to = typed.Value(To, Words.Number(0, 1));
-        var minutes = typed.Value(Minutes, Words.Number(0, 100_000));
+        var changes = typed.Needed(Changes, "6", Words.Number(0.01, 1000, 6));
+        var to = typed.Value(To, Words.Fraction("0.01"));
+        var minutes = typed.Value(Minutes, Words.Number(0, 100_000, 30));
         if (to is null == minutes is null && typed.Problems.Count == 0)
         {
             typed.Refuse(TypingProblems.OneOfTwo(To.Name, Minutes.Name));

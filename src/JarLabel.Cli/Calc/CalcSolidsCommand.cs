@@ -14,6 +14,9 @@ namespace JarLabel.Cli.Calc;
 /// <summary><c>calc solids</c>: from a cut to the solids of the liquid, or back.</summary>
 internal static class CalcSolidsCommand
 {
+    /// <summary>About a 2-lb cut in alcohol.</summary>
+    private const double UsualPercent = 23;
+
     private static readonly Option<string> Cut = new("--cut") { Description = "The cut.", HelpName = "cut" };
     private static readonly Option<string> Percent = new("--percent") { Description = "Or the solids by weight, in percent.", HelpName = "percent" };
     private static readonly Option<string> Solvent = BatchOptions.Solvent();
@@ -23,8 +26,9 @@ internal static class CalcSolidsCommand
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var cut = typed.Value(Cut, CutText.Read);
-        var percent = typed.Value(Percent, Words.Number(0.01, 90));
-        var density = typed.Needed(Solvent, "ethanol-95", session.Solvent)?.DensityAt(Warmth.Reference) ?? default;
+        Density? solvent = typed.Needed(Solvent, "ethanol-95", session.Solvent)?.DensityAt(Warmth.Reference);
+        var percent = solvent is { } weighs ? typed.Value(Percent, InPercent(weighs)) : null;
+        var density = solvent ?? default;
         if (cut is null == percent is null && typed.Problems.Count == 0)
         {
             typed.Refuse(TypingProblems.OneOfTwo(Cut.Name, Percent.Name));
@@ -32,6 +36,10 @@ internal static class CalcSolidsCommand
 
         return typed.Then(() => cut is { } known ? Show(known, density) : Solids.CutOf(percent!.Value / 100, density).Then(found => Show(found, density)));
     }
+
+    /// <summary>The solids there can be with this solvent: those of the weakest cut to those of the strongest.</summary>
+    private static Func<string, string, Result<double>> InPercent(Density solvent) => Words.Number(
+        Math.Ceiling(1e4 * Solids.ByWeight(PoundCut.Weakest, solvent)) / 100, Math.Floor(1e3 * Solids.ByWeight(PoundCut.Strongest, solvent)) / 10, UsualPercent);
 
     private static Result<Answer> Show(PoundCut cut, Density density)
     {

@@ -15,7 +15,11 @@ internal static class CheckCommand
     internal static Command Create(Runner runner) =>
         runner.RunsWithoutShop(new Command("check", "Read layouts and catalog files and report every problem.") { Folder }, Run);
 
-    private static Result<Answer> Run(Typed typed) => ShopCheck.Of(typed.Text(Folder) ?? typed.Text(SharedOptions.Shop), Environment.GetEnvironmentVariable).Then<Answer>(files => Answer.Of(
+    private static Result<Answer> Run(Typed typed) => typed.Text(Folder) is { } named && string.IsNullOrWhiteSpace(named)
+        ? TypingProblems.NotAFolder(Folder.Name)
+        : Look(typed);
+
+    private static Result<Answer> Look(Typed typed) => ShopCheck.Of(typed.Text(Folder) ?? typed.Text(SharedOptions.Shop), Environment.GetEnvironmentVariable).Then<Answer>(files => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{files.Count} file{(files.Count == 1 ? "" : "s")} of the shop's own read with ours; nothing is wrong with {(files.Count == 1 ? "it" : "them")}.")),
         new CheckAnswerJson(files.Count, files.Cautions),
         c => c.CheckAnswerJson,

@@ -31,7 +31,7 @@ internal static class NoticeCommand
         var request = new NoticeRequest(
             typed.Text(Shelf),
             Wanted(typed, session),
-            Length.FromMeters(typed.Value(Distance, Words.Number(0.5, 50)) ?? NoticeRequest.UsualDistance.Meters),
+            Length.FromMeters(typed.Value(Distance, Words.Number(0.5, 50, NoticeRequest.UsualDistance.Meters)) ?? NoticeRequest.UsualDistance.Meters),
             typed.Value(Room, RoomText.Read) ?? NoticeRequest.UsualRoom,
             typed.Value(Evaporate, VolumeText.Read) ?? NoticeRequest.UsualEvaporated,
             typed.Value(Over, TimeText.Read) ?? NoticeRequest.UsualOver,

@@ -54,7 +54,7 @@ internal sealed class PlanOptions
     private JobLine? Line(Typed typed, string kindText, int i)
     {
         var wet = typed.Value(spread, SpreadText.Read) ?? SpreadText.Read(JobLine.UsualSpread, spread.Name).Require();
-        var lost = typed.Value(waste, Words.Number(0, 100 * JobLine.MostWaste)) / 100;
+        var lost = typed.Value(waste, Words.Number(0, 100 * JobLine.MostWaste, 15)) / 100;
         var cutText = typed.Texts(cuts).ElementAtOrDefault(i);
         var known = typed.Take(Words.Choice(kindText, kinds.Name, JobKind.ByWord), out var kind);
         known &= typed.Take(AreaText.Read(typed.Texts(areas)[i], areas.Name), out var area);

@@ -19,7 +19,7 @@ internal static class PrintersCommand
 
     private static Result<Answer> Run(Typed typed, Session session)
     {
-        var listen = typed.Value(Listen, Words.Number(0, 30)) is { } seconds ? TimeSpan.FromSeconds(seconds) : Usual;
+        var listen = typed.Value(Listen, Words.Number(0, 30, 3)) is { } seconds ? TimeSpan.FromSeconds(seconds) : Usual;
         return typed.Then<Answer>(() => Show(new PrinterBook(session.Workbench, Environment.GetEnvironmentVariable).All(listen > TimeSpan.Zero ? listen : null)));
     }
 

@@ -35,7 +35,7 @@ internal static class ServeCommand
 
     private static Result<bool> Run(Typed typed, BenchDoor door, Terminal terminal)
     {
-        var port = typed.Value(Port, Words.WholeNumber(0, HighestPort)) ?? UsualPort;
+        var port = typed.Value(Port, Words.WholeNumber(0, HighestPort, UsualPort)) ?? UsualPort;
         var lan = typed.Fact(Lan, Address);
         return typed.Then(() => Server.Start(new ServeRequest(port, lan, typed.Switch(Open), door, terminal.Errors.WriteLine)).Then<bool>(server =>
         {

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using JarLabel.Bench.Changing;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
@@ -11,7 +12,7 @@ namespace JarLabel.Cli.Commands;
 internal static class ShopCommand
 {
     private static readonly Argument<string?> Setting = new("SETTING") { Description = $"One of: {string.Join(", ", ShopSetting.Names)}." };
-    private static readonly Argument<string?> Value = new("VALUE") { Description = "Its value; \"none\" takes it back." };
+    private static readonly Argument<string?> Value = new("VALUE") { Description = "Its value; \"none\" takes it back, NAME=none a shelf or a printer." };
 
     internal static Command Create(Runner runner) => new("shop", "The shop folder and its settings.")
     {
@@ -25,7 +26,7 @@ internal static class ShopCommand
     private static Result<Answer> Set(Typed typed, Session session)
     {
         var name = typed.Text(Setting)!;
-        return ShopSetting.Change(session.Workbench.Settings, name, typed.Text(Value)!, DateOnly.FromDateTime(session.Workbench.Now)).Then(changed => Keep(session, changed));
+        return ShopSetting.Change(session.Workbench, name, typed.Text(Value)!).Then(changed => Keep(session, changed));
     }
 
     private static Result<Answer> Keep(Session session, ShopSettings settings) => session.Workbench.DryRun
@@ -47,5 +48,6 @@ internal static class ShopCommand
             ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
             ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
         ShopJson.Of(session.Workbench.Folder, settings),
-        c => c.ShopJson);
+        c => c.ShopJson,
+        ForgetShelf.Cautions(session.Workbench.Settings, settings));
 }

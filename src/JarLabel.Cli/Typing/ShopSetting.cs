@@ -1,3 +1,5 @@
+using JarLabel.Bench;
+using JarLabel.Bench.Changing;
 using JarLabel.Core;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Quantities;
@@ -6,63 +8,89 @@ using JarLabel.Store.Shops;
 
 namespace JarLabel.Cli.Typing;
 
-/// <summary>Changes one of a shop's settings from typed words.</summary>
+/// <summary>Changes one of a shop's settings from typed words; "none" takes any of them back.</summary>
 internal static class ShopSetting
 {
-    private const string None = "none", ShelfName = "shelf";
+    private const string None = "none", Where = "VALUE";
 
-    private static readonly Dictionary<string, Func<ShopSettings, string, Result<ShopSettings>>> Changes = new(StringComparer.OrdinalIgnoreCase)
+    private static readonly ShopSettings Usual = new();
+
+    private static readonly Dictionary<string, Func<Workbench, string, Result<ShopSettings>>> Changes = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["name"] = (s, text) => Text(text, 60).Then<ShopSettings>(t => s with { Name = t.Value }),
-        ["contact"] = (s, text) => Text(text, 60).Then<ShopSettings>(t => s with { Contact = t.Value }),
-        ["base-url"] = (s, text) => text == None ? s with { BaseUrl = null } : ShopAddress.Read(text, "VALUE").Then<ShopSettings>(a => s with { BaseUrl = a }),
-        ["rules"] = (s, text) => Words.Rules(text, "VALUE").Then<ShopSettings>(r => s with { Rules = r }),
-        ["units"] = (s, text) => Words.Metric(text, "VALUE").Then<ShopSettings>(m => s with { Metric = m }),
-        ["sheet"] = (s, text) => Text(text, 80).Then<ShopSettings>(t => s with { Sheet = t.Value }),
-        ["design"] = (s, text) => Text(text, 80).Then<ShopSettings>(t => s with { Design = t.Value }),
-        ["aging"] = (s, text) => Words.Number(1.5, 3)(text, "VALUE").Then<ShopSettings>(q => s with { AgingPerTenKelvin = q }),
-        ["still-good"] = (s, text) => Words.Number(100 * LearningSettings.LeastStillGood, 100 * LearningSettings.MostStillGood)(text, "VALUE").Then<ShopSettings>(p => s with { Learning = s.Learning with { StillGood = p / 100 } }),
-        ["keeping-spread"] = (s, text) => Words.Number(LearningSettings.LeastSpread, LearningSettings.MostSpread)(text, "VALUE").Then<ShopSettings>(f => s with { Learning = s.Learning with { Spread = f } }),
-        ["printer"] = Printer,
+        ["name"] = Setting((s, name) => s with { Name = name }, ShopWords.Printed(60), s => s with { Name = null }),
+        ["contact"] = Setting((s, contact) => s with { Contact = contact }, ShopWords.Printed(60), s => s with { Contact = null }),
+        ["base-url"] = Setting((s, address) => s with { BaseUrl = address }, ShopAddress.Read, s => s with { BaseUrl = null }),
+        ["rules"] = Setting((s, rules) => s with { Rules = rules }, Words.Rules, s => s with { Rules = Usual.Rules }),
+        ["units"] = Setting((s, metric) => s with { Metric = metric }, Words.Metric, s => s with { Metric = Usual.Metric }),
+        ["sheet"] = Setting((s, sheet) => s with { Sheet = sheet }, ShopWords.Sheet, s => s with { Sheet = null }),
+        ["design"] = Setting((s, design) => s with { Design = design }, ShopWords.Design, s => s with { Design = null }),
+        ["aging"] = Setting((s, times) => s with { AgingPerTenKelvin = times }, Words.Number(1.5, 3, 2), s => s with { AgingPerTenKelvin = Usual.AgingPerTenKelvin }),
+        ["still-good"] = Setting(
+            (s, percent) => s with { Learning = s.Learning with { StillGood = percent / 100 } },
+            Words.Number(100 * LearningSettings.LeastStillGood, 100 * LearningSettings.MostStillGood, 100 * LearningSettings.BaseStillGood),
+            s => s with { Learning = s.Learning with { StillGood = Usual.Learning.StillGood } }),
+        ["keeping-spread"] = Setting(
+            (s, factor) => s with { Learning = s.Learning with { Spread = factor } },
+            Words.Number(LearningSettings.LeastSpread, LearningSettings.MostSpread, LearningSettings.Usual.Spread),
+            s => s with { Learning = s.Learning with { Spread = Usual.Learning.Spread } }),
+        ["printer"] = (bench, text) => Printer(bench.Settings, text),
+        ["shelf"] = Shelf,
     };
 
-    internal static IEnumerable<string> Names => Changes.Keys.Append(ShelfName);
+    internal static IEnumerable<string> Names => Changes.Keys;
 
-    internal static Result<ShopSettings> Change(ShopSettings settings, string name, string value, DateOnly day) =>
-        name.Equals(ShelfName, StringComparison.OrdinalIgnoreCase) ? Shelf(settings, value.Trim(), day)
-        : Changes.TryGetValue(name, out var change) ? change(settings, value.Trim())
-        : TypingProblems.NotAChoice(name, "SETTING", Names);
+    internal static Result<ShopSettings> Change(Workbench bench, string name, string value) =>
+        Changes.TryGetValue(name, out var change) ? change(bench, value.Trim()) : TypingProblems.NotAChoice(name, "SETTING", Names);
 
-    private static Result<(string? Value, bool Given)> Text(string text, int longest) => text == None
-        ? (null, true)
-        : Words.TextUpTo(longest)(text, "VALUE").Then<(string?, bool)>(t => (t, true));
+    private static Func<Workbench, string, Result<ShopSettings>> Setting<T>(
+        Func<ShopSettings, T, ShopSettings> put, Func<string, string, Result<T>> read, Func<ShopSettings, ShopSettings> takeBack)
+        where T : notnull => Setting(put, (_, text, where) => read(text, where), takeBack);
+
+    private static Func<Workbench, string, Result<ShopSettings>> Setting<T>(
+        Func<ShopSettings, T, ShopSettings> put, Func<Workbench, string, string, Result<T>> read, Func<ShopSettings, ShopSettings> takeBack)
+        where T : notnull => (bench, text) => text == None
+            ? takeBack(bench.Settings)
+            : read(bench, text, Where).Then<ShopSettings>(value => put(bench.Settings, value));
 
     /// <summary><c>name=ipp://192.168.1.30/ipp/print</c> names a printer; <c>name=none</c> takes the name away.</summary>
     private static Result<ShopSettings> Printer(ShopSettings settings, string text)
     {
         if (text.Split('=', 2) is not [var name, var uri])
         {
-            return TypingProblems.NotAPrinter(text, "VALUE");
+            return TypingProblems.NotAPrinter(text, Where);
         }
 
-        return Words.TextUpTo(40)(name, "VALUE").Then(known =>
+        return Words.TextUpTo(40)(name, Where).Then(known =>
         {
             NamedPrinter[] others = [.. settings.Printers.Where(p => p.Name != known)];
             return uri == None
                 ? settings with { Printers = others }
-                : PrinterAddress.Read(uri, "VALUE").Then<ShopSettings>(_ => settings with { Printers = [.. others, new NamedPrinter(known, uri)] });
+                : PrinterAddress.Read(uri, Where).Then<ShopSettings>(_ => settings with { Printers = [.. others, new NamedPrinter(known, uri)] });
         });
     }
 
-    /// <summary><c>name=18 C</c> adds a shelf or changes its temperature from that day on.</summary>
-    private static Result<ShopSettings> Shelf(ShopSettings settings, string text, DateOnly day)
+    /// <summary><c>name=18 C</c> adds a shelf or changes its temperature from that day on; <c>name=none</c> takes an empty one away.</summary>
+    private static Result<ShopSettings> Shelf(Workbench bench, string text)
     {
         if (text.Split('=', 2) is not [var name, var temperature])
         {
-            return TypingProblems.NotAShelf(text, "VALUE");
+            return TypingProblems.NotAShelf(text, Where);
         }
 
-        return Words.TextUpTo(40)(name, "VALUE").Then(known => TemperatureText.Read(temperature, "VALUE").Then<ShopSettings>(t =>
-            settings with { Shelves = [.. settings.Shelves.Where(s => s.Name != known), settings.Shelves.FirstOrDefault(s => s.Name == known)?.From(day, t) ?? new Shelf(known, t)] }));
+        return Words.TextUpTo(40)(name, Where).Then(known => temperature.Trim() == None
+            ? ForgetShelf.Do(bench, known, Where)
+            : TemperatureText.Read(temperature, Where).Then<ShopSettings>(warm => Warmed(bench, known, warm)));
+    }
+
+    /// <summary>A shelf that is there keeps its place: new jars go on the first.</summary>
+    private static ShopSettings Warmed(Workbench bench, string name, UnitsNet.Temperature warm)
+    {
+        var (shelves, day) = (bench.Settings.Shelves, DateOnly.FromDateTime(bench.Now));
+        return bench.Settings with
+        {
+            Shelves = shelves.Any(shelf => shelf.Name == name)
+                ? [.. shelves.Select(shelf => shelf.Name == name ? shelf.From(day, warm) : shelf)]
+                : [.. shelves, new Shelf(name, warm)],
+        };
     }
 }

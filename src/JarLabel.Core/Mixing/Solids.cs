@@ -10,6 +10,10 @@ public static class Solids
     public static Recipe OfCut(PoundCut cut, Density solventDensity) =>
         new(cut, cut.FlakesFor(Volume.FromUsGallons(1)), Volume.FromUsGallons(1), solventDensity);
 
+    /// <summary>The solids by weight of a cut: w = c / (c + r), r the weight of the solvent.</summary>
+    public static double ByWeight(double poundsPerUsGallon, Density solventDensity) =>
+        poundsPerUsGallon / (poundsPerUsGallon + solventDensity.PoundsPerUSGallon);
+
     /// <summary>The cut of a liquid with so much nonvolatile by weight: c = r w / (1 - w), r the weight of the solvent.</summary>
     public static Result<PoundCut> CutOf(double fractionByWeight, Density solventDensity)
     {
