@@ -24,6 +24,19 @@ public sealed class AirTests : IDisposable
         Assert.Contains(holds, System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(file))[..400], StringComparison.Ordinal);
     }
 
+    /// <summary>A gallon of alcohol in 30 m³: 1.48 m³ of vapour, 4.9 % where 3.3 % burn.</summary>
+    [Fact]
+    public void Air_that_can_burn_is_told_on_screen_and_to_programs()
+    {
+        string[] spill = ["calc", "air", "--solvent", "ethanol-95", "--evaporate", "1 gal", "--room", "30 m3"];
+        var run = shop.Run(spill);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("caution: THE AIR CAN BURN: 149.7 %", run.Result, StringComparison.Ordinal);
+        Assert.DoesNotContain("long before fire", run.Result, StringComparison.Ordinal);
+        Assert.Equal("JL160", shop.Json(spill)["warnings"]!.AsArray().Single()!["code"]!.GetValue<string>());
+        Assert.Empty(shop.Json("calc", "air", "--solvent", "ethanol-95", "--evaporate", "250 mL", "--room", "50 m3")["warnings"]!.AsArray());
+    }
+
     [Theory]
     [InlineData("JL332", "--evaporate|250 mL|--out|air.doc")]
     [InlineData("JL339", "--evaporate|250 mL|--out|/no/such/folder/air.svg")]

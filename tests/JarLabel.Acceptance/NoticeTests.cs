@@ -49,11 +49,28 @@ public sealed class NoticeTests : IDisposable
         }
     }
 
+    // 250 mL in 2 m3 hold about 4.9 % of vapour, and 3.3 % burn; in 10 m3 it is 30 % of that.
     [Theory]
+    [InlineData("2 m3", "CAN BURN")]
+    [InlineData("10 m3", "too much")]
+    public void Air_that_fire_rules_do_not_allow_is_marked_on_the_notice_and_told(string room, string mark)
+    {
+        foreach (var paper in (string[])["a4", "letter"])
+        {
+            var answer = shop.Json("notice", "--room", room, "--paper", paper);
+            Assert.Contains(answer["warnings"]!.AsArray(), w => w!["code"]!.GetValue<string>() == "JL160");
+            using var pdf = PdfDocument.Open(answer["notice"]!["file"]!.GetValue<string>());
+            Assert.Contains(mark, string.Join(' ', pdf.GetPage(1).GetWords().Select(w => w.Text)), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("--shelf", "", "JL409")]
     [InlineData("--shelf", "attic", "JL409")]
     [InlineData("--room", "0 m3", "JL105")]
     [InlineData("--room", "50", "JL10")]
     [InlineData("--paper", "a3", "JL108")]
+    [InlineData("--room", "1 fl oz", "JL105")]
     [InlineData("--distance", "5", "JL323")]
     [InlineData("--out", "notice.doc", "JL332")]
     public void A_wrong_word_is_told_and_nothing_is_written(string option, string value, string code)
@@ -63,6 +80,10 @@ public sealed class NoticeTests : IDisposable
         Assert.StartsWith($"error {code}", run.Errors, StringComparison.Ordinal);
         Assert.False(Directory.Exists(shop.Labels) && Directory.EnumerateFiles(shop.Labels).Any());
     }
+
+    [Fact]
+    public void A_fault_of_what_is_read_at_two_places_is_told_once() =>
+        Assert.Equal(1, shop.Run("notice", "--paper", "").Errors.Split('\n').Count(line => line.StartsWith("error ", StringComparison.Ordinal)));
 
     [Fact]
     public void A_dry_run_writes_nothing()

@@ -40,6 +40,17 @@ public sealed class PlanTests : IDisposable
         Assert.InRange(shop.Json("bag", "list")["bags"]![0]!["leftGrams"]!.GetValue<double>(), 0, 12);
     }
 
+    // A coat is about 150 mL of liquid with 130 mL of alcohol, 0.05 m3 of vapour: 5 % of a room of 1 m3, and 3.3 % burn.
+    [Fact]
+    public void A_room_in_which_the_air_can_burn_is_told_and_stands_on_the_sheet()
+    {
+        string[] job = [.. Job, "--room", "1 m3", "--out", "sheet.pdf"];
+        Assert.Equal("JL160", shop.Json(job)["warnings"]!.AsArray().Single()!["code"]!.GetValue<string>());
+        using var document = PdfDocument.Open(Path.Combine(shop.Folder, "sheet.pdf"));
+        Assert.Contains("THE AIR CAN BURN", string.Join(' ', document.GetPage(1).GetWords().Select(w => w.Text)), StringComparison.Ordinal);
+        Assert.Empty(shop.Json(Job)["warnings"]!.AsArray());
+    }
+
     [Theory]
     [InlineData("--area", "0 sq ft")]
     [InlineData("--for", "polish")]

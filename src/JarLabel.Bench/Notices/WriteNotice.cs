@@ -45,7 +45,7 @@ public static class WriteNotice
                         step.Stage(path, bytes);
                     }
 
-                    return new WrittenNotice(path, stock.Sheet.Id, shelf.Name, request, standing, air, [.. ShelfCautions.Of(bench, shelf.Name, standing)]);
+                    return new WrittenNotice(path, stock.Sheet.Id, shelf.Name, request, standing, air, [.. ShelfCautions.Of(bench, shelf.Name, standing), .. air is null ? [] : AirCautions.Of(air)]);
                 }));
         })));
 

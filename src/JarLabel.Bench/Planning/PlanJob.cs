@@ -46,7 +46,7 @@ public static class PlanJob
             request.Solvent.DensityAt(request.Bench ?? Warmth.Reference)).Then(plan => Air(bench, request, plan).Then<PlannedJob>(air =>
             {
                 var fresh = Fresh(bench, lives, request);
-                return new PlannedJob(request, plan, fresh, air, PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric), []);
+                return new PlannedJob(request, plan, fresh, air, PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric), [.. AirCautions.Of(air)]);
             })))));
 
     private static Result<IReadOnlyList<Bag>> Bags(LedgerView view, PlanRequest request) =>

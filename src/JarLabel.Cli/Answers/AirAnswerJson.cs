@@ -1,3 +1,4 @@
+using JarLabel.Core;
 using JarLabel.Core.Air;
 
 namespace JarLabel.Cli.Answers;
@@ -18,7 +19,8 @@ internal sealed record AirAnswerJson(
     IReadOnlyList<string> Doubts,
     IReadOnlyList<string> Unverified,
     double EvaporatedMilliliters,
-    string? Chart)
+    string? Chart,
+    IReadOnlyList<Problem> Warnings)
 {
     internal static AirAnswerJson Of(AirAssessment air, string? chart = null) => new(
         air.VaporVolume.CubicMeters,
@@ -35,5 +37,6 @@ internal sealed record AirAnswerJson(
         air.Doubts,
         air.Unverified,
         air.Question.Evaporated.Milliliters,
-        chart is { Length: > 0 } ? chart : null);
+        chart is { Length: > 0 } ? chart : null,
+        [.. AirCautions.Of(air)]);
 }

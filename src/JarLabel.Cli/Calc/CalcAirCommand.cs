@@ -48,7 +48,7 @@ internal static class CalcAirCommand
         return typed.Then(() => AirQuestion.Of(evaporated, room, over, changes, mixing, temperature)
             .Then(question => RoomAirAssessor.Assess(solvent, question, session.Workbench.Rules))
             .Then(air => Chart(file, session, air).Then<Answer>(chart =>
-                Answer.Of(Show(air, session, chart), AirAnswerJson.Of(air, chart), c => c.AirAnswerJson))));
+                Answer.Of(Show(air, session, chart), AirAnswerJson.Of(air, chart), c => c.AirAnswerJson, [.. AirCautions.Of(air)]))));
     }
 
     /// <summary>The chart's file where one was asked for, else nothing.</summary>

@@ -47,6 +47,15 @@ public sealed record AirAssessment
     /// <summary>True when breathing asks for more air than fire does, as it nearly always does.</summary>
     public bool HealthGoverns => AirForLimit is { } health && health > AirForQuarterLel;
 
+    /// <summary>True when the air holds more vapour than fire rules work with, as the figure is told: from 25 % of the lower explosive limit on.</summary>
+    public bool PassesWorkingLel => FractionOfLel >= RoomAirAssessor.WorkingFractionOfLel - LastFigure;
+
+    /// <summary>True when the air itself can catch fire: from the lower explosive limit on.</summary>
+    public bool CanBurn => FractionOfLel >= 1 - LastFigure;
+
+    /// <summary>What is told as 25.0 % counts as 25 %.</summary>
+    private const double LastFigure = 0.0005;
+
     /// <summary>What is not known, in whole sentences.</summary>
     public required IReadOnlyList<string> Doubts { get; init; }
 }

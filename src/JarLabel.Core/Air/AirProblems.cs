@@ -6,7 +6,7 @@ namespace JarLabel.Core.Air;
 internal static class AirProblems
 {
     internal static Problem NoRoom(double cubicMeters) => new(
-        "JL161", string.Create(CultureInfo.InvariantCulture, $"Read a room of {cubicMeters:0.###} m3; it must have some air in it, such as \"50 m3\"."), "--room");
+        "JL161", string.Create(CultureInfo.InvariantCulture, $"Read a room of {cubicMeters:0.###} m3; it must have at least 1 m3 of air in it, such as \"50 m3\"."), "--room");
 
     internal static Problem NothingEvaporates(double milliliters) => new(
         "JL162", string.Create(CultureInfo.InvariantCulture, $"Read {milliliters:0.###} mL to evaporate; wanted is more than nothing, such as \"250 mL\"."), "--evaporate");

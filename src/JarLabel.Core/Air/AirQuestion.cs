@@ -1,3 +1,4 @@
+using JarLabel.Core.Quantities;
 using UnitsNet;
 
 namespace JarLabel.Core.Air;
@@ -32,7 +33,7 @@ public sealed record AirQuestion
 
     /// <summary>A question that can be answered, or every fault in it.</summary>
     /// <param name="evaporated">Liquid that goes into the air.</param>
-    /// <param name="room">Air in the room.</param>
+    /// <param name="room">Air in the room, at least 1 m³.</param>
     /// <param name="over">How long it takes; null for all at once.</param>
     /// <param name="changesPerHour">Room volumes of fresh air per hour.</param>
     /// <param name="mixingFactor">1 to 10.</param>
@@ -41,7 +42,7 @@ public sealed record AirQuestion
         Volume evaporated, Volume room, Duration? over = null, double changesPerHour = 0, double mixingFactor = 1, Temperature? temperature = null)
     {
         var faults = new List<Problem>();
-        Refuse(room > Volume.Zero, () => AirProblems.NoRoom(room.CubicMeters));
+        Refuse(room >= RoomText.Least, () => AirProblems.NoRoom(room.CubicMeters));
         Refuse(evaporated > Volume.Zero, () => AirProblems.NothingEvaporates(evaporated.Milliliters));
         Refuse(over is null || over > Duration.Zero, () => AirProblems.NoTime(over!.Value.Minutes));
         Refuse(changesPerHour is >= 0 and <= 1000, () => AirProblems.Changes(changesPerHour));

@@ -53,6 +53,11 @@ public sealed record AirChartText(
     private static IEnumerable<string> UnderIt(AirAssessment air)
     {
         var question = air.Question;
+        if (AirWords.Fire(air) is { } fire)
+        {
+            yield return fire;
+        }
+
         yield return AirWords.Governs(air);
         yield return question.ChangesPerHour > 0
             ? Say($"Reckoned with {question.ChangesPerHour:0.##} air changes an hour, mixing factor {question.MixingFactor:0.#}; {Clear(air)}.")

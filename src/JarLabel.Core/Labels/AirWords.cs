@@ -26,6 +26,32 @@ public static class AirWords
         : time.Days < 2 ? Say($"{time.Hours:0.#} h")
         : Say($"{time.Days:0.#} days");
 
+    /// <summary>That the air can burn, or comes nearer to it than fire rules work with; null below that.</summary>
+    public static string? Fire(AirAssessment air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        var share = Say($"{100 * air.FractionOfLel:0.#} %");
+        var closed = air.Question.ChangesPerHour > 0 ? "" : ", the room closed";
+        return air switch
+        {
+            { CanBurn: true } => $"THE AIR CAN BURN: {share} of the lower explosive limit{closed}; one spark is enough. Evaporate less, or air far more.",
+            { PassesWorkingLel: true } => $"Too near to fire: {share} of the lower explosive limit{closed}; fire rules keep under 25 %. Evaporate less, or air more.",
+            _ => null,
+        };
+    }
+
+    /// <summary>The same in a word or two, to stand behind the figure; empty below that.</summary>
+    public static string FireMark(AirAssessment air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return air switch
+        {
+            { CanBurn: true } => ": CAN BURN",
+            { PassesWorkingLel: true } => ": too much",
+            _ => "",
+        };
+    }
+
     /// <summary>Which limit asks for more fresh air, in one sentence that a maker can act on.</summary>
     public static string Governs(AirAssessment air)
     {
@@ -33,6 +59,7 @@ public static class AirWords
         return air switch
         {
             { AirForLimit: null } => "No exposure limit is known for this vapour, so health cannot be judged: fire is what is left to go by.",
+            { HealthGoverns: true, PassesWorkingLel: true } => $"Fire and health both: take the fresh air that health asks for, {Three(air.AirForLimit.Value / air.AirForQuarterLel)} times what fire asks for.",
             { HealthGoverns: true } => $"Health governs, long before fire: keeping to the exposure limit takes {Three(air.AirForLimit.Value / air.AirForQuarterLel)} times the fresh air that fire asks for.",
             _ => "Fire governs: staying under 25 % of the lower explosive limit takes more fresh air than breathing does.",
         };

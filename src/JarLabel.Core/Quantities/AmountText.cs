@@ -3,8 +3,8 @@ namespace JarLabel.Core.Quantities;
 /// <summary>Reads an amount as people write it: numbers and unit words, one pair or several (<c>1 lb 4 oz</c>).</summary>
 internal static class AmountText
 {
-    /// <summary>The amount in the kind's base unit, more than nothing and at most <paramref name="most"/>.</summary>
-    internal static Result<double> Read(string text, UnitKind kind, double most, string where)
+    /// <summary>The amount in the kind's base unit, more than nothing, at least <paramref name="least"/> and at most <paramref name="most"/>.</summary>
+    internal static Result<double> Read(string text, UnitKind kind, double most, string where, double least = 0)
     {
         var written = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         if (NumberText.IsAmbiguous(written))
@@ -24,7 +24,7 @@ internal static class AmountText
             rest = taken.After;
         }
 
-        return sum > 0 && sum <= most ? sum : QuantityProblems.AmountOutOfRange(text, kind, most, where);
+        return sum > 0 && sum >= least && sum <= most ? sum : QuantityProblems.AmountOutOfRange(text, kind, least, most, where);
     }
 
     private static Result<(double Size, string After)> TakePair(string rest, UnitKind kind, string whole, string where)
@@ -39,7 +39,7 @@ internal static class AmountText
         {
             null when word.Trim().Length == 0 => QuantityProblems.UnitMissing(whole, kind, where),
             null => QuantityProblems.UnitUnknown(whole, word.Trim(), kind, where),
-            { } unit when unit.Kind != kind => QuantityProblems.WrongKind(whole, unit, kind, where),
+            { } unit when !unit.Measures(kind) => QuantityProblems.WrongKind(whole, unit, kind, where),
             { } unit => (number.Value * unit.Size, number.After[word.Length..].TrimStart()),
         };
     }

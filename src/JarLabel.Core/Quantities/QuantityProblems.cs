@@ -8,10 +8,14 @@ internal static class QuantityProblems
     private static readonly Dictionary<UnitKind, (string Named, string Examples, double Large, string LargeUnit)> Kinds = new()
     {
         [UnitKind.Volume] = ("a volume", VolumeExamples, 1000, "L"),
+        [UnitKind.Room] = ("the size of a room", "\"50 m3\", \"1800 cu ft\"", 1e6, "m3"),
         [UnitKind.Mass] = ("a weight", MassExamples, 1000, "kg"),
         [UnitKind.Area] = ("an area", "\"14 sq ft\", \"1.3 m2\"", 10_000, "m2"),
         [UnitKind.Time] = ("a time", "\"1 h\", \"45 min\"", 3600, "h"),
     };
+
+    /// <summary>Millilitres in an imperial gallon: rooms are not measured in anything as small.</summary>
+    private const double LargestJarUnit = 4546.09;
 
     private const string VolumeExamples = "\"350 mL\", \"1 1/2 pt\", \"0.5 L\", \"12 fl oz\", \"1 imp pt\"";
     private const string MassExamples = "\"4 oz\", \"1/4 lb\", \"113 g\"";
@@ -35,8 +39,8 @@ internal static class QuantityProblems
     internal static Problem AmbiguousComma(string read, string where) =>
         new("JL104", $"Read {Quoted.Of(read)}: the comma could part thousands or decimals. Write 1500 or 1.5, without the comma.", where);
 
-    internal static Problem AmountOutOfRange(string read, UnitKind kind, double most, string where) =>
-        new("JL105", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; {Named(kind)} must be more than zero and at most {most / Kinds[kind].Large:0} {Kinds[kind].LargeUnit}, such as {Examples(kind)}."), where);
+    internal static Problem AmountOutOfRange(string read, UnitKind kind, double least, double most, string where) =>
+        new("JL105", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; {Named(kind)} must be {(least > 0 ? $"at least {least / Kinds[kind].Large:0.###} {Kinds[kind].LargeUnit}" : "more than zero")} and at most {most / Kinds[kind].Large:0} {Kinds[kind].LargeUnit}, such as {Examples(kind)}."), where);
 
     internal static Problem NotACut(string read, string where) =>
         new("JL111", $"Read {Quoted.Of(read)} as a cut; wanted is pounds of flakes per US gallon of alcohol poured, such as \"1.5\", \"2 lb\", \"240 g/L\", \"2 oz/pt\" or \"2 lb in 3 gal\".", where);
@@ -62,5 +66,5 @@ internal static class QuantityProblems
     private static string Examples(UnitKind kind) => Kinds[kind].Examples;
 
     private static string Units(UnitKind kind) =>
-        string.Join(", ", UnitWord.All.Where(u => u.Kind == kind).Select(u => (u.System == "imperial" ? "imp " : "") + u.Words[0]));
+        string.Join(", ", UnitWord.All.Where(u => u.Measures(kind) && (kind != UnitKind.Room || u.Size > LargestJarUnit)).Select(u => (u.System == "imperial" ? "imp " : "") + u.Words[0]));
 }

@@ -6,6 +6,9 @@ internal enum UnitKind
     /// <summary>Size in millilitres.</summary>
     Volume,
 
+    /// <summary>Size in millilitres, of the air in a room.</summary>
+    Room,
+
     /// <summary>Size in grams.</summary>
     Mass,
 

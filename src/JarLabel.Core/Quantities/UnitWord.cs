@@ -36,6 +36,9 @@ internal sealed record UnitWord(string Id, UnitKind Kind, string System, IReadOn
         return All.FirstOrDefault(u => u.Words.Contains(word) && (system is null ? u.System != "imperial" : u.System == system));
     }
 
+    /// <summary>True when it can be the unit of such an amount.</summary>
+    internal bool Measures(UnitKind kind) => Kind == (kind == UnitKind.Room ? UnitKind.Volume : kind);
+
     private static (string? System, string Word) SplitSystem(string words) => words.Split(' ', 2) switch
     {
         ["us", var rest] => ("us", rest),

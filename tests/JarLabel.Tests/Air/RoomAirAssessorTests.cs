@@ -1,6 +1,7 @@
 using CsCheck;
 using JarLabel.Core.Air;
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Labels;
 using UnitsNet;
 
 namespace JarLabel.Tests.Air;
@@ -109,6 +110,22 @@ public class RoomAirAssessorTests
         var answer = Pure("ethanol", Question(20, room: 10));
         Assert.True(answer.Saturated);
         Assert.Equal(57_930, answer.PeakPpm, 200.0);
+    }
+
+    /// <summary>3.3 % by volume are 33 000 ppm; a quarter of it, which fire rules work with, 8250.</summary>
+    [Theory, Cites(References.NioshPocketGuide, "ethyl alcohol: LEL 3.3 %")]
+    [InlineData(0.9, "long before fire")]
+    [InlineData(1.0, "Too near to fire: 25 %")]
+    [InlineData(3.9, "Too near to fire: 97")]
+    [InlineData(4.1, "THE AIR CAN BURN")]
+    public void Air_that_can_burn_or_nearly_is_told_and_health_is_no_all_clear(double liters, string says)
+    {
+        var answer = Pure("ethanol", Question(liters, room: 50));
+        Assert.Equal(answer.PeakPpm >= 33_000, answer.CanBurn);
+        Assert.Equal(answer.PeakPpm >= 8250 - 17, answer.PassesWorkingLel); // 24.95 % is told as 25.0 %
+        string[] told = [.. AirCautions.Of(answer).Select(caution => caution.Message), AirWords.Governs(answer)];
+        Assert.Contains(says, told[0], StringComparison.Ordinal);
+        Assert.Equal(!answer.PassesWorkingLel, told[^1].Contains("long before fire", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -32,6 +32,16 @@ public class AirChartTests
         Assert.Contains(page.Marks.OfType<TextMark>(), m => m.Text.StartsWith("Health governs, long before fire", StringComparison.Ordinal));
     }
 
+    /// <summary>A US gallon in 30 m³ is half as much again as the 3.3 % that burn.</summary>
+    [Fact, Cites(References.NioshPocketGuide, "ethyl alcohol: LEL 3.3 %")]
+    public void Air_that_can_burn_is_told_first_and_health_is_no_all_clear_beside_it()
+    {
+        var page = Draw(Air("ethanol-95", 3785, 30, null, 0, RuleSet.Osha));
+        Assert.StartsWith("THE AIR CAN BURN: 149.7 %", AirChartText.For(Air("ethanol-95", 3785, 30, null, 0, RuleSet.Osha), metric: true).Notes[0], StringComparison.Ordinal);
+        Assert.Contains(page.Marks.OfType<TextMark>(), m => m.Text.StartsWith("THE AIR CAN BURN", StringComparison.Ordinal));
+        Assert.DoesNotContain(page.Marks.OfType<TextMark>(), m => m.Text.Contains("long before fire", StringComparison.Ordinal));
+    }
+
     /// <summary>On an axis by logarithm equal ratios are equal lengths: from 1000 to 10 000 as from 10 000 to 100 000, and 3300 lies
     /// log10(3.3) = 0.5185 of a decade above 1000.</summary>
     [Fact]
