@@ -19,6 +19,9 @@ public sealed class CalibrationPage(Sheet sheet, string? printer, ITextRuler rul
     private const double InsideRoll = 4;
     private const double Tick = 2;
 
+    /// <summary>Edges that a sum of pitches puts within this, mm, are one.</summary>
+    private const double Same = 0.001;
+
     private readonly List<Mark> marks = [];
 
     /// <summary>True for stock that is one label a page.</summary>
@@ -121,13 +124,16 @@ public sealed class CalibrationPage(Sheet sheet, string? printer, ITextRuler rul
         }
     }
 
-    /// <summary>Crosses at the labels' corners; those of the first and the last label always, others where nothing else stands.</summary>
+    /// <summary>Crosses at the labels' corners where nothing else stands. Where the edges of two labels are too near for a cross each, every row and
+    /// every column has it at the same one, so that crosses that are true stand in straight lines.</summary>
     private void Crosses()
     {
         var taken = marks.Select(mark => Extent.Of(mark, ruler)).ToList();
-        foreach (var place in ((int[])[1, sheet.Places]).Concat(Enumerable.Range(2, Math.Max(0, sheet.Places - 2))).Distinct())
+        var points = Enumerable.Range(1, sheet.Places).Select(place => Points(sheet.AreaAt(place)).ToArray()).ToArray();
+        var (across, down) = (Lines([.. points.Select(p => p.Select(at => at.X))]), Lines([.. points.Select(p => p.Select(at => at.Y))]));
+        foreach (var corners in points)
         {
-            foreach (var (x, y) in Points(sheet.AreaAt(place)))
+            foreach (var (x, y) in corners.Where(at => IsOn(across, at.X) && IsOn(down, at.Y)))
             {
                 var room = new Extent(x - Arm, y - Arm, x + Arm, y + Arm);
                 if (taken.Any(other => other.Over(room) > 0))
@@ -138,6 +144,21 @@ public sealed class CalibrationPage(Sheet sheet, string? printer, ITextRuler rul
             }
         }
     }
+
+    // Along one way, the lines that crosses stand on: the first label's first and the last label's last, then near edges before far ones.
+    private static List<double> Lines(IReadOnlyList<IEnumerable<double>> places)
+    {
+        var lines = new List<double>();
+        foreach (var at in (double[])[places[0].Min(), places[^1].Max(), .. places.Select(p => p.Min()).Order(), .. places.SelectMany(p => p).Order()])
+        {
+            if (lines.TrueForAll(line => Math.Abs(line - at) >= 2 * Arm))
+                lines.Add(at);
+        }
+
+        return lines;
+    }
+
+    private static bool IsOn(List<double> lines, double at) => lines.Exists(line => Math.Abs(line - at) < Same);
 
     private IEnumerable<(double X, double Y)> Points(LabelArea area)
     {

@@ -74,6 +74,21 @@ public class CalibrationTests
         Assert.Contains(bars, bar => bar.Width == 0.25 && bar.Height % 10 == 0 && bar.Height >= 10); // and one down
     }
 
+    // Whoever looks along a row or a column of crosses must not take a jump from one label's edge to the next label's for a fault of the printer.
+    [Theory, MemberData(nameof(Sheets))]
+    public void Crosses_stand_in_straight_lines(string id)
+    {
+        var bars = new CalibrationPage(LayoutFiles.Sheet(id), null, new SkiaRuler()).Draw().Marks.OfType<BarMark>().ToList();
+        double[] columns = [.. bars.Where(bar => bar is { Width: 6, Height: 0.25 }).Select(bar => bar.X + 3)];
+        double[] rows = [.. bars.Where(bar => bar is { Width: 0.25, Height: 6 }).Select(bar => bar.Y + 3)];
+        Assert.Equal(columns.Length, rows.Length);
+        foreach (var lines in (double[][])[columns, rows])
+        {
+            Assert.NotEmpty(lines);
+            Assert.All(lines.Order().Zip(lines.Order().Skip(1)), pair => Assert.False(pair.Second - pair.First is > 0.01 and < 5.99, $"{pair.First} and {pair.Second} mm"));
+        }
+    }
+
     // A4 takes a ruler of 200 mm both ways; a cross has its middle on the first label's corner, 7.21 and 15.15 mm in.
     [Fact]
     public void A_sheets_page_has_the_long_rulers_the_crosses_and_codes_of_whole_dots()
