@@ -15,7 +15,8 @@ internal sealed class TonePart(Fit fit, ToneBox box) : WordlessPart(fit, box.Fra
 
     private double Pitch => box.Side + (2 * Line);
 
-    // The ring stands around the last square; its room is kept for every grade, so that the bars of two jars line up.
+    // The ring stands around the last square, as far from its neighbour as squares are from each other; its room is kept for every grade, so
+    // that the bars of two jars line up.
     private double Length => (Squares * Pitch) + (2 * Line);
 
     private double Thickness => box.Side + (4 * Line);
@@ -26,11 +27,12 @@ internal sealed class TonePart(Fit fit, ToneBox box) : WordlessPart(fit, box.Fra
         var bar = area.Piece(NaturalWidth(), box.Downwards ? Length : Thickness, Frame.Across, Frame.Down);
         for (var index = 0; index < Squares; index++)
         {
-            var along = index * Pitch;
+            var ringed = tone.Waxy && index == Squares - 1;
+            var along = (index * Pitch) + (ringed ? 2 * Line : 0);
             var square = box.Downwards
-                ? new Area(bar.X + (2 * Line), bar.Bottom - (2 * Line) - along - box.Side, box.Side, box.Side)
+                ? new Area(bar.X + (2 * Line), bar.Bottom - along - box.Side, box.Side, box.Side)
                 : new Area(bar.X + along, bar.Y + (2 * Line), box.Side, box.Side);
-            if (tone.Waxy && index == Squares - 1)
+            if (ringed)
                 DrawRing(square, ink, marks);
             DrawSquare(square, index < tone.Filled, ink, marks);
         }

@@ -129,6 +129,26 @@ public class ComposerTests
         }
     }
 
+    // The white between the fourth square and the ring is that between any two squares, on every printer.
+    [Theory]
+    [InlineData(300, false)]
+    [InlineData(203, true)]
+    public void The_ring_of_a_waxy_grade_stands_clear_of_the_square_beside_it(int dpi, bool blackOnly)
+    {
+        foreach (var downwards in (bool[])[false, true])
+        {
+            var box = $$"""{ "kind": "tone", "side": 1.4, "downwards": {{(downwards ? "true" : "false")}} }""";
+            var text = Text() with { Tone = new Tone(5, true) };
+            var label = Composer.Place(text, LayoutFiles.DesignOf(box).Require(), LayoutFiles.Area() with { Dpi = dpi, BlackOnly = blackOnly }, Ruler).Require();
+            var bars = label.Marks.OfType<BarMark>().Where(bar => bar.Ink == Ink.Black).Select(bar => downwards ? (From: -bar.Y - bar.Height, To: -bar.Y) : (From: bar.X, To: bar.X + bar.Width)).ToList();
+            var ring = bars.MaxBy(bar => bar.To - bar.From);
+            var squares = bars.Where(bar => bar.From < ring.From).OrderBy(bar => bar.From).ToList();
+            Assert.Equal(4, squares.Count);
+            Assert.Equal(squares[1].From - squares[0].To, ring.From - squares[3].To, 0.13);
+            Assert.True(ring.From - squares[3].To >= 0.24, $"{ring.From - squares[3].To} mm");
+        }
+    }
+
     [Fact]
     public void The_card_leaves_nothing_out()
     {
