@@ -40,6 +40,9 @@ internal sealed class Fit(LabelText text, Paragraphs paragraphs, QrModules? code
     /// <summary>How many things are left out at the moment.</summary>
     internal int LeftOut { get; set; }
 
+    /// <summary>True when a list is cut short by its design, however much room there is.</summary>
+    internal bool CutShort { get; set; }
+
     internal Fault? Fault { get; private set; }
 
     internal void Clear() => Fault = null;

@@ -4,12 +4,22 @@ using JarLabel.Layout.Marks;
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Sentences in order of importance, as one running paragraph or a new line each; the last are left out first.</summary>
-internal sealed class ListPart(Fit fit, ListBox box, Voice voice, Ladder ladder) : Part(fit, box.Frame)
+internal sealed class ListPart : Part
 {
-    private readonly IReadOnlyList<string> sentences = fit.Text.Lists.GetValueOrDefault(box.List) ?? [];
-    private readonly Typography type = new(fit.Ruler, ladder, fit.Sure(box.Face ?? voice.Face, ladder));
+    private readonly ListBox box;
+    private readonly IReadOnlyList<string> sentences;
+    private readonly Typography type;
     private IReadOnlyList<Paragraph> paragraphs = [];
     private int set = -1;
+
+    internal ListPart(Fit fit, ListBox box, Voice voice, Ladder ladder)
+        : base(fit, box.Frame)
+    {
+        this.box = box;
+        sentences = fit.Text.Lists.GetValueOrDefault(box.List) ?? [];
+        type = new(fit.Ruler, ladder, fit.Sure(box.Face ?? voice.Face, ladder));
+        fit.CutShort |= sentences.Count > box.Most;
+    }
 
     internal override int Count => Math.Min(box.Most, sentences.Count);
 

@@ -28,7 +28,7 @@ internal abstract class Part(Fit fit, BoxFrame frame)
     /// <summary>How many of its things are left out for lack of room.</summary>
     internal int LeftOut { get; private set; }
 
-    internal bool Shown => Count > LeftOut && (!frame.WhenMoved || fit.LeftOut > 0);
+    internal bool Shown => Count > LeftOut && (!frame.WhenMoved || fit.LeftOut > 0 || fit.CutShort);
 
     /// <summary>Everything that is not shown although the label has it.</summary>
     internal abstract IEnumerable<string> Moved { get; }

@@ -129,6 +129,23 @@ public class ComposerTests
         }
     }
 
+    // Four sentences, of which the design wants two at most: whatever room there is, the label says where the others are.
+    [Theory]
+    [InlineData(2, false)]
+    [InlineData(4, true)]
+    public void A_list_that_the_design_cuts_short_brings_the_line_that_says_where_the_rest_is(int sentences, bool told)
+    {
+        const string box = """
+            { "kind": "rows", "boxes": [
+              { "kind": "list", "list": "precautions", "voice": "say", "drop": 1, "most": 2 },
+              { "kind": "text", "word": "moreOnCard", "voice": "say", "whenMoved": true }] }
+            """;
+        var text = Text(("moreOnCard", ["all phrases: jar card"])) with { Lists = new Dictionary<string, IReadOnlyList<string>> { ["precautions"] = [.. Enumerable.Range(1, sentences).Select(n => $"say {n}")] } };
+        var label = Composer.Place(text, LayoutFiles.DesignOf(box).Require(), LayoutFiles.Area(), Ruler).Require();
+        Assert.Equal(told, label.Marks.OfType<TextMark>().Any(mark => mark.Text == "all phrases: jar card"));
+        Assert.Equal(told, label.Moved.Count > 0);
+    }
+
     // The white between the fourth square and the ring is that between any two squares, on every printer.
     [Theory]
     [InlineData(300, false)]
