@@ -41,6 +41,8 @@ internal static class LayoutProblems
     internal static string BandNeedsHeight(string box) =>
         $"In a round design every band (a box directly inside the outermost one) needs its \"height\" in mm, because the circle's width depends on it; \"{box}\" has none.";
 
+    internal static string BetweenNeedsOnePerLine() => "Rows that stand side by side have no line between them; leave \"perLine\" or \"between\" out.";
+
     internal static string RoundNeedsRows() => "The outermost box of a round design must be of kind \"rows\".";
 
     internal static string TooFewNames() => "A list needs at least one entry, for example [\"GHS02\"].";

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using JarLabel.Tests;
 using UglyToad.PdfPig;
 
 namespace JarLabel.Acceptance;
@@ -10,6 +11,31 @@ public sealed class ChangeTests : IDisposable
     public ChangeTests() => Mix("2", "300 mL", "500 mL");
 
     public void Dispose() => shop.Dispose();
+
+    // The most a card can have to say: an alcohol nobody knows, under either rules, and many a job since.
+    [Theory]
+    [InlineData("osha", "2", "mixed 840 mL")]
+    [InlineData("clp", "0.5", "mixed 735 mL")]
+    public void A_card_tells_the_mixing_and_what_was_done_last_however_much_was_done(string rules, string cut, string mixed)
+    {
+        shop.Json("mix", "--grade", "seedlac", "--cut", cut, "--pour", "700 mL", "--solvent", "denatured-unknown", "--at", "2026-03-01", "--job", "viola top", "--note", "strained twice", "--no-label", "--rules", rules);
+        for (var day = 2; day <= 10; day++)
+        {
+            Assert.Equal(0, shop.Run("use", "2", "10 mL", "--job", $"panel {day}", "--at", $"2026-03-{day:00}").ExitCode);
+        }
+
+        var file = Path.Combine(shop.Folder, "card.pdf");
+        var run = shop.Run("card", "2", "--out", file, "--at", "2026-03-27", "--rules", rules);
+        Assert.True(run.ExitCode == 0, run.Errors);
+        var said = OutsideProgram.PdfToText.Run("-layout", file, "-");
+        foreach (var words in (string[])[mixed, "panel 10", "more in between: jarlabel jar 2"])
+        {
+            Assert.Contains(words, said, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("not on it", run.Result, StringComparison.Ordinal);
+        Assert.DoesNotContain("jarlabel card", run.Result, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void A_thinning_says_what_to_add_and_writes_the_new_label()

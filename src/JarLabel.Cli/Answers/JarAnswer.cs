@@ -98,8 +98,16 @@ internal static class JarAnswer
     [
         ("meets", label.Rules.Satisfies.Count == 0 ? null : string.Join("; ", label.Rules.Satisfies)),
         .. label.Rules.Lacks.Select((lack, i) => (i == 0 ? "not met" : "", (string?)lack)),
-        ("on the card", label.Rules.MovedToCard.Count == 0 ? null : $"{label.Rules.MovedToCard.Count} that had no room here; \"jarlabel card\" prints them"),
+        MovedRow(label),
     ];
+
+    // A card sends nobody to the card.
+    private static (string, string?) MovedRow(WrittenLabel label) => label.Rules.MovedToCard.Count switch
+    {
+        0 => ("", null),
+        var moved when label.Event.Design == Cards.Design => (Cards.LeftOut, $"{moved} that had no room; \"jarlabel jar\" tells the whole history, job and note"),
+        var moved => ("on the card", $"{moved} that had no room here; \"jarlabel card\" prints them"),
+    };
 
     private static IEnumerable<(string, string?)> HazardRows(Session session, HazardAssessment hazards) =>
         hazards.StatementTexts(session.Workbench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text));

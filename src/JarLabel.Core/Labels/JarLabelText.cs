@@ -34,6 +34,7 @@ public static class JarLabelText
             ["keeping"] = [$"use-by: {KeepingWords.Basis(jar.Dates)}"],
             ["closing"] = [Closing],
             ["moreOnCard"] = ["all phrases: jar card"],
+            ["stepsBetween"] = [$"{{0}} more in between: jarlabel jar {jar.Number.Value}"],
         };
         AddCut(words, jar);
         AddWhereKnown(words, facts);

@@ -76,6 +76,9 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
     private TableBox Table(FieldReader fields)
     {
         var table = Key(fields, "table", Vocabulary.Tables);
+        var between = fields.Has("between") ? Key(fields, "between", Vocabulary.Words) : null;
+        if (between is not null && fields.Has("perLine"))
+            fields.Refuse("between", LayoutProblems.BetweenNeedsOnePerLine());
         return new TableBox(
             Frame(fields, table),
             table,
@@ -88,7 +91,8 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
             fields.OptionalNumber("rule", 0.25, 5) ?? 0,
             Words.Flag(fields, "heading"),
             Words.Optional(fields, "least", 0, 99, 0),
-            Words.Optional(fields, "most", 1, 99, 99));
+            Words.Optional(fields, "most", 1, 99, 99),
+            between);
     }
 
     private static TableColumn Column(FieldReader fields) => new(

@@ -13,6 +13,8 @@ namespace JarLabel.Layout.Designs;
 /// <param name="Heading">True when the first row names the columns: bold, and never left out.</param>
 /// <param name="Least">How many rows must stay when <see cref="BoxFrame.Drop"/> is set.</param>
 /// <param name="Most">How many rows are shown at most.</param>
+/// <param name="Between">For a history: the key of the line that stands for rows left out of the middle, which are then the first to go; null where the
+/// last rows go.</param>
 public sealed record TableBox(
     BoxFrame Frame,
     string Table,
@@ -25,4 +27,5 @@ public sealed record TableBox(
     double Rule,
     bool Heading,
     int Least,
-    int Most) : Box(Frame);
+    int Most,
+    string? Between) : Box(Frame);

@@ -1,15 +1,18 @@
+using System.Globalization;
 using JarLabel.Layout.Designs;
 using JarLabel.Layout.Marks;
 
 namespace JarLabel.Layout.Fitting;
 
-/// <summary>Rows of cells; the last rows are left out first.</summary>
+/// <summary>Rows of cells. The last rows are left out first; of a history those between the first and the newest, with a line that counts them.</summary>
 internal sealed class TablePart : Part
 {
     private readonly TableBox box;
     private readonly IReadOnlyList<IReadOnlyList<string>> rows;
     private readonly Typography[] types;
     private readonly TableLine[] lines;
+    private TableLine[] parted = [];
+    private int partedAt = -1;
 
     internal TablePart(Fit fit, TableBox box, Voice voice, Ladder ladder)
         : base(fit, box.Frame)
@@ -18,14 +21,14 @@ internal sealed class TablePart : Part
         rows = fit.Text.Tables.GetValueOrDefault(box.Table) ?? [];
         types = [.. Enumerable.Repeat(box.Columns, box.PerLine).SelectMany(columns => columns).Select(column => new Typography(fit.Ruler, ladder, fit.Sure(column.Face ?? voice.Face, ladder)))];
         Count = Math.Max(0, Math.Min(rows.Count - Headings, box.Most));
-        lines = [.. rows.Take(Headings + Count).Select(Padded).Chunk(box.PerLine).Select((group, index) => Line([.. group.SelectMany(cells => cells)], index))];
+        lines = [.. rows.Take(box.Between is null ? Headings + Count : rows.Count).Select(Padded).Chunk(box.PerLine).Select((group, index) => Line([.. group.SelectMany(cells => cells)], index))];
     }
 
     internal override int Count { get; }
 
     internal override int Least => box.Least;
 
-    internal override IEnumerable<string> Moved => rows.Skip(Headings + Count - LeftOut).Select(Spoken);
+    internal override IEnumerable<string> Moved => (IsParted ? rows.Skip(Begun).Take(Hidden) : rows.Skip(ShownRows)).Select(Spoken);
 
     internal override IEnumerable<string> Texts => rows.Skip(Headings).Select(Spoken);
 
@@ -33,7 +36,14 @@ internal sealed class TablePart : Part
 
     private int Headings => box.Heading ? 1 : 0;
 
-    private ReadOnlySpan<TableLine> ShownLines => lines.AsSpan(0, (ShownRows + box.PerLine - 1) / box.PerLine);
+    private int Hidden => rows.Count - ShownRows;
+
+    private bool IsParted => box.Between is not null && Hidden > 0;
+
+    /// <summary>Rows before the line that counts those left out: the heading and the beginning.</summary>
+    private int Begun => Math.Min(Headings + 1, ShownRows);
+
+    private ReadOnlySpan<TableLine> ShownLines => IsParted ? Parted() : lines.AsSpan(0, (ShownRows + box.PerLine - 1) / box.PerLine);
 
     // Lines follow at the line distance of running text.
     private double Between => types[0].LineDistance - types[0].HeightOf(1) + box.RowGap + box.Rule;
@@ -79,12 +89,25 @@ internal sealed class TablePart : Part
 
     private TableLine Line(string[] cells, int index) => new(index, [.. cells.Select((cell, column) => Set(cell, column, box.Heading && index == 0))]);
 
+    private TableLine[] Parted()
+    {
+        if (partedAt == LeftOut)
+            return parted;
+        partedAt = LeftOut;
+        var told = (Fit.Text.Words.GetValueOrDefault(box.Between!)?[0] ?? "").Replace("{0}", Hidden.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
+        string[] between = [.. Enumerable.Repeat("", box.Columns.Count - 1), told];
+        if (between.Length > 1)
+            between[0] = "…";
+        TableLine[] all = [.. lines[..Begun], Line(between, Begun), .. lines[(Begun + Hidden)..]];
+        return parted = [.. all.Select((line, index) => line with { Index = index })];
+    }
+
     private Paragraph Set(string cell, int column, bool heading) => Fit.ParagraphOf(cell, heading ? Face.SemiBold : types[column].Face);
 
     private TableColumn ColumnAt(int column) => box.Columns[column % box.Columns.Count];
 
     private bool IsShown(TableLine line, int column) =>
-        (line.Index * box.PerLine) + (column / box.Columns.Count) < ShownRows;
+        IsParted || (line.Index * box.PerLine) + (column / box.Columns.Count) < ShownRows;
 
     private double GapBefore(int column) => column == 0 ? 0 : column % box.Columns.Count == 0 ? box.LineGap : box.Gap;
 

@@ -129,6 +129,27 @@ public class ComposerTests
         }
     }
 
+    [Fact]
+    public void A_failed_test_stands_on_every_label_in_the_place_of_the_use_by()
+    {
+        var ruler = new SkiaRuler();
+        foreach (var sheet in LayoutFiles.Ours.SheetIds.Select(LayoutFiles.Sheet).Where(sheet => sheet.Design != "notice"))
+        {
+            foreach (var (name, sample) in SampleLabels.For(sheet.Design))
+            {
+                var text = sample with
+                {
+                    Words = new Dictionary<string, IReadOnlyList<string>>(sample.Words) { ["useByDate"] = ["test failed 21 May 2026", "failed 21 May 2026", "test failed"] },
+                    Tables = new Dictionary<string, IReadOnlyList<IReadOnlyList<string>>>(sample.Tables) { ["dates"] = [["mixed", "1 May 2026"], ["test failed", "21 May 2026"], ["do not use", "as a finish"]] },
+                };
+                var label = Composer.Place(text, LayoutFiles.Design(sheet.Design), sheet.AreaAt(sheet.Places), ruler);
+                Assert.True(label.Ok, $"{sheet.Id} {name}: {string.Join("; ", label.Problems)}");
+                Assert.Contains(label.Require().Marks.OfType<TextMark>(), mark => mark.Text.Contains("failed", StringComparison.Ordinal));
+                Assert.Empty(new Preflight(ruler).Check(label.Require(), sheet.PaperWidth, sheet.PaperHeight));
+            }
+        }
+    }
+
     // Four sentences, of which the design wants two at most: whatever room there is, the label says where the others are.
     [Theory]
     [InlineData(2, false)]
@@ -144,6 +165,25 @@ public class ComposerTests
         var label = Composer.Place(text, LayoutFiles.DesignOf(box).Require(), LayoutFiles.Area(), Ruler).Require();
         Assert.Equal(told, label.Marks.OfType<TextMark>().Any(mark => mark.Text == "all phrases: jar card"));
         Assert.Equal(told, label.Moved.Count > 0);
+    }
+
+    // 10 mm take three lines of 8 pt (1.98 + 2 x 3.39 + 0.71 = 9.5 mm): the beginning, the line between, the newest.
+    [Theory]
+    [InlineData(3, "step 1|step 2|step 3")]
+    [InlineData(4, "step 1|2 more|step 4")]
+    [InlineData(120, "step 1|118 more|step 120")]
+    public void A_history_keeps_its_beginning_and_its_end_and_counts_what_is_between(int steps, string shown)
+    {
+        const string box = """{ "kind": "table", "table": "history", "voice": "say", "columns": [{}, { "grow": true }], "height": 10, "drop": 1, "least": 2, "between": "stepsBetween" }""";
+        var text = Text(("stepsBetween", ["{0} more"])) with
+        {
+            Tables = new Dictionary<string, IReadOnlyList<IReadOnlyList<string>>> { ["history"] = [.. Enumerable.Range(1, steps).Select(n => (IReadOnlyList<string>)["9 Mar", $"step {n}"])] },
+        };
+        var label = Composer.Place(text, LayoutFiles.DesignOf(box).Require(), LayoutFiles.Area(), Ruler).Require();
+        var marks = label.Marks.OfType<TextMark>().ToList();
+        Assert.Equal(shown.Split('|'), marks.Where(mark => mark.Text is not ("9 Mar" or "…")).Select(mark => mark.Text));
+        Assert.Equal(steps - shown.Split('|').Count(line => line.StartsWith("step", StringComparison.Ordinal)), label.Moved.Sum(moved => moved.Texts.Count));
+        Assert.DoesNotContain(label.Moved.SelectMany(moved => moved.Texts), moved => moved.EndsWith($"step {steps}", StringComparison.Ordinal));
     }
 
     // The white between the fourth square and the ring is that between any two squares, on every printer.

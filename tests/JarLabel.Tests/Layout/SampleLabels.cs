@@ -136,6 +136,7 @@ public static class SampleLabels
             ("useByDate", ["≈ 28 Aug 2027"]),
             ("testDate", ["28 Mar 2027"]),
             ("readyDate", ["30 Sep 2026"]),
+            ("stepsBetween", ["{0} more in between: jarlabel jar 10488"]),
             ("moreOnCard", ["all phrases: jar card"]),
             ("closing", ["Local fire code, the maker’s label and data sheet, and licensed practice come first."])),
         Lists(
@@ -187,10 +188,10 @@ public static class SampleLabels
             ]),
             ("history",
             [
-                ["30 Nov 2026", "thinned from 3 lb to 2¾ lb, added 170 mL"],
-                ["14 Oct 2026", "used 250 mL for the organ case, east side"],
-                ["2 Oct 2026", "tested, dry in 9 minutes"],
                 ["28 Sep 2026", "mixed, 3 lb cut, 2490 mL, by Maximilian-Alexander"],
+                ["2 Oct 2026", "tested, dry in 9 minutes"],
+                ["14 Oct 2026", "used 250 mL for the organ case, east side"],
+                ["30 Nov 2026", "thinned from 3 lb to 2¾ lb, added 170 mL"],
             ])),
         ["GHS02", "GHS06", "GHS08"],
         new Tone(4, true),
