@@ -7,6 +7,7 @@ using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Supplies;
+using JarLabel.Layout;
 
 namespace JarLabel.Bench;
 
@@ -56,6 +57,18 @@ internal static class BenchProblems
 
     internal static Problem PassAfterFailure(JarNumber jar) =>
         new("JL126", $"A test of jar {jar} on the same day or earlier failed, and this one passed: they contradict each other. Both are kept; what the shop learns from counts the failure. If that was a slip, \"jarlabel undo {jar.Value}\" and record the right one.", "VERDICT");
+
+    internal static Problem TestsFailed(IReadOnlyList<(JarNumber Jar, DateOnly Day)> jars) => jars is [var (jar, day)]
+        ? new("JL140", $"Jar {jar} failed its drying test on {DateWords.Of(day)}: the label says so in place of a use-by. Do not use it as a finish; when a later test passes, \"jarlabel test {jar.Value} pass\" and print it again.", "JAR")
+        : new("JL140", $"These jars failed their drying test, and their labels say so in place of a use-by: {Named(jars, j => $"{j.Jar} on {DateWords.Of(j.Day)}")}. Do not use them as a finish.", "JAR");
+
+    internal static Problem LabelStillPromises(JarNumber jar) =>
+        new("JL160", $"The label on jar {jar} still gives a use-by. \"jarlabel label {jar.Value}\" prints one that says the test failed; \"jarlabel discard {jar.Value}\" takes the jar off the shelf.", "JAR");
+
+    internal static Problem DrawnOtherwise(IReadOnlyList<string> labels, IReadOnlyList<string> signs) =>
+        new("JL363", $"The label typeface has no {Named(signs, Quoted.Of)}, read in words on record of {Named(labels, name => name)}; \"{OwnWords.StandIn}\" is printed for each. Nothing on record is changed.");
+
+    private static string Named<T>(IReadOnlyList<T> all, Func<T, string> name) => string.Join(", ", all.Take(MostNamed).Select(name)) + (all.Count > MostNamed ? " and more" : "");
 
     internal static Problem DemoNeedsRoom(string folder) =>
         new("JL199", "There is something in this folder already, and a demo needs one that is new or empty, such as \"demo-shop\".", folder);

@@ -138,14 +138,22 @@ public sealed class BadInputTests : IDisposable
     [Theory]
     [InlineData("🎻 top")]
     [InlineData("כינור")]
-    public void Text_that_the_label_font_lacks_is_either_printed_elsewhere_or_told(string job)
+    public void Text_that_the_label_font_lacks_is_refused_where_it_is_typed_and_no_card_is_blocked_by_it(string text)
     {
-        var kept = shop.Run([.. Mix("--job", job), "--no-label"]);
-        Assert.True(kept.ExitCode == 0, kept.Errors);
-        var card = shop.Run("card", "1");
-        Assert.Equal(2, card.ExitCode);
-        Assert.Contains("JL3", card.Errors, StringComparison.Ordinal);
-        Assert.False(Directory.Exists(shop.Labels) && Directory.GetFiles(shop.Labels).Length > 0);
+        var refused = shop.Run([.. Mix("--job", text), "--no-label"]);
+        Assert.Equal(2, refused.ExitCode);
+        Assert.StartsWith("error JL312: --job:", refused.Errors, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(shop.Folder, "ledger.db")));
+
+        Assert.Equal(0, shop.Run([.. Mix("--job", "viola top"), "--no-label"]).ExitCode);
+        foreach (var step in (string[][])[["use", "1", "10 mL", "--job", text], ["note", "1", text], ["discard", "1", "--why", text], ["shop", "set", "name", text], ["shop", "set", "shelf", $"{text}=18 C"]])
+        {
+            var run = shop.Run(step);
+            Assert.Equal(2, run.ExitCode);
+            Assert.Contains("JL312", run.Errors, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(0, shop.Run("card", "1").ExitCode);
     }
 
     [Fact]

@@ -14,6 +14,8 @@ public sealed class KeepingTests : IDisposable
 
     public void Dispose() => shop.Dispose();
 
+    private static IEnumerable<string> Codes(System.Text.Json.Nodes.JsonObject answer) => answer["warnings"]!.AsArray().Select(w => w!["code"]!.GetValue<string>());
+
     private string File(string name) => Path.Combine(shop.Folder, name);
 
     [Theory]
@@ -38,6 +40,49 @@ public sealed class KeepingTests : IDisposable
         Assert.True(DateOnly.Parse(one["jar"]!["useBy"]!.GetValue<string>(), System.Globalization.CultureInfo.InvariantCulture) < new DateOnly(2026, 12, 2), "eight months are claimed");
         Assert.Equal(one["jar"]!["useBy"]!.GetValue<string>(), listed["jar"]!["useBy"]!.GetValue<string>());
         Assert.DoesNotContain("JL124", listed["warnings"]!.AsArray().Select(w => w!["code"]!.GetValue<string>()));
+    }
+
+    [Fact]
+    public void A_jar_among_many_labels_is_dated_as_it_would_be_alone()
+    {
+        shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--at", "2026-01-10", "--no-label");
+        shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--at", "2026-01-10", "--no-label");
+        shop.Json("test", "1", "fail", "--at", "2026-04-01");
+        var alone = shop.Json("label", "3", "--at", "2026-04-02")["jar"]!;
+        var many = shop.Json("label", "2..4", "--at", "2026-04-02", "--out", File("many.pdf"))["labels"]!;
+        Assert.Equal([2, 4], many["redated"]!.AsArray().Select(j => j!.GetValue<int>()));
+        var among = shop.Json("jar", "4", "--at", "2026-04-02");
+        Assert.Equal(alone["useBy"]!.GetValue<string>(), among["jar"]!["useBy"]!.GetValue<string>());
+        Assert.Equal(2, among["jar"]!["revision"]!.GetValue<int>());
+        Assert.DoesNotContain("JL124", among["warnings"]!.AsArray().Select(w => w!["code"]!.GetValue<string>()));
+        var day = DateOnly.Parse(alone["useBy"]!.GetValue<string>(), System.Globalization.CultureInfo.InvariantCulture).ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(2, OutsideProgram.PdfToText.Run("-layout", File("many.pdf"), "-").Split(day).Length - 1);
+        Assert.Empty(shop.Json("label", "2..4", "--at", "2026-04-02")["labels"]!["redated"]!.AsArray());
+        Assert.Equal(0, shop.Run("verify").ExitCode);
+    }
+
+    [Fact]
+    public void A_jar_whose_test_failed_promises_nothing_until_a_later_one_passes()
+    {
+        shop.Json("label", "1", "--at", "2026-01-11");
+        Assert.Equal(["JL160"], Codes(shop.Json("test", "1", "fail", "--at", "2026-05-01")));
+        foreach (var (step, file) in ((string[], string)[])[(["label", "1"], "label.pdf"), (["card", "1"], "card.pdf"), (["label", "1", "2"], "many.pdf")])
+        {
+            Assert.Contains("JL140", Codes(shop.Json([.. step, "--out", File(file), "--at", "2026-05-02"])));
+            var said = OutsideProgram.PdfToText.Run("-layout", File(file), "-");
+            Assert.Contains("test failed", said, StringComparison.Ordinal);
+            Assert.Contains("1 May 2026", said, StringComparison.Ordinal);
+            Assert.Equal(file == "many.pdf", said.Contains("use by", StringComparison.Ordinal));
+        }
+
+        shop.Json("shelf", "--ics", File("shelf.ics"), "--at", "2026-05-02");
+        var calendar = System.IO.File.ReadAllText(File("shelf.ics"));
+        Assert.DoesNotContain("jar 1-9", calendar, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Use jar 2-7", calendar, StringComparison.Ordinal);
+
+        shop.Json("test", "1", "pass", "--at", "2026-05-20");
+        Assert.DoesNotContain("JL140", Codes(shop.Json("label", "1", "--out", File("good.pdf"), "--at", "2026-05-20")));
+        Assert.Contains("use by", OutsideProgram.PdfToText.Run("-layout", File("good.pdf"), "-"), StringComparison.Ordinal);
     }
 
     [Fact]

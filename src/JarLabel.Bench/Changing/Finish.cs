@@ -28,7 +28,7 @@ internal sealed class Finish(Workbench bench, LabelWriter labels)
                 ? plain with { Cautions = [.. plain.Cautions, .. ShelfCautions.With(bench, recorder.Step, plain)] }
                 : plain;
             return choice is not null && (happened.ChangesContents || recorder.Redated) && history.Jar.OnShelf
-                ? labels.Write(recorder, history, hazards, choice).Then<BenchOutcome>(label => outcome with { Label = label })
+                ? labels.Write(recorder, history, hazards, choice).Then<BenchOutcome>(label => outcome with { Label = label, Cautions = [.. outcome.Cautions, .. LabelCautions.Of(history)] })
                 : outcome;
         });
 }

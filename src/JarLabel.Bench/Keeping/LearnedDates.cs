@@ -18,11 +18,11 @@ internal static class LearnedDates
     internal static Result<JarHistory> Mark(Workbench bench, LedgerView view, JarHistory history) =>
         ShopLives.Of(bench, view, history.Jar.Number).Then<JarHistory>(lives => history with { Jar = Mark(bench, lives, history) });
 
-    /// <summary>The jar alone.</summary>
+    /// <summary>The jar alone. Where its own test failed no other date is told: it has none to promise.</summary>
     internal static Jar Mark(Workbench bench, LearnedLives lives, JarHistory history)
     {
         var jar = history.Jar with { Learned = null };
-        return jar.OnShelf && lives.SaysMore && Now(bench, lives, history.Life) is { } now && Math.Abs(now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber) >= ToldDays
+        return jar is { OnShelf: true, FailedOn: null } && lives.SaysMore && Now(bench, lives, history.Life) is { } now && Math.Abs(now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber) >= ToldDays
             ? jar with { Learned = now }
             : jar;
     }

@@ -3,6 +3,8 @@ using JarLabel.Core.Catalog;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
+using JarLabel.Layout;
+using JarLabel.Render;
 using UnitsNet;
 
 namespace JarLabel.Bench.Labels;
@@ -20,13 +22,13 @@ public static class JarWords
             .PouredFrom(poured.Select(p => p.Solvent));
     }
 
-    /// <summary>Everything that may be printed of the jar.</summary>
+    /// <summary>Everything that may be printed of the jar, so that the typeface can draw it.</summary>
     public static LabelText Of(Workbench bench, JarHistory history, HazardAssessment hazards)
     {
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(history);
         var settings = bench.Settings;
-        return JarLabelText.For(new LabelFacts(
-            history.Jar, [.. history.Events.Select(e => e.Event)], hazards, bench.Catalog, settings.Name, settings.Contact, settings.BaseUrl?.ToString()));
+        return OwnWords.Drawn(JarLabelText.For(new LabelFacts(
+            history.Jar, [.. history.Events.Select(e => e.Event)], hazards, bench.Catalog, settings.Name, settings.Contact, settings.BaseUrl?.ToString())), new SkiaRuler());
     }
 }

@@ -21,7 +21,7 @@ public static class LabelJar
             return recorder.History.Then(history => history.Jar.DemandOnShelf()).Then(_ => recorder.Redate(bench, later: true)).Then(history =>
             {
                 var hazards = JarWords.Hazards(bench, history.Jar);
-                return labels.Write(recorder, history, hazards, choice, file).Then<BenchOutcome>(label => new BenchOutcome(history, hazards, label, []));
+                return labels.Write(recorder, history, hazards, choice, file).Then<BenchOutcome>(label => new BenchOutcome(history, hazards, label, LabelCautions.Of(history)));
             });
         }));
     }

@@ -37,9 +37,9 @@ internal static class BatchRow
             row.Value("flake-date", (text, where) => Past(bench, text, where)),
             row.Value("temp", TemperatureText.Read),
             row.Text("shelf"),
-            row.Fact("by", Words.TextUpTo(60)),
-            row.Fact("job", Words.TextUpTo(120)),
-            row.Fact("note", Words.TextUpTo(500)));
+            row.Fact("by", Words.PrintedUpTo(60)),
+            row.Fact("job", Words.PrintedUpTo(120)),
+            row.Fact("note", Words.PrintedUpTo(500)));
     }
 
     private static Result<DateOnly> Past(Workbench bench, string text, string where) => Words.Day(text, where).Then<DateOnly>(day =>

@@ -21,6 +21,10 @@ public sealed record JarHistory(Jar Jar, IReadOnlyList<(JarEvent Event, int Revi
     /// <summary>True when a label of it was ever written.</summary>
     public bool IsLabelled => Events.Any(e => e.Event is Labelled);
 
+    /// <summary>The history with one event more, before the ledger has it.</summary>
+    internal Result<JarHistory> With(JarEvent happened) => Jar.Fold(Jar.Number, [.. Events.Select(e => e.Event), happened])
+        .Then<JarHistory>(jar => new JarHistory(jar, [.. Events, (happened, jar.Revision)]));
+
     /// <summary>Folds the rows of one jar; a problem when there is no such jar.</summary>
     public static Result<JarHistory> Of(JarNumber number, IReadOnlyList<EventRow> rows)
     {

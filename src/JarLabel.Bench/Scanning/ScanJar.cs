@@ -54,6 +54,7 @@ public static class ScanJar
             .. If(revision < jar.Revision, ScanProblems.OutOfDate(jar, revision ?? 0)),
             .. If(!jar.OnShelf, ScanProblems.NotOnShelf(jar)),
             .. LearnedDates.Cautions(jar, history.IsLabelled),
+            .. TestCautions.OfLabel(history),
             .. BatchCautions.OfState(jar.StateAt(bench.Now)),
         ];
         return new Scanned(payload, revision, new BenchOutcome(history, JarWords.Hazards(bench, jar), null, cautions));

@@ -55,7 +55,7 @@ public static class BagDesk
             var outcome = new BagOutcome(bag, null, Cautions(bench, bag));
             return choice is null ? outcome : labels
                 .Write(step, new SupplyCode(SupplyKind.Bag, number), SupplyLabelText.For(bag, bench.Catalog, SupplyWords.Owner(bench)), choice, file, rules: null)
-                .Then<BagOutcome>(label => outcome with { Label = label });
+                .Then<BagOutcome>(label => outcome with { Label = label, Cautions = [.. outcome.Cautions, .. LabelCautions.Of($"bag {number}", bag.Note)] });
         });
 
     private static IReadOnlyList<Problem> Cautions(Workbench bench, Bag bag)

@@ -77,7 +77,7 @@ public static class BottleDesk
 
             var text = SupplyLabelText.For(bottle, outcome.Hazards, bench.Catalog, SupplyWords.Owner(bench));
             return labels.Write(step, new SupplyCode(SupplyKind.Bottle, number), text, choice, file, labels.RulesFor(bottle, text))
-                .Then<BottleOutcome>(label => outcome with { Label = label });
+                .Then<BottleOutcome>(label => outcome with { Label = label, Cautions = [.. outcome.Cautions, .. LabelCautions.Of($"bottle {number}", bottle.Note)] });
         });
 
     private static IEnumerable<Problem> Stored(Workbench bench, BottleOutcome outcome) => outcome.Bottle.Material is { } material

@@ -2,7 +2,9 @@ using JarLabel.Bench.Labels;
 using JarLabel.Core;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Supplies;
+using JarLabel.Layout;
 using JarLabel.Layout.Rules;
+using JarLabel.Render;
 using JarLabel.Store;
 
 namespace JarLabel.Bench.Supplies;
@@ -24,7 +26,7 @@ internal sealed class SupplyLabels(Workbench bench, LabelPress press)
         LedgerStep step, SupplyCode code, LabelText text, LabelChoice choice, string? file, Func<PressedLabel, LabelStock, LabelRuleReport>? rules)
     {
         var kind = code.Kind == SupplyKind.Bag ? "bag" : "bottle";
-        var order = new LabelOrder(text, $"{kind} {code.Number}", file, design => $"{kind}-{code.Number}-{design}.pdf");
+        var order = new LabelOrder(OwnWords.Drawn(text, new SkiaRuler()), $"{kind} {code.Number}", file, design => $"{kind}-{code.Number}-{design}.pdf");
         return LabelPrint.Take(bench, press, step, order, choice with { Design = choice.Design ?? kind }).Then<WrittenSupplyLabel>(printed =>
         {
             var written = new SupplyLabelled(bench.Now, printed.Kept, printed.Stock.Design.Id, printed.Stock.Sheet.Id, printed.Place, text.Code ?? "") { Sha256 = printed.Sha256 };

@@ -1,18 +1,12 @@
 using JarLabel.Bench.Labels;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
-using JarLabel.Layout;
-using JarLabel.Render;
 
 namespace JarLabel.Bench.Typing;
 
 /// <summary>Readers for what a shop settles once and labels then need: what could not be used then is refused at once.</summary>
 public static class ShopWords
 {
-    /// <summary>One line of text that can be printed.</summary>
-    public static Func<string, string, Result<string>> Printed(int longest) => (text, where) => Words.TextUpTo(longest)(text, where).Then(line =>
-        Preflight.CheckText(where, line, new SkiaRuler()) is { Count: > 0 } problems ? Result<string>.Failed(problems) : line);
-
     /// <summary>The id of label stock that there is.</summary>
     public static Result<string> Sheet(Workbench bench, string text, string where) =>
         LabelPress.Open(bench).Then(press => Settled(press.Stock(text, where), "sheet", text, press.SheetIds)).Then<string>(sheet => sheet.Id);

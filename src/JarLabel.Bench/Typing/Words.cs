@@ -3,6 +3,8 @@ using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Text;
+using JarLabel.Layout;
+using JarLabel.Render;
 
 namespace JarLabel.Bench.Typing;
 
@@ -57,6 +59,10 @@ public static class Words
 
     /// <summary>One line of text.</summary>
     public static Func<string, string, Result<string>> TextUpTo(int longest) => (text, where) => PlainText.Read(text, longest, where);
+
+    /// <summary>One line of text that a label or card may print, so that it must be able to.</summary>
+    public static Func<string, string, Result<string>> PrintedUpTo(int longest) => (text, where) =>
+        PlainText.Read(text, longest, where).Then(line => OwnWords.Demand(line, where, new SkiaRuler()));
 
     /// <summary>A whole number between two bounds.</summary>
     /// <param name="least">The least.</param>

@@ -84,9 +84,9 @@ internal static class JarAnswer
 
     private static IEnumerable<(string, string?)> Dates(Jar jar) =>
     [
-        ("test from", DateWords.Estimate(jar.Dates.TestFrom)),
-        ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass"),
-        ("stands on", jar.Dates.Basis is null ? null : KeepingWords.Basis(jar.Dates)),
+        ("test from", jar.FailedOn is null ? DateWords.Estimate(jar.Dates.TestFrom) : null),
+        FailureWords.Row(jar),
+        ("stands on", jar.Dates.Basis is null || jar.FailedOn is not null ? null : KeepingWords.Basis(jar.Dates)),
         ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}: the label is out of date" : null),
     ];
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using JarLabel.Bench.Labels.Many;
 using JarLabel.Bench.Lists;
+using JarLabel.Core;
 
 namespace JarLabel.Cli.Answers;
 
@@ -14,14 +15,16 @@ internal static class LabelsAnswer
         var screen = new Screen().Title($"{Count(labels.Labels, "label")} for {Count(labels.Jars, "jar")} on {Count(labels.Pages, "page")}").Gap().Rows(Rows(labels));
         return Answer.Of(
             screen.Next(session.Workbench.DryRun ? "the same without --dry-run writes it" : "jarlabel sheet state"),
-            new LabelsAnswerJson(LabelsJson.Of(labels)),
-            c => c.LabelsAnswerJson);
+            new LabelsAnswerJson(LabelsJson.Of(labels), labels.Cautions),
+            c => c.LabelsAnswerJson,
+            labels.Cautions);
     }
 
     /// <summary>Batches that a list mixed.</summary>
     internal static Answer Of(Session session, MixedList mixed)
     {
         var jars = mixed.Jars.ToArray();
+        Problem[] cautions = [.. mixed.Cautions, .. mixed.Labels?.Cautions ?? []];
         var screen = new Screen().Title($"{Count(jars.Length, "jar")} mixed: {(jars.Length == 1 ? $"{jars[0]}" : $"{jars[0]} to {jars[^1]}")}");
         if (mixed.Labels is { } labels)
         {
@@ -30,9 +33,9 @@ internal static class LabelsAnswer
 
         return Answer.Of(
             screen.Next(session.Workbench.DryRun ? "the same without --dry-run records it" : "jarlabel shelf"),
-            new MixedListJson([.. jars.Select(jar => jar.ToString())], mixed.Labels is { } printed ? LabelsJson.Of(printed) : null, mixed.Cautions),
+            new MixedListJson([.. jars.Select(jar => jar.ToString())], mixed.Labels is { } printed ? LabelsJson.Of(printed) : null, cautions),
             c => c.MixedListJson,
-            mixed.Cautions);
+            cautions);
     }
 
     private static (string, string?)[] Rows(WrittenLabels labels) =>
@@ -40,8 +43,13 @@ internal static class LabelsAnswer
         ("labels", labels.File),
         ("on", $"{labels.Sheet}, {Places(labels)}; print at actual size"),
         ("left out", labels.LeftOut.Count == 0 ? null : $"no longer on a shelf: {Named(labels.LeftOut)}"),
-        ("on the card", labels.WithMoved == 0 ? null : $"{labels.WithMoved} of the labels had no room for everything; \"jarlabel card\" prints the rest"),
+        ("dated anew", labels.Redated.Count == 0 ? null : $"by this shop's drying tests: {Named(labels.Redated)}"),
+        MovedRow(labels),
     ];
+
+    private static (string, string?) MovedRow(WrittenLabels labels) => labels.WithMoved == 0 ? ("", null)
+        : labels.Design == Cards.Design ? (Cards.LeftOut, $"on {labels.WithMoved} of the cards there was no room for everything; \"jarlabel jar N\" tells all")
+        : ("on the card", $"{labels.WithMoved} of the labels had no room for everything; \"jarlabel card\" prints the rest");
 
     private static string Places(WrittenLabels labels) => labels.First.Sheet == labels.Last.Sheet
         ? Say($"sheet {labels.First.Sheet}, {(labels.Labels == 1 ? "place" : "places")} {labels.First.Place}{(labels.Labels == 1 ? "" : Say($" to {labels.Last.Place}"))}")

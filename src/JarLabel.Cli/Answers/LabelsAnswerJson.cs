@@ -1,4 +1,6 @@
+using JarLabel.Core;
+
 namespace JarLabel.Cli.Answers;
 
 /// <summary>What <c>label</c> says of many labels.</summary>
-internal sealed record LabelsAnswerJson(LabelsJson Labels);
+internal sealed record LabelsAnswerJson(LabelsJson Labels, IReadOnlyList<Problem> Warnings);

@@ -15,7 +15,8 @@ internal sealed record LabelsJson(
     int LastSheet,
     int LastPosition,
     IReadOnlyList<int> LeftOut,
-    int WithTextOnCard)
+    int WithTextOnCard,
+    IReadOnlyList<int> Redated)
 {
     internal static LabelsJson Of(WrittenLabels labels) => new(
         labels.File,
@@ -29,5 +30,6 @@ internal sealed record LabelsJson(
         labels.Last.Sheet,
         labels.Last.Place,
         labels.LeftOut,
-        labels.WithMoved);
+        labels.WithMoved,
+        labels.Redated);
 }

@@ -41,7 +41,7 @@ internal static class BagCommand
             typed.Needed(Grade, "garnet", session.Grade),
             typed.Needed(Weight, "\"500 g\"", MassText.Read),
             typed.Needed(Made, "2025-10-01", Words.DayUntil(session.Workbench.Now)),
-            typed.Fact(Note, Words.TextUpTo(120)),
+            typed.Fact(Note, Words.PrintedUpTo(120)),
             Label.Read(typed));
         return typed.Then(() => BagDesk.Add(session.Workbench, request).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
     }
@@ -56,7 +56,7 @@ internal static class BagCommand
 
     private static Result<Answer> Discard(Typed typed, Session session)
     {
-        var (bag, why) = (typed.Needed(Bag, SupplyNumber.ReadBag), typed.Fact(Why, Words.TextUpTo(120)));
+        var (bag, why) = (typed.Needed(Bag, SupplyNumber.ReadBag), typed.Fact(Why, Words.PrintedUpTo(120)));
         return typed.Then(() => BagDesk.Discard(session.Workbench, bag, why).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
     }
 }

@@ -46,7 +46,7 @@ internal static class BottleCommand
             typed.Needed(Since, "2026-03-01", Words.DayUntil(session.Workbench.Now)),
             typed.Text(Shelf),
             typed.Value(Material, Words.Material),
-            typed.Fact(Note, Words.TextUpTo(120)),
+            typed.Fact(Note, Words.PrintedUpTo(120)),
             Label.Read(typed));
         return typed.Then(() => BottleDesk.Add(session.Workbench, request).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
     }
@@ -67,7 +67,7 @@ internal static class BottleCommand
 
     private static Result<Answer> Discard(Typed typed, Session session)
     {
-        var (bottle, why) = (typed.Needed(Bottle, SupplyNumber.ReadBottle), typed.Fact(Why, Words.TextUpTo(120)));
+        var (bottle, why) = (typed.Needed(Bottle, SupplyNumber.ReadBottle), typed.Fact(Why, Words.PrintedUpTo(120)));
         return typed.Then(() => BottleDesk.Discard(session.Workbench, bottle, why).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
     }
 }

@@ -18,7 +18,7 @@ internal static class DiscardCommand
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var number = typed.Needed(Jar, JarNumber.Read);
-        var why = typed.Fact(Why, Words.TextUpTo(120));
+        var why = typed.Fact(Why, Words.PrintedUpTo(120));
         return typed.Then(() => DiscardJar.Do(session.Workbench, number, why).Then<Answer>(outcome => JarAnswer.Changed(session, outcome)));
     }
 }

@@ -56,9 +56,9 @@ internal static class MixCommand
             Flakes.Day(typed, session),
             Batch.ReadTemperature(typed),
             typed.Text(Shelf),
-            typed.Fact(By, Words.TextUpTo(60)),
-            typed.Fact(Job, Words.TextUpTo(120)),
-            typed.Fact(Note, Words.TextUpTo(500)),
+            typed.Fact(By, Words.PrintedUpTo(60)),
+            typed.Fact(Job, Words.PrintedUpTo(120)),
+            typed.Fact(Note, Words.PrintedUpTo(500)),
             Label.Read(typed))
         {
             Bag = bag,

@@ -28,8 +28,8 @@ internal sealed class NewJarOptions
     internal NewJar Read(Typed typed) => new(
         container.Read(typed),
         typed.Text(shelf),
-        typed.Fact(by, Words.TextUpTo(60)),
-        typed.Fact(job, Words.TextUpTo(120)),
-        typed.Fact(note, Words.TextUpTo(500)),
+        typed.Fact(by, Words.PrintedUpTo(60)),
+        typed.Fact(job, Words.PrintedUpTo(120)),
+        typed.Fact(note, Words.PrintedUpTo(500)),
         label.Read(typed));
 }

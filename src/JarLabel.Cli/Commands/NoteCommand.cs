@@ -18,7 +18,7 @@ internal static class NoteCommand
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var number = typed.Needed(Jar, JarNumber.Read);
-        var text = typed.Needed(Text, Words.TextUpTo(500));
+        var text = typed.Needed(Text, Words.PrintedUpTo(500));
         return typed.Then(() => NoteJar.Do(session.Workbench, number, text).Then<Answer>(outcome => JarAnswer.Changed(session, outcome)));
     }
 }

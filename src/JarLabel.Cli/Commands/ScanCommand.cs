@@ -78,7 +78,7 @@ internal static class ScanCommand
             JarTitle.Of(jar, session.Workbench.Catalog),
             StateWords.Of(State(session, scanned)),
             scanned.OutOfDate ? "out of date" : scanned.Revision is null ? "" : "true",
-            DateWords.Of(jar.Dates.UseBy),
+            jar.FailedOn is { } failed ? FailureWords.On(failed) : DateWords.Of(jar.Dates.UseBy),
         ];
     }
 

@@ -20,7 +20,7 @@ internal static class UseCommand
     {
         var number = typed.Needed(Jar, JarNumber.Read);
         var amount = typed.Needed(Amount, TakenText.Read);
-        var job = typed.Fact(Job, Words.TextUpTo(120));
+        var job = typed.Fact(Job, Words.PrintedUpTo(120));
         return typed.Then(() => UseJar.Do(session.Workbench, number, amount.Volume, job).Then<Answer>(outcome => JarAnswer.Changed(session, outcome)));
     }
 }

@@ -17,8 +17,8 @@ internal static class ShopSetting
 
     private static readonly Dictionary<string, Func<Workbench, string, Result<ShopSettings>>> Changes = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["name"] = Setting((s, name) => s with { Name = name }, ShopWords.Printed(60), s => s with { Name = null }),
-        ["contact"] = Setting((s, contact) => s with { Contact = contact }, ShopWords.Printed(60), s => s with { Contact = null }),
+        ["name"] = Setting((s, name) => s with { Name = name }, Words.PrintedUpTo(60), s => s with { Name = null }),
+        ["contact"] = Setting((s, contact) => s with { Contact = contact }, Words.PrintedUpTo(60), s => s with { Contact = null }),
         ["base-url"] = Setting((s, address) => s with { BaseUrl = address }, ShopAddress.Read, s => s with { BaseUrl = null }),
         ["rules"] = Setting((s, rules) => s with { Rules = rules }, Words.Rules, s => s with { Rules = Usual.Rules }),
         ["units"] = Setting((s, metric) => s with { Metric = metric }, Words.Metric, s => s with { Metric = Usual.Metric }),
@@ -77,7 +77,9 @@ internal static class ShopSetting
             return TypingProblems.NotAShelf(text, Where);
         }
 
-        return Words.TextUpTo(40)(name, Where).Then(known => temperature.Trim() == None
+        // A card's history names shelves; one that is there already keeps its name.
+        var read = bench.Settings.Shelves.Any(shelf => shelf.Name == name.Trim()) ? Words.TextUpTo(40) : Words.PrintedUpTo(40);
+        return read(name, Where).Then(known => temperature.Trim() == None
             ? ForgetShelf.Do(bench, known, Where)
             : TemperatureText.Read(temperature, Where).Then<ShopSettings>(warm => Warmed(bench, known, warm)));
     }

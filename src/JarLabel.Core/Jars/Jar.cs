@@ -29,6 +29,9 @@ public sealed record Jar(
     /// <summary>How it last was tested; null when it never was.</summary>
     public TestResult? Test { get; init; }
 
+    /// <summary>The day its drying test failed; null where it never did, or a later test passed. Such a jar has no use-by to promise.</summary>
+    public DateOnly? FailedOn => Test is { Passed: false } failed ? failed.Day : null;
+
     /// <summary>What last changed its contents after the mixing; null when nothing did.</summary>
     public LastChange? Changed { get; init; }
 

@@ -5,7 +5,8 @@ using JarLabel.Core.Reminders;
 
 namespace JarLabel.Core.Labels;
 
-/// <summary>What a calendar says of a jar: swirl, ready, test, use-by. What is past is left out.</summary>
+/// <summary>What a calendar says of a jar: swirl, ready, test, use-by. What is past is left out, and of a
+/// jar whose drying test failed what would promise anything.</summary>
 public static class JarReminders
 {
     private const int SwirlHours = 2;
@@ -17,7 +18,8 @@ public static class JarReminders
     /// <param name="what">What is in it.</param>
     /// <param name="dates">Its dates.</param>
     /// <param name="now">The moment.</param>
-    public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now)
+    /// <param name="failed">True when its last drying test failed.</param>
+    public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now, bool failed = false)
     {
         ArgumentNullException.ThrowIfNull(dates);
         var name = jar is { } known ? $"jar {known}" : "the new jar";
@@ -28,12 +30,12 @@ public static class JarReminders
             yield return At("ready", $"{Capital.Of(name)} should be dissolved", $"{what}: strain it before use. An estimate.", dates.Ready);
         }
 
-        if (dates.TestFrom >= day)
+        if (!failed && dates.TestFrom >= day)
         {
             yield return OnDay("test", $"Test {name}", $"{what}: from today try a few drops on glass before use.", dates.TestFrom);
         }
 
-        if (dates.UseBy >= day)
+        if (!failed && dates.UseBy >= day)
         {
             yield return OnDay("use-by", $"Use {name} by today (estimate)", $"{what}: expected to dry hard until about today; a few drops on glass decide.", dates.UseBy);
         }

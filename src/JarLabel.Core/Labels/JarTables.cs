@@ -10,15 +10,24 @@ internal static class JarTables
     /// <summary>The cuts that jobs ask for: wash coat, sealer, padding, bodying, build. Common practice.</summary>
     private static readonly double[] CommonCuts = [0.5, 1, 1.5, 2, 3];
 
-    /// <summary>Word and date, the most important first.</summary>
-    internal static IReadOnlyList<IReadOnlyList<string>> Dates(Jar jar) =>
-    [
-        ["mixed", DateWords.Of(DateOnly.FromDateTime(jar.MixedAt))],
-        ["use by ≈", DateWords.Of(jar.Dates.UseBy)],
-        .. Changed(jar),
-        ["test from ≈", DateWords.Of(jar.Dates.TestFrom)],
-        .. Ready(jar),
-    ];
+    /// <summary>Word and date, the most important first. Where a drying test failed that stands in the place of the use-by, and no date promises
+    /// anything.</summary>
+    internal static IReadOnlyList<IReadOnlyList<string>> Dates(Jar jar) => jar.FailedOn is { } failed
+        ?
+        [
+            ["mixed", DateWords.Of(DateOnly.FromDateTime(jar.MixedAt))],
+            [FailureWords.Failed, DateWords.Of(failed)],
+            ["do not use", "as a finish"],
+            .. Changed(jar),
+        ]
+        :
+        [
+            ["mixed", DateWords.Of(DateOnly.FromDateTime(jar.MixedAt))],
+            ["use by ≈", DateWords.Of(jar.Dates.UseBy)],
+            .. Changed(jar),
+            ["test from ≈", DateWords.Of(jar.Dates.TestFrom)],
+            .. Ready(jar),
+        ];
 
     /// <summary>What is in it: name, metric, US, weight.</summary>
     internal static IReadOnlyList<IReadOnlyList<string>> Batch(Jar jar) => jar.Contents.Recipe is not { } recipe

@@ -59,9 +59,9 @@ internal static class MixForm
             SharedFields.FlakeDay(entry, bench),
             entry.Value("--temp", TemperatureText.Read),
             entry.Text("--shelf"),
-            entry.Fact("--by", Words.TextUpTo(60)),
-            entry.Fact("--job", Words.TextUpTo(120)),
-            entry.Fact("--note", Words.TextUpTo(500)),
+            entry.Fact("--by", Words.PrintedUpTo(60)),
+            entry.Fact("--job", Words.PrintedUpTo(120)),
+            entry.Fact("--note", Words.PrintedUpTo(500)),
             SharedFields.LabelOf(entry))
         {
             Bag = bag,

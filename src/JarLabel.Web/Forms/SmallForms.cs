@@ -17,7 +17,7 @@ internal static class SmallForms
         (bench, jar, entry) =>
         {
             var amount = entry.Needed("VOLUME", "\"100 mL\"", TakenText.Read);
-            var job = entry.Fact("--job", Words.TextUpTo(120));
+            var job = entry.Fact("--job", Words.PrintedUpTo(120));
             return entry.Then(() => UseJar.Do(bench, jar, amount.Volume, job));
         });
 
@@ -44,7 +44,7 @@ internal static class SmallForms
         (_, _) => [new("TEXT", "What there is to say")],
         (bench, jar, entry) =>
         {
-            var text = entry.Needed("TEXT", "\"strained twice\"", Words.TextUpTo(500));
+            var text = entry.Needed("TEXT", "\"strained twice\"", Words.PrintedUpTo(500));
             return entry.Then(() => NoteJar.Do(bench, jar, text));
         });
 
@@ -83,7 +83,7 @@ internal static class SmallForms
         (_, _) => [new("--why", "Why", "stays tacky")],
         (bench, jar, entry) =>
         {
-            var why = entry.Fact("--why", Words.TextUpTo(120));
+            var why = entry.Fact("--why", Words.PrintedUpTo(120));
             return entry.Then(() => DiscardJar.Do(bench, jar, why));
         })
     { Says = "Takes the jar off the shelf for good. What is left in it is waste that burns: hand it in as your local rules say, not into the drain." };

@@ -12,6 +12,7 @@ namespace JarLabel.Web.Pages;
 internal static class JarPage
 {
     private const string UseByMoved = "JL124";
+    private const string LabelPromises = "JL160";
     private const string OlderRevision = "JL186";
     private const string Gone = "JL187";
 
@@ -46,7 +47,7 @@ internal static class JarPage
     /// <summary>A label that is out of date, because the jar is another by now or keeps otherwise, and a jar that is gone, are told before
     /// anything else.</summary>
     private static bool IsOnTop(Scanned scanned, Problem caution) =>
-        caution.Code is OlderRevision or Gone || (caution.Code == UseByMoved && scanned.Jar.History.IsLabelled);
+        caution.Code is OlderRevision or Gone or LabelPromises || (caution.Code == UseByMoved && scanned.Jar.History.IsLabelled);
 
     private static Markup OnTop(Scanned scanned) => Html.All(scanned.Jar.Cautions.Where(c => IsOnTop(scanned, c)).Select(c => Html.Of(
         $"""<p class="warn" role="alert">{(c.Code == Gone ? "" : "Out-of-date label. ")}{c.Message} <small>{c.Code}</small></p>""")));

@@ -18,7 +18,7 @@ internal static class JarParts
             $"""
             <h1>{Cut(jar)}{title[1]}<br><small>Jar {jar.Number} · rev {jar.Revision} · shelf {jar.Shelf}</small></h1>
             <p class="state{(state is JarState.Past or JarState.Discarded ? " past" : "")}">{StateShape.Of(state)} {(jar.OnShelf ? JarStateWords.Of(state) : Gone(history))}</p>
-            {(jar.OnShelf ? Html.Of($"""<p class="by">use by {DateWords.Estimate(UseBy(jar))}</p><p>holds {Holds(bench, jar)}</p>""") : default)}
+            {(jar.OnShelf ? Html.Of($"""<p class="by">{(jar.FailedOn is { } failed ? FailureWords.On(failed) : $"use by {DateWords.Estimate(UseBy(jar))}")}</p><p>holds {Holds(bench, jar)}</p>""") : default)}
             """);
     }
 
@@ -73,7 +73,7 @@ internal static class JarParts
         <section aria-labelledby="dates"><h2 id="dates">Dates</h2>
         {Rows([
             .. text!.Tables["dates"].Select(r => (r[0], (string?)r[1])),
-            ("stands on", KeepingWords.Basis(jar.Dates)),
+            ("stands on", jar.FailedOn is null ? KeepingWords.Basis(jar.Dates) : null),
             ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}: the label is out of date" : null),
         ])}</section>
         """));

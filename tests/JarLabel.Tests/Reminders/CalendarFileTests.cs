@@ -41,6 +41,11 @@ public class CalendarFileTests
     public void What_is_past_is_left_out() =>
         Assert.Equal(["Use jar 142-5 by today (estimate)"], Of(new DateTime(2026, 8, 1, 9, 0, 0)).Select(r => r.Title));
 
+    [Fact]
+    public void A_jar_whose_test_failed_is_neither_to_be_tested_nor_to_be_used() => Assert.Equal(
+        ["Swirl jar 142-5", "Jar 142-5 should be dissolved"],
+        JarReminders.Of("0123", JarNumber.From(142), 3, "1½ lb cut of garnet", Dates, Now, failed: true).Select(r => r.Title));
+
     /// <summary>Commas, semicolons, backslashes and line ends are the ones that need care; a long line is folded and no character is torn.</summary>
     [Fact, Cites(References.Rfc5545, "3.1 folding, 3.3.11 escaping")]
     public void Awkward_words_come_back_as_they_were()

@@ -55,6 +55,20 @@ public sealed class JarPageTests : IDisposable
     }
 
     [Fact]
+    public async Task A_label_from_before_the_failed_test_is_told_on_top_until_there_is_a_new_one()
+    {
+        shop.Now = new DateTime(2026, 4, 20, 9, 0, 0);
+        TestJar.Do(shop.Bench(), JarNumber.From(1), passed: false, null).Require();
+        var failed = await shop.Get("/J/1-9.1");
+        Assert.InRange(failed.Text.IndexOf("JL160", StringComparison.Ordinal), 0, failed.Text.IndexOf("<h1", StringComparison.Ordinal));
+        Assert.Contains("test failed 20 Apr 2026", failed.Seen, StringComparison.Ordinal);
+        Assert.DoesNotContain("use by ≈", failed.Seen, StringComparison.Ordinal);
+
+        Assert.Equal(303, (await shop.Fill("/J/1-9/label", ("do", "record"))).Status);
+        Assert.DoesNotContain("JL160", (await shop.Get("/J/1-9.1")).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_jar_that_is_gone_says_so_before_anything_else_and_offers_only_to_take_that_back()
     {
         DiscardJar.Do(shop.Bench(), JarNumber.From(1), "stays tacky").Require();

@@ -1,9 +1,10 @@
 using System.Globalization;
+using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Recording;
 using JarLabel.Bench.Sheets;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
+using JarLabel.Core.Keeping;
 using JarLabel.Layout;
 using JarLabel.Layout.Marks;
 using JarLabel.Render;
@@ -20,15 +21,20 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress pres
     private readonly List<LabelledJar> labelled = [];
     private readonly List<Problem> unread = [];
     private readonly PageFiller filler = press.Filler(stock);
+    private readonly LabelCautions cautions = new();
     private int pages;
 
     internal Result<WrittenLabels> Write(JarPick pick, string? file)
     {
         var count = pick.Labels;
         var path = file ?? UsualPath();
-        return SheetsInUse.TakeNext(bench, step, stock.Sheet, count, start).Then(places =>
-            Draw(path, filler.Fill(Labels(pick.Jars, places))).Then(drawn => Record(drawn).Then<WrittenLabels>(_ => new WrittenLabels(
-                path, stock.Design.Id, stock.Sheet.Id, pick.Jars.Count, count, pages, places[0], places[^1], pick.LeftOut, filler.WithMoved))));
+        return ShopLives.Of(bench, step).Then(lives => SheetsInUse.TakeNext(bench, step, stock.Sheet, count, start).Then(places =>
+            Draw(path, filler.Fill(Labels(pick.Jars, places, lives))).Then(drawn => Record(drawn).Then<WrittenLabels>(_ => new WrittenLabels(
+                path, stock.Design.Id, stock.Sheet.Id, pick.Jars.Count, count, pages, places[0], places[^1], pick.LeftOut, filler.WithMoved)
+            {
+                Redated = [.. labelled.Where(jar => jar.Redated is not null).Select(jar => jar.Jar)],
+                Cautions = cautions.All,
+            }))));
     }
 
     private string Moment => bench.Now.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture);
@@ -38,30 +44,36 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress pres
         .Select(n => Path.Combine(bench.Folder.Labels, string.Create(CultureInfo.InvariantCulture, $"labels-{bench.Now:yyyy-MM-dd-HHmmss}{(n > 1 ? $"-{n}" : "")}-{stock.Design.Id}.pdf")))
         .First(path => !File.Exists(path));
 
-    /// <summary>The labels in order, each jar read when its turn comes.</summary>
-    private IEnumerable<Placement> Labels(IReadOnlyList<JarCopies> jars, IReadOnlyList<SheetPlace> places)
+    /// <summary>The labels in order, each jar read when its turn comes and dated by the shop's tests as it would be alone.</summary>
+    private IEnumerable<Placement> Labels(IReadOnlyList<JarCopies> jars, IReadOnlyList<SheetPlace> places, LearnedLives lives)
     {
         var at = 0;
         foreach (var (number, copies) in jars)
         {
-            if (!Text(JarNumber.From(number)).TryGet(out var read, out var problems))
+            if (!Dated(JarNumber.From(number), lives).TryGet(out var read, out var problems))
             {
                 unread.AddRange(problems);
                 continue;
             }
 
-            labelled.Add(new LabelledJar(number, read.Jar.Revision, read.Text.Code ?? "", places[at], copies));
+            var text = JarWords.Of(bench, read.History, JarWords.Hazards(bench, read.History.Jar));
+            cautions.Look(read.History);
+            labelled.Add(new LabelledJar(number, read.History.Jar.Revision, text.Code ?? "", read.Redated, places[at], copies));
             for (var copy = 0; copy < copies; copy++, at++)
             {
-                yield return new Placement(read.Text, places[at].Sheet, places[at].Place, $"jar {read.Jar.Number}");
+                yield return new Placement(text, places[at].Sheet, places[at].Place, $"jar {read.History.Jar.Number}");
                 progress?.Invoke(at + 1, places.Count);
             }
         }
     }
 
-    private Result<(Jar Jar, LabelText Text)> Text(JarNumber number) =>
-        JarHistory.Of(number, step.EventsOf(Subject.Jar(number.Value))).Then<(Jar, LabelText)>(history =>
-            (history.Jar, JarWords.Of(bench, history, JarWords.Hazards(bench, history.Jar))));
+    /// <summary>The jar with the dates that the tests say now. They are recorded with its label, after all labels were drawn.</summary>
+    private Result<(JarHistory History, Redated? Redated)> Dated(JarNumber number, LearnedLives lives) =>
+        JarHistory.Of(number, step.EventsOf(Subject.Jar(number.Value))).Then(history =>
+        {
+            var redated = LearnedDates.Mark(bench, lives, history).Learned is { } now ? new Redated(bench.Now, now) : null;
+            return (redated is null ? history : history.With(redated)).Then<(JarHistory, Redated?)>(dated => (dated, redated));
+        });
 
     /// <summary>Draws the pages into the file; on a dry run they are made and dropped.</summary>
     private Result<DrawnFile> Draw(string path, IEnumerable<Page> made)
@@ -112,8 +124,13 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress pres
 
     private Result<int> Record(DrawnFile file)
     {
-        foreach (var (jar, revision, payload, first, copies) in labelled)
+        foreach (var (jar, revision, payload, redated, first, copies) in labelled)
         {
+            if (redated is not null)
+            {
+                step.Append(Subject.Jar(jar), Moment, nameof(Redated), revision, JarEventJson.Write(redated));
+            }
+
             var written = new Labelled(bench.Now, revision, file.Path, stock.Design.Id, stock.Sheet.Id, first.Place, payload)
             {
                 Sha256 = file.Sha256,

@@ -1,3 +1,4 @@
+using JarLabel.Core.Jars;
 using JarLabel.Store.Sheets;
 
 namespace JarLabel.Bench.Labels.Many;
@@ -6,6 +7,7 @@ namespace JarLabel.Bench.Labels.Many;
 /// <param name="Jar">The jar's number.</param>
 /// <param name="Revision">The revision the labels speak of.</param>
 /// <param name="Payload">What their code says.</param>
+/// <param name="Redated">The dates it gets with this label; null where those on record still hold.</param>
 /// <param name="First">Where the first of them stands.</param>
 /// <param name="Copies">How many there are.</param>
-internal readonly record struct LabelledJar(int Jar, int Revision, string Payload, SheetPlace First, int Copies);
+internal readonly record struct LabelledJar(int Jar, int Revision, string Payload, Redated? Redated, SheetPlace First, int Copies);

@@ -1,3 +1,4 @@
+using JarLabel.Core;
 using JarLabel.Store.Sheets;
 
 namespace JarLabel.Bench.Labels.Many;
@@ -14,4 +15,11 @@ namespace JarLabel.Bench.Labels.Many;
 /// <param name="LeftOut">Jars of a run that are no longer on a shelf.</param>
 /// <param name="WithMoved">Labels that had no room for everything; the rest stands on the jar card.</param>
 public sealed record WrittenLabels(
-    string File, string Design, string Sheet, int Jars, int Labels, int Pages, SheetPlace First, SheetPlace Last, IReadOnlyList<int> LeftOut, int WithMoved);
+    string File, string Design, string Sheet, int Jars, int Labels, int Pages, SheetPlace First, SheetPlace Last, IReadOnlyList<int> LeftOut, int WithMoved)
+{
+    /// <summary>Jars that got other dates by the shop's drying tests.</summary>
+    public IReadOnlyList<int> Redated { get; init; } = [];
+
+    /// <summary>What should be known of them as they are printed.</summary>
+    public IReadOnlyList<Problem> Cautions { get; init; } = [];
+}
