@@ -53,7 +53,7 @@ internal static class BenchProblems
         new("JL125", $"Read {DateWords.Of(read)} as the moment of the test, and jar {jar} was mixed only {DateWords.Of(mixed)}; a test comes after the mixing, such as --at {mixed.AddDays(30).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.", "--at");
 
     internal static Problem OutOfOrder(JarNumber jar, JarEvent before, JarEvent read) =>
-        new("JL356", $"Read {DateWords.Of(read.At)} as the moment of this step, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, which it builds on. Give a later moment, such as --at {before.At.AddDays(1).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}{(before is IBeginning ? "" : $", or take that step back first: \"jarlabel undo {jar.Value}\"")}.", "--at");
+        new("JL357", $"Read {DateWords.Of(read.At)} as the moment of this step, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, which it builds on. Give a later moment, such as --at {before.At.AddDays(1).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}{(before is IBeginning ? "" : $", or take that step back first: \"jarlabel undo {jar.Value}\"")}.", "--at");
 
     internal static Problem PassAfterFailure(JarNumber jar) =>
         new("JL126", $"A test of jar {jar} on the same day or earlier failed, and this one passed: they contradict each other. Both are kept; what the shop learns from counts the failure. If that was a slip, \"jarlabel undo {jar.Value}\" and record the right one.", "VERDICT");
@@ -63,7 +63,7 @@ internal static class BenchProblems
         : new("JL140", $"These jars failed their drying test, and their labels say so in place of a use-by: {Named(jars, j => $"{j.Jar} on {DateWords.Of(j.Day)}")}. Do not use them as a finish.", "JAR");
 
     internal static Problem LabelStillPromises(JarNumber jar) =>
-        new("JL160", $"The label on jar {jar} still gives a use-by. \"jarlabel label {jar.Value}\" prints one that says the test failed; \"jarlabel discard {jar.Value}\" takes the jar off the shelf.", "JAR");
+        new("JL359", $"The label on jar {jar} still gives a use-by. \"jarlabel label {jar.Value}\" prints one that says the test failed; \"jarlabel discard {jar.Value}\" takes the jar off the shelf.", "JAR");
 
     internal static Problem DrawnOtherwise(IReadOnlyList<string> labels, IReadOnlyList<string> signs) =>
         new("JL363", $"The label typeface has no {Named(signs, Quoted.Of)}, read in words on record of {Named(labels, name => name)}; \"{OwnWords.StandIn}\" is printed for each. Nothing on record is changed.");
@@ -84,7 +84,7 @@ internal static class BenchProblems
     internal static Problem FileNotThere(string file) => new("JL534", "The file to be printed is not in its place yet, or cannot be read.", file);
 
     internal static Problem NothingLeftToDecant(JarNumber jar, int place) =>
-        new("JL140", string.Create(CultureInfo.InvariantCulture, $"Amount {place} takes all that jar {jar} holds, and more stands behind it. What takes all can only be the last, such as --into \"100 mL,all\"."), "--into");
+        new("JL358", string.Create(CultureInfo.InvariantCulture, $"Amount {place} takes all that jar {jar} holds, and more stands behind it. What takes all can only be the last, such as --into \"100 mL,all\"."), "--into");
 
     internal static Problem NothingToDecant() =>
         new("JL149", "Read no amount; say how much goes into each new jar, such as --into \"200 mL,200 mL\".", "--into");

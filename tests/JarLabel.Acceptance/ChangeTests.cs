@@ -65,7 +65,7 @@ public sealed class ChangeTests : IDisposable
         shop.Json("thin", "1", "--to", "1.5", "--no-label", "--at", "2026-06-02");
         var run = shop.Run(step, "1", how, "--at", at);
         Assert.Equal(2, run.ExitCode);
-        Assert.Contains("error JL356: --at: Read", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("error JL357: --at: Read", run.Errors, StringComparison.Ordinal);
         Assert.Equal(2, shop.Json("jar", "1")["history"]!.AsArray().Count(e => e!["event"]!.GetValue<string>() != "Labelled"));
         Assert.Equal(0, shop.Run(step, "1", how, "--at", "2026-06-03").ExitCode);
     }
@@ -113,7 +113,7 @@ public sealed class ChangeTests : IDisposable
     {
         var run = shop.Run("decant", "1", "--into", into);
         Assert.Equal(2, run.ExitCode);
-        Assert.StartsWith("error JL140: --into:", run.Errors, StringComparison.Ordinal);
+        Assert.StartsWith("error JL358: --into:", run.Errors, StringComparison.Ordinal);
         Assert.DoesNotContain("used up", run.Errors, StringComparison.Ordinal);
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
         Assert.Equal(0, shop.Run("decant", "1", "--into", "100 mL,all").ExitCode);

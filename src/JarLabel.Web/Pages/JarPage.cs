@@ -12,7 +12,7 @@ namespace JarLabel.Web.Pages;
 internal static class JarPage
 {
     private const string UseByMoved = "JL124";
-    private const string LabelPromises = "JL160";
+    private const string LabelPromises = "JL359";
     private const string OlderRevision = "JL186";
     private const string Gone = "JL187";
 

@@ -60,12 +60,12 @@ public sealed class JarPageTests : IDisposable
         shop.Now = new DateTime(2026, 4, 20, 9, 0, 0);
         TestJar.Do(shop.Bench(), JarNumber.From(1), passed: false, null).Require();
         var failed = await shop.Get("/J/1-9.1");
-        Assert.InRange(failed.Text.IndexOf("JL160", StringComparison.Ordinal), 0, failed.Text.IndexOf("<h1", StringComparison.Ordinal));
+        Assert.InRange(failed.Text.IndexOf("JL359", StringComparison.Ordinal), 0, failed.Text.IndexOf("<h1", StringComparison.Ordinal));
         Assert.Contains("test failed 20 Apr 2026", failed.Seen, StringComparison.Ordinal);
         Assert.DoesNotContain("use by ≈", failed.Seen, StringComparison.Ordinal);
 
         Assert.Equal(303, (await shop.Fill("/J/1-9/label", ("do", "record"))).Status);
-        Assert.DoesNotContain("JL160", (await shop.Get("/J/1-9.1")).Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("JL359", (await shop.Get("/J/1-9.1")).Text, StringComparison.Ordinal);
     }
 
     [Fact]
