@@ -60,14 +60,13 @@ public static class WriteNotice
         bench.Settings.Name,
         bench.Settings.Contact);
 
-    /// <summary>The air is reckoned with the solvent on the shelf that is the worst to breathe.</summary>
-    private static AirAssessment? WorstAir(Workbench bench, IReadOnlyList<string> solvents, AirQuestion question) => solvents
+    /// <summary>The air is reckoned with the solvents on the shelf that are the worst to breathe and the first to burn.</summary>
+    private static AirAssessment? WorstAir(Workbench bench, IReadOnlyList<string> solvents, AirQuestion question) => RoomAirAssessor.Worst(solvents
         .DefaultIfEmpty(UsualSolvent)
         .Distinct()
         .Select(id => RoomAirAssessor.Assess(bench.Catalog.SolventOf(id), question, bench.Rules))
         .Where(answer => answer.Ok)
-        .Select(answer => answer.Require())
-        .MaxBy(air => air.FractionOfLimit);
+        .Select(answer => answer.Require()));
 
     /// <summary>The stock and design of a notice.</summary>
     public static LabelChoice Stock(NoticePaper paper) => new(Design, SheetFor(paper));

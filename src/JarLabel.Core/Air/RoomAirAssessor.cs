@@ -16,16 +16,26 @@ public static class RoomAirAssessor
     public static Result<AirAssessment> Assess(Solvent solvent, AirQuestion question, RuleSet rules)
     {
         ArgumentNullException.ThrowIfNull(solvent);
-        var answers = solvent.Compositions.Select(c => Assess(c, question, rules)).OfType<AirAssessment>().ToArray();
-        return answers.MaxBy(a => a.FractionOfLimit) is { } worst
+        return Worst(solvent.Compositions.Select(c => Assess(c, question, rules)).OfType<AirAssessment>()) is { } worst
             ? worst with
             {
-                FractionOfLel = answers.Max(a => a.FractionOfLel),
-                AirForQuarterLel = answers.MaxBy(a => a.AirForQuarterLel.CubicMetersPerHour)!.AirForQuarterLel,
                 Doubts = [.. worst.Doubts, .. solvent.CompositionKnown ? [] : new[] { "The composition is not known: breathing and fire are each answered for the worst it may be." }],
                 Unverified = [.. UnverifiedFigures.Of(solvent), .. worst.Unverified],
             }
             : AirProblems.NothingVolatile(solvent.Id);
+    }
+
+    /// <summary>Of several liquids the one that is the worst to breathe, with the fire of the one that burns soonest; null when there is none.</summary>
+    public static AirAssessment? Worst(IEnumerable<AirAssessment> answers)
+    {
+        AirAssessment[] all = [.. answers];
+        return all.MaxBy(a => a.FractionOfLimit) is { } worst
+            ? worst with
+            {
+                FractionOfLel = all.Max(a => a.FractionOfLel),
+                AirForQuarterLel = all.MaxBy(a => a.AirForQuarterLel.CubicMetersPerHour)!.AirForQuarterLel,
+            }
+            : null;
     }
 
     /// <summary>The answer for a composition; null when nothing in it is known to evaporate.</summary>

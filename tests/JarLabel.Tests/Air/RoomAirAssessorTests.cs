@@ -94,6 +94,17 @@ public class RoomAirAssessorTests
         Assert.Equal(52.2, answer.AirForQuarterLel.CubicMetersPerHour, 0.2);
     }
 
+    /// <summary>By hand, a litre in 50 m³: methanol 24.70 mol, 1.188 %, 59 times its 200 ppm but 0.198 of 6 %; isopropanol 13.07 mol, 0.629 %, 16 times
+    /// its 400 ppm but 0.314 of 2 %.</summary>
+    [Fact, Cites(References.NioshPocketGuide, "isopropyl alcohol: LEL 2.0 %, REL 400 ppm")]
+    public void Of_two_liquids_breathing_and_fire_are_each_answered_by_the_worse()
+    {
+        var worst = RoomAirAssessor.Worst([Pure("propan-2-ol", Question(1, 50)), Pure("methanol", Question(1, 50))])!;
+        Assert.Equal("methanol", worst.Parts[0].Substance.Id);
+        Assert.Equal(59.4, worst.FractionOfLimit, 0.2);
+        Assert.Equal(0.314, worst.FractionOfLel, 0.002);
+    }
+
     [Theory]
     [Cites(References.GisChem, "methanol: AGW 100 ppm, 130 mg/m³")]
     [Cites(References.SupplierSheet, "isopropyl alcohol: German limit 200 ppm, 500 mg/m³; the other rows from memory")]
