@@ -51,19 +51,12 @@ public sealed class LayoutLibrary
         .. sheets.Keys.SelectMany(id => Sheet(id).Then(Suited).Problems),
     ];
 
-    internal static ReadOnlyMemory<byte> OwnBytes(string name)
-    {
-        using var stream = typeof(LayoutLibrary).Assembly.GetManifestResourceStream(name)
-            ?? throw new InvalidOperationException($"The program was built without {name}.");
-        var bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return bytes;
-    }
+    internal static byte[] OwnBytes(string name) => EmbeddedFile.Read(typeof(LayoutLibrary).Assembly, name);
 
     private static IEnumerable<LayoutFile> OwnFiles() =>
         typeof(LayoutLibrary).Assembly.GetManifestResourceNames()
             .Where(name => name.Contains('/', StringComparison.Ordinal))
-            .Select(name => new LayoutFile(name, () => OwnBytes(name).ToArray()));
+            .Select(name => new LayoutFile(name, () => OwnBytes(name)));
 
     private Result<Sheet> Suited(Sheet sheet) => Design(sheet.Design).Then<Sheet>(design =>
         design.Suits(sheet.AreaAt(1)) ? sheet : LayoutProblems.DesignDoesNotSuit(design, sheet.AreaAt(1)));

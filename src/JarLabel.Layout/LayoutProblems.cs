@@ -53,10 +53,10 @@ internal static class LayoutProblems
         Say($"Read {inset} mm; printers feed and cut up to {least} mm off, so the inset must be at least {least}.");
 
     internal static Problem UnknownSheet(string id, IReadOnlyCollection<string> known, string where) =>
-        new("JL303", $"There is no sheet \"{Shown(id)}\".{Meant(id, known)} Known sheets: {string.Join(", ", known)}.", where);
+        new("JL303", $"There is no sheet \"{Shown(id)}\".{Nearest.Asked(id, known)} Known sheets: {string.Join(", ", known)}.", where);
 
     internal static Problem UnknownDesign(string id, IReadOnlyCollection<string> known, string where) =>
-        new("JL304", $"There is no design \"{Shown(id)}\".{Meant(id, known)} Known designs: {string.Join(", ", known)}.", where);
+        new("JL304", $"There is no design \"{Shown(id)}\".{Nearest.Asked(id, known)} Known designs: {string.Join(", ", known)}.", where);
 
     internal static Problem NoSuchPlace(int place, string sheet, int places) =>
         new("JL305", $"Read place {place}; the sheet \"{sheet}\" has places 1 to {places}.", "--start");
@@ -108,8 +108,6 @@ internal static class LayoutProblems
 
     internal static Problem SignTooSmallFrom(string where, double height, double meters, double readable) =>
         new("JL324", Say($"A sign is {height:0.0} mm high; from {meters:0.##} m it cannot be told surely, from {readable:0.0} m it can. Ask for that --distance, or use larger paper with a design of its own."), where);
-
-    private static string Meant(string id, IEnumerable<string> known) => Nearest.To(id, known) is { } meant ? $" Did you mean \"{meant}\"?" : "";
 
     private static string Sized(LabelShape shape, double width, double height) =>
         Say($"{(shape == LabelShape.Round ? "round" : "rectangular")} {width:0.##} x {height:0.##} mm");

@@ -38,17 +38,6 @@ public sealed class Preflight(ITextRuler ruler, Func<QrModules, string?>? readBa
         return [.. GlyphCheck.Problems(name, pages.SelectMany(p => p.Marks).OfType<TextMark>().DistinctBy(m => m.Text).Select(m => new SetText(m, Extent.Of(m, ruler))), ruler)];
     }
 
-    /// <summary>What in a text the typeface cannot draw, before anything is set with it.</summary>
-    /// <param name="where">Where the text was typed.</param>
-    /// <param name="text">The text.</param>
-    /// <param name="ruler">Knows the typeface.</param>
-    public static IReadOnlyList<Problem> CheckText(string where, string text, ITextRuler ruler)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        ArgumentNullException.ThrowIfNull(ruler);
-        return [.. GlyphCheck.OfText(where, text, Enum.GetValues<Face>(), ruler).Take(1)];
-    }
-
     /// <summary>Every sign, signal word and large sentence that is too small to be read from a distance.</summary>
     /// <param name="label">The wall sign.</param>
     /// <param name="distance">From how far it is to be read.</param>

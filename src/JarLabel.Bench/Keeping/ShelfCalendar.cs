@@ -28,6 +28,6 @@ public static class ShelfCalendar
         var onRecord = new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy);
         var dates = list.Learned(jar) is { } learned ? onRecord.Shortest(learned) : onRecord;
         var what = string.Create(CultureInfo.InvariantCulture, $"{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)} lb cut of {jar.Grade}, shelf {jar.Shelf}");
-        return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates, bench.Now, failed: jar.TestPassed == false);
+        return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates, bench.Now, failed: jar.FailedOn is not null);
     }
 }

@@ -84,8 +84,7 @@ internal static class JarAnswer
 
     private static IEnumerable<(string, string?)> Dates(Jar jar) =>
     [
-        ("test from", jar.FailedOn is null ? DateWords.Estimate(jar.Dates.TestFrom) : null),
-        FailureWords.Row(jar),
+        .. FailureWords.Rows(jar),
         ("stands on", jar.Dates.Basis is null || jar.FailedOn is not null ? null : KeepingWords.Basis(jar.Dates)),
         ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}: the label is out of date" : null),
     ];

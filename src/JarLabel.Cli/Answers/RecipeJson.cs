@@ -26,7 +26,7 @@ internal sealed record RecipeJson(
     internal static RecipeJson Of(Recipe recipe, Solvent solvent) => Of(recipe, null, solvent.Id, [solvent]);
 
     /// <summary><c>garnet</c>, or <c>seedlac+garnet</c>.</summary>
-    internal static string Grades(Contents held) => string.Join('+', held.Resins.Select(r => r.Grade).Distinct());
+    internal static string Grades(Contents held) => string.Join('+', held.Grades);
 
     /// <summary><c>ethanol-95</c>, or <c>ethanol-95+isopropanol-99</c>.</summary>
     internal static string Solvents(Contents held) => string.Join('+', held.Solvents.Select(s => s.Solvent));

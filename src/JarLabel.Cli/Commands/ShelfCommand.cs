@@ -94,7 +94,7 @@ internal static class ShelfCommand
         BenchAmount.Both(jar.Liquid, session.Workbench.Metric),
         StateWords.Of(State(jar, list, session)),
         jar.Tested is { } day ? $"{(jar.TestPassed == true ? "passed" : "failed")} {DateWords.Of(day)}" : "never",
-        jar.TestPassed == false ? "none" : list.Learned(jar) is { } now ? $"{DateWords.Of(now.UseBy)}, label out of date" : DateWords.Of(jar.UseBy),
+        jar.FailedOn is not null ? "none" : list.Learned(jar) is { } now ? $"{DateWords.Of(now.UseBy)}, label out of date" : DateWords.Of(jar.UseBy),
     ];
 
     private static JarState State(JarEntry jar, ShelfList list, Session session) => ShelfList.StateOf(jar, list.Learned(jar), session.Workbench.Now);

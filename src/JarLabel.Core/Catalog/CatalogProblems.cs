@@ -6,20 +6,14 @@ internal static class CatalogProblems
     /// <summary>The code of every fault in the form of a catalog file.</summary>
     internal const string Form = "JL202";
 
-    internal static Problem UnknownWord(string kind, string typed, string? where, IEnumerable<string> words, IEnumerable<string> ids)
-    {
-        var nearest = Nearest.To(typed, words) is { } meant ? $" Did you mean \"{meant}\"?" : "";
-        return new("JL201", $"Read {kind} \"{typed}\", which is not in the catalog.{nearest} Known are: {string.Join(", ", ids)}.", where);
-    }
+    internal static Problem UnknownWord(string kind, string typed, string? where, IEnumerable<string> words, IEnumerable<string> ids) =>
+        new("JL201", $"Read {kind} \"{typed}\", which is not in the catalog.{Nearest.Asked(typed, words)} Known are: {string.Join(", ", ids)}.", where);
 
     internal static Problem DoubledId(string file, string id) =>
         new("JL203", $"The id or alias \"{id}\" stands on more than one row of {file}; each may stand once.", $"{file} ({id})");
 
-    internal static Problem UnknownReference(string file, string id, string member, string found, IEnumerable<string> known)
-    {
-        var nearest = Nearest.To(found, known) is { } meant ? $" Did you mean \"{meant}\"?" : "";
-        return new("JL204", $"The row \"{id}\" names {member} \"{found}\", which no row has as its id.{nearest}", $"{file} ({id})");
-    }
+    internal static Problem UnknownReference(string file, string id, string member, string found, IEnumerable<string> known) =>
+        new("JL204", $"The row \"{id}\" names {member} \"{found}\", which no row has as its id.{Nearest.Asked(found, known)}", $"{file} ({id})");
 
     internal static Problem UnknownFile(string file, IEnumerable<string> known) =>
         new("JL205", $"A catalog has no file of this name; it may have: {string.Join(", ", known)}.", file);

@@ -17,6 +17,9 @@ public static class Nearest
             .FirstOrDefault();
     }
 
+    /// <summary>The question that a message puts behind what it read, a blank before it; empty when nothing known is near.</summary>
+    public static string Asked(string typed, IEnumerable<string> known) => To(typed, known) is { } meant ? $" Did you mean \"{meant}\"?" : "";
+
     /// <summary>Letters to put in, leave out or change: Levenshtein's distance.</summary>
     private static int Changes(string from, string to)
     {

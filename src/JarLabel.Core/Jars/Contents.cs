@@ -14,6 +14,10 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
     [JsonIgnore]
     public Mass Flakes => Mass.FromGrams(Resins.Sum(r => r.Weight.Grams));
 
+    /// <summary>The ids of its grades, each once.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<string> Grades => [.. Resins.Select(r => r.Grade).Distinct()];
+
     /// <summary>All solvent, as poured.</summary>
     [JsonIgnore]
     public Volume Poured => Volume.FromMilliliters(Solvents.Sum(s => s.Poured.Milliliters));

@@ -11,13 +11,13 @@ public static class FailureWords
     /// <summary><c>test failed 1 May 2026</c>.</summary>
     public static string On(DateOnly day) => $"{Failed} {DateWords.Of(day)}";
 
-    /// <summary>Word and what it says, for a list: the use-by, or that the jar has none.</summary>
-    public static (string Word, string Says) Row(Jar jar)
+    /// <summary>Words and what they say, for a list: from when to test and until when to use it, or that the jar has no such days.</summary>
+    public static IEnumerable<(string Word, string? Says)> Rows(Jar jar)
     {
         ArgumentNullException.ThrowIfNull(jar);
         return jar.FailedOn is { } failed
-            ? (Failed, $"{DateWords.Of(failed)}; do not use it as a finish")
-            : ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass");
+            ? [(Failed, $"{DateWords.Of(failed)}; do not use it as a finish")]
+            : [("test from", DateWords.Estimate(jar.Dates.TestFrom)), ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass")];
     }
 
     /// <summary>From the longest to the shortest, for a label that is small.</summary>

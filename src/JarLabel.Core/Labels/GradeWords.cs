@@ -8,7 +8,10 @@ internal static class GradeWords
 {
     /// <summary><c>Garnet, dewaxed</c>; a blend names its parts, the largest first.</summary>
     internal static string Of(Contents contents, ShopCatalog catalog) =>
-        Capital.Of(string.Join(" + ", contents.Resins.Select(r => r.Grade).Distinct().Select(grade => catalog.GradeOf(grade).Name)));
+        Capital.Of(Names(contents, catalog));
+
+    /// <summary>The same within a sentence.</summary>
+    internal static string Names(Contents contents, ShopCatalog catalog) => string.Join(" + ", contents.Grades.Select(grade => catalog.GradeOf(grade).Name));
 
     /// <summary><c>ethanol 95 %</c>.</summary>
     internal static string Solvents(Contents contents, ShopCatalog catalog) =>

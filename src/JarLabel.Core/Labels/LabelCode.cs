@@ -44,7 +44,7 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
     {
         var jar = facts.Jar;
         var cut = jar.Contents.Cut?.PoundsPerUsGallon.ToString("0.##", CultureInfo.InvariantCulture);
-        var grade = string.Join('+', jar.Contents.Resins.Select(r => r.Grade).Distinct());
+        var grade = string.Join('+', jar.Contents.Grades);
         return string.Join(
             ". ",
             $"SHELLAC {cut} LB {grade}".ToUpperInvariant(),

@@ -30,7 +30,7 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
         var days = new ShelfChartDays(jar.MixedAt, dates.Ready, dates.TestFrom, dates.UseBy, [.. tests.OrderBy(t => t.Day)]);
         return new(
             jar.Number.ToString(),
-            $"{VulgarFraction.Of(jar.Contents.Cut?.PoundsPerUsGallon ?? 0)} lb {Flakes(jar.Held, catalog)} in {Alcohol(jar.Held, catalog)}",
+            $"{VulgarFraction.Of(jar.Contents.Cut?.PoundsPerUsGallon ?? 0)} lb {GradeWords.Names(jar.Held, catalog)} in {GradeWords.Solvents(jar.Held, catalog)}",
             $"{Stand(jar, state)}, {jar.Shelf}, {BenchAmount.Both(Volume.FromMilliliters(jar.Contents.Liquid.Milliliters), metric)}",
             DateWords.Estimate(dates.UseBy),
             Follows(jar, dates.TestFrom, state),
@@ -51,9 +51,4 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
         ({ Test.Day: var day }, _) => $"passed {DateWords.Of(day)}",
         _ => $"test from {DateWords.Of(testFrom)}",
     };
-
-    // A grade that the shop has taken out of its catalog still stands in jars; its id then says what it was.
-    private static string Flakes(Contents held, ShopCatalog catalog) => string.Join(" + ", held.Resins.Select(r => r.Grade).Distinct().Select(grade => catalog.GradeOf(grade).Name));
-
-    private static string Alcohol(Contents held, ShopCatalog catalog) => string.Join(" + ", held.Solvents.Select(s => catalog.SolventOf(s.Solvent).ShortName));
 }

@@ -10,7 +10,7 @@ public sealed class FieldReader
     private readonly string code;
     private readonly List<Problem> problems;
     private readonly List<string> taken = new(8);
-    private readonly List<string> left = [];
+    private List<string>? left;
     private readonly bool isObject;
     private int known;
 
@@ -34,9 +34,9 @@ public sealed class FieldReader
     public bool Has(string name)
     {
         var has = isObject && element.TryGetProperty(name, out _);
-        if (!has && !left.Contains(name))
+        if (!has)
         {
-            left.Add(name);
+            (left ??= []).Add(name);
         }
 
         return has;
@@ -219,7 +219,7 @@ public sealed class FieldReader
 
         foreach (var member in element.EnumerateObject().Where(m => !taken.Contains(m.Name)))
         {
-            problems.Add(ReadingProblems.Unknown(code, $"{Where}/{member.Name}", member.Name, taken.Union(left)));
+            problems.Add(ReadingProblems.Unknown(code, $"{Where}/{member.Name}", member.Name, taken.Union(left ?? [])));
         }
     }
 

@@ -14,7 +14,7 @@ internal static class ReadingProblems
         new(code, $"The member \"{name}\" is missing.", where);
 
     internal static Problem Unknown(string code, string where, string name, IEnumerable<string> known) =>
-        new(code, $"This member is not known here; allowed are: {string.Join(", ", known)}.{(Nearest.To(name, known) is { } meant ? $" Did you mean \"{meant}\"?" : "")}", where);
+        new(code, $"This member is not known here; allowed are: {string.Join(", ", known)}.{Nearest.Asked(name, known)}", where);
 
     internal static Problem Doubled(string code, string where) =>
         new(code, "This member stands twice; keep one of them.", where);

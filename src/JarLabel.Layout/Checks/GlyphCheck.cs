@@ -1,5 +1,4 @@
 using JarLabel.Core;
-using JarLabel.Layout.Marks;
 
 namespace JarLabel.Layout.Checks;
 
@@ -10,20 +9,12 @@ internal static class GlyphCheck
     {
         foreach (var (mark, _) in texts)
         {
-            foreach (var problem in OfText($"{design}/{mark.Box}", mark.Text, [mark.Face], ruler))
-                yield return problem;
-        }
-    }
-
-    internal static IEnumerable<Problem> OfText(string where, string text, IEnumerable<Face> faces, ITextRuler ruler)
-    {
-        var control = text.FirstOrDefault(char.IsControl);
-        foreach (var face in faces)
-        {
+            var where = $"{design}/{mark.Box}";
+            var control = mark.Text.FirstOrDefault(char.IsControl);
             if (control != default)
-                yield return LayoutProblems.ControlCharacter(where, control, text);
-            else if (ruler.FirstMissing(text, face) is { } missing)
-                yield return LayoutProblems.MissingGlyph(where, missing, text);
+                yield return LayoutProblems.ControlCharacter(where, control, mark.Text);
+            else if (ruler.FirstMissing(mark.Text, mark.Face) is { } missing)
+                yield return LayoutProblems.MissingGlyph(where, missing, mark.Text);
         }
     }
 }

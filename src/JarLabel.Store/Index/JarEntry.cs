@@ -34,6 +34,9 @@ public sealed record JarEntry(
     bool? TestPassed,
     bool OnShelf)
 {
+    /// <summary>The day its latest test failed; null where there was none, or it passed.</summary>
+    public DateOnly? FailedOn => TestPassed == false ? Tested : null;
+
     /// <summary>True when both say the same, whatever unit their liquid was worked out in.</summary>
     internal bool Shows(JarEntry other) => Plain(this) == Plain(other);
 

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
+using JarLabel.Core;
 
 namespace JarLabel.Web.Pages;
 
@@ -17,13 +18,7 @@ internal static partial class Look
     /// <summary>The script of the bench forms.</summary>
     internal static byte[] Script { get; } = Encoding.UTF8.GetBytes(Read("bench.js"));
 
-    private static string Read(string name)
-    {
-        using var stream = typeof(Look).Assembly.GetManifestResourceStream(name)
-            ?? throw new InvalidOperationException($"The program was built without its file {name}.");
-        using var reader = new StreamReader(stream, Encoding.UTF8);
-        return reader.ReadToEnd();
-    }
+    private static string Read(string name) => Encoding.UTF8.GetString(EmbeddedFile.Read(typeof(Look).Assembly, name));
 
     [GeneratedRegex(@"/\*.*?\*/", RegexOptions.Singleline)]
     private static partial Regex Comment();

@@ -49,7 +49,7 @@ internal static class ShelfPage
     private static Markup One(Workbench bench, JarEntry jar, KeepingDates? learned, string address)
     {
         var state = ShelfList.StateOf(jar, learned, bench.Now);
-        var useBy = jar is { TestPassed: false, Tested: { } failed } ? FailureWords.On(failed)
+        var useBy = jar.FailedOn is { } failed ? FailureWords.On(failed)
             : learned is { } now ? $"use by {DateWords.Estimate(now.UseBy)}, label out of date"
             : $"use by {DateWords.Estimate(jar.UseBy)}";
         return Html.Of(

@@ -30,8 +30,7 @@ internal static class StepResult
     private static IEnumerable<(string, string?)> Dates(JarEvent step, Jar jar) =>
     [
         ("ready", step is Mixed or Thickened ? $"≈ {DateWords.Of(jar.Dates.Ready)}; swirl it every hour or two until then" : null),
-        ("test from", jar.FailedOn is null ? DateWords.Estimate(jar.Dates.TestFrom) : null),
-        FailureWords.Row(jar),
+        .. FailureWords.Rows(jar),
     ];
 
     private static Markup Label(Workbench bench, BenchOutcome outcome)
