@@ -44,7 +44,7 @@ public sealed class WebJourneyTests : IClassFixture<Browser>, IDisposable
         await phone.GetByRole(AriaRole.Button, new() { Name = "Record it and its label" }).TapAsync();
         await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
 
-        // 350 mL at 1.5 lb makes 403 mL; to 1 lb it takes half as much alcohol again as was poured: 175 mL.
+        // 350 mL at 1.5 lb makes 402 mL; to 1 lb it takes half as much alcohol again as was poured: 175 mL.
         await Assertions.Expect(phone.Locator("main")).ToContainTextAsync("(175 mL)");
         var download = await phone.RunAndWaitForDownloadAsync(() => phone.GetByRole(AriaRole.Link, new() { Name = "Label as PDF" }).TapAsync());
         var saved = Path.Combine(shop.Folder, "phone.pdf");

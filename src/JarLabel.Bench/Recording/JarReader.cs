@@ -14,7 +14,7 @@ public sealed class JarReader : IJarReader
     public static JarReader Instance { get; } = new();
 
     /// <inheritdoc/>
-    public int Version => 1;
+    public int Version => 2;
 
     /// <inheritdoc/>
     public IReadOnlyList<Problem> Faults(EventRow row)

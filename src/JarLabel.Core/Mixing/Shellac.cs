@@ -3,13 +3,14 @@ using UnitsNet;
 
 namespace JarLabel.Core.Mixing;
 
-/// <summary>What dissolved shellac does to a volume: one pound of flakes takes up a tenth of a US gallon.</summary>
-/// <remarks>Fine Woodworking, note to "Shellac Conversion Ratios": 2, 3 and 4 lb in one gallon make 1.2, about 1.3 and 1.4 gallons. Books
-/// give 0.095 to 0.116 gal/lb by grade and method; the apparent density that follows is 1.198 g/mL.</remarks>
+/// <summary>What dissolved shellac does to a volume: one pound of flakes takes up very nearly a tenth of a US gallon.</summary>
+/// <remarks>27 CFR 21.80 and 21.161, denatured alcohol formula 45: 300 lb of refined shellac to 100 gallons make 129.8 gallons, (129.8 - 100) / 300 gal/lb.
+/// The trade's chart rounds it to a tenth (Fine Woodworking, note to "Shellac Conversion Ratios": 2, 3 and 4 lb in one gallon make 1.2, about 1.3 and
+/// 1.4 gallons); books give 0.095 to 0.116 gal/lb by grade and method. The apparent density that follows is 1.2067 g/mL.</remarks>
 public static class Shellac
 {
     /// <summary>US gallons taken up by one pound of dissolved flakes.</summary>
-    public const double GallonsPerPound = 0.100;
+    public const double GallonsPerPound = 0.0993;
 
     /// <summary>The volume that dissolved flakes take up.</summary>
     public static Volume VolumeOf(Mass flakes) => Volume.FromUsGallons(GallonsPerPound * flakes.Pounds);

@@ -39,7 +39,10 @@ public class SubstanceTests
 
     [Fact, Cites(References.FineWoodworking, "an old painters' manual: 10 lb of shellac in 2 gallons make 3 gallons")]
     public void Ten_pounds_of_dissolved_resin_take_up_a_gallon() =>
-        Assert.Equal(10, (Density.FromKilogramsPerCubicMeter((double)Named("shellac-resin").Density!.Value) * Volume.FromUsGallons(1)).Pounds, 0.01);
+        Assert.Equal(10, DissolvedPoundsPerGallon, 0.1);
+
+    [Fact, Cites(References.Cfr27, "21.80 and 21.161, formula 45: 300 lb of shellac in 29.8 gallons are 10.067 lb/gal; by 129.8 gallons to a tenth, 10.05 to 10.08")]
+    public void Dissolved_resin_is_as_dense_as_the_regulation_has_it() => Assert.InRange(DissolvedPoundsPerGallon, 300 / 29.85, 300 / 29.75);
 
     [Theory, CommonPractice]
     [InlineData("unknown")]
@@ -53,6 +56,9 @@ public class SubstanceTests
     [Fact]
     public void The_ranges_that_can_burn_are_the_right_way_round() =>
         Assert.All(ShopCatalog.Ours.Substances.Rows.Where(s => s.Lel is not null), s => Assert.True(s.Lel!.Value < s.Uel!.Value));
+
+    private static double DissolvedPoundsPerGallon =>
+        (Density.FromKilogramsPerCubicMeter((double)Named("shellac-resin").Density!.Value) * Volume.FromUsGallons(1)).Pounds;
 
     private static Substance Named(string id) => ShopCatalog.Ours.Substances.Named(id).Require();
 }

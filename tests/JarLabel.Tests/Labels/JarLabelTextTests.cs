@@ -22,7 +22,7 @@ public class JarLabelTextTests
         Assert.Equal("180 g/L", text.Words["cutMetric"][0]);
         Assert.Equal("Garnet", text.Words["grade"][0]);
         Assert.Equal("142-5", text.Words["jar"][0]);
-        Assert.Equal("350 mL + 62.9 g flakes = 403 mL", text.Words["batch"][0]);
+        Assert.Equal("350 mL + 62.9 g flakes = 402 mL", text.Words["batch"][0]);
         Assert.Equal("9 Mar 2026", text.Tables["dates"][0][1]);
         Assert.Equal(["use by ≈", "9 Nov 2026"], text.Tables["dates"][1]);
         Assert.Equal("DANGER", text.Words["signal"][0]);

@@ -35,10 +35,10 @@ public class ThinningTests
     [Fact]
     public void Leaving_out_the_volume_of_the_resin_would_thin_too_far()
     {
-        // One part of 3 lb and two parts of alcohol, as simple proportion has it, come to 0.83 lb: worked by hand from v = 0.1 gal/lb.
-        var poured = 1 / 1.3;
+        // One part of 3 lb and two parts of alcohol, as simple proportion has it, come to 0.83 lb: worked by hand from v = 0.0993 gal/lb.
+        var poured = 1 / 1.2979;
         Assert.Equal(0.83, 3 * poured / (poured + 2), 0.005);
-        Assert.Equal(2 / 1.3, Thinning.Solve(C(3), C(1), Volume.FromMilliliters(1)).Require().PartsPerPart, 1e-12);
+        Assert.Equal(2 / 1.2979, Thinning.Solve(C(3), C(1), Volume.FromMilliliters(1)).Require().PartsPerPart, 1e-12);
     }
 
     [Fact]

@@ -10,15 +10,15 @@ public class JobPlannerTests
 {
     private static readonly Density Ethanol = Density.FromKilogramsPerCubicMeter(811);
 
-    /// <summary>14 sq ft at 400 sq ft a gallon is 0.035 gal a coat; eight coats 0.28 gal; a 1½ lb cut holds 15 volumes of resin in 115, so that a wet coat of 102 µm dries
-    /// to 13.3.</summary>
+    /// <summary>14 sq ft at 400 sq ft a gallon is 0.035 gal a coat; eight coats 0.28 gal; a 1½ lb cut holds 0.14895 volumes of resin
+    /// in 1.14895 (0.0993 gal/lb), so that a wet coat of 102 µm dries to 13.2.</summary>
     [Fact, CommonPractice]
     public void Eight_coats_on_fourteen_square_feet_dry_to_thirteen_micrometres_each()
     {
         var line = Line("pad", coats: 8);
         Assert.Equal(0.28, line.Coverage.Liquid.UsGallons, 1e-9);
         Assert.Equal(0.28 * 1.15, line.Needed.UsGallons, 1e-9);
-        Assert.Equal(101.86 * 0.15 / 1.15, line.Coverage.DryCoat.Micrometers, 0.01);
+        Assert.Equal(101.86 * 0.14895 / 1.14895, line.Coverage.DryCoat.Micrometers, 0.01);
         Assert.Equal(0.035, line.EvaporatedPerCoat.UsGallons, 1e-9);
     }
 
@@ -44,9 +44,9 @@ public class JobPlannerTests
             Volume.Zero);
         Assert.Equal([2, 1], plan.Serves.Select(s => s.Jar.Number.Value));
         Assert.Equal(60, plan.Serves[0].Take.Milliliters, 1e-6);
-        Assert.Equal(60 * 0.5 / 1.3, plan.Serves[0].Add.Milliliters, 1e-6);
+        Assert.Equal(60 * 0.5 / 1.2979, plan.Serves[0].Add.Milliliters, 1e-6);
         Assert.Equal(0, plan.Serves[1].Add.Milliliters);
-        Assert.Equal((0.035 * 3785.411784 * 1.15) - 60 - (60 * 0.5 / 1.3) - 50, Assert.Single(plan.Batches).Recipe.Makes.Milliliters, 1e-6);
+        Assert.Equal((0.035 * 3785.411784 * 1.15) - 60 - (60 * 0.5 / 1.2979) - 50, Assert.Single(plan.Batches).Recipe.Makes.Milliliters, 1e-6);
     }
 
     [Fact]

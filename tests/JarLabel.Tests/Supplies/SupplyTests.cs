@@ -61,11 +61,11 @@ public class SupplyTests
         var bag = Bag.Fold(Number, [new BagAdded(Day, "garnet", Mass.FromGrams(119.826427), Made)]).Require();
         var problems = SupplyFit.Check(recipe, bag, Bottle.Fold(Number, [Bottled(800)]).Require()).Problems;
 
-        // 2 lb/gal is 239.652855 g/L: 119.83 g are enough for 500 mL, which make 600 mL.
+        // 2 lb/gal is 239.652855 g/L: 119.83 g are enough for 500 mL, which make 599.4 mL (119.83 g take up 99.3).
         Assert.Equal(["--bag", "--bottle"], problems.Select(p => p.Where));
         Assert.All(problems, p =>
         {
-            Assert.Contains("makes 600 mL", p.Message, StringComparison.Ordinal);
+            Assert.Contains("makes 599 mL", p.Message, StringComparison.Ordinal);
             Assert.Contains("--pour \"500 mL\"", p.Message, StringComparison.Ordinal);
         });
         Assert.True(SupplyFit.Check(recipe, null, Bottle.Fold(Number, [Bottled(996)]).Require()).Ok);

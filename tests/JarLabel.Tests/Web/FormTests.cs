@@ -21,7 +21,7 @@ public sealed class FormTests : IDisposable
             var page = await shop.Fill("/mix", [.. Batch, ("do", how)]);
             Assert.Equal(200, page.Status);
             Assert.Contains("then add 2.2 oz (62.9 g) of", page.Seen, StringComparison.Ordinal);
-            Assert.Contains("makes 13.6 fl oz (403 mL)", page.Seen, StringComparison.Ordinal);
+            Assert.Contains("makes 13.6 fl oz (402 mL)", page.Seen, StringComparison.Ordinal);
             Assert.Contains("fits the jar of 16.9 fl oz (500 mL)", page.Seen, StringComparison.Ordinal);
             Assert.Contains("data:image/svg+xml;base64,", page.Text, StringComparison.Ordinal);
         }

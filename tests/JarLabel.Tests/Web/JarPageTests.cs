@@ -29,7 +29,7 @@ public sealed class JarPageTests : IDisposable
         shop.Now = shop.Now.AddDays(30);
         var seen = (await shop.Get("/J/1-9.1")).Seen;
         Assert.All(
-            ["good", "flakes 2.2 oz (62.9 g)", "use by ≈ 9 Nov 2026", "to cut", "Danger", "Highly flammable liquid and vapor", "9 Mar 2026 mixed 403 mL of 1½ lb cut"],
+            ["good", "flakes 2.2 oz (62.9 g)", "use by ≈ 9 Nov 2026", "to cut", "Danger", "Highly flammable liquid and vapor", "9 Mar 2026 mixed 402 mL of 1½ lb cut"],
             part => Assert.Contains(part, seen, StringComparison.Ordinal));
     }
 
