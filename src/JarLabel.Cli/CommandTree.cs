@@ -27,6 +27,7 @@ internal static class CommandTree
         ("shelf", ShelfCommand.Create),
         ("bag", BagCommand.Create),
         ("bottle", BottleCommand.Create),
+        ("can", CanCommand.Create),
         ("keeping", KeepingCommand.Create),
         ("plan", PlanCommand.Create),
         ("label", LabelCommand.Create),

@@ -49,6 +49,8 @@ public static class References
     public const string Rfc8011 = "RFC 8011";
     public const string Pwg5101 = "PWG 5101.1";
     public const string Rfc1035 = "RFC 1035";
+    public const string Poling = "Poling";
+    public const string Nfpa497 = "NFPA 497";
 
     public static IReadOnlyDictionary<string, Reference> All { get; } = new Dictionary<string, Reference>(StringComparer.Ordinal)
     {
@@ -96,6 +98,8 @@ public static class References
         [Rfc8011] = new("Internet Printing Protocol/1.1: Model and Semantics", "IETF", "2017", "memory"),
         [Pwg5101] = new("Media Standardized Names: self-describing names and the common sheet sizes", "Printer Working Group", "5101.1", "memory"),
         [Rfc1035] = new("Domain names: message format and name compression; RFC 6762 and 6763 for browsing", "IETF", "1987; 2013", "memory"),
+        [Poling] = new("The Properties of Gases and Liquids, Antoine parameters", "Poling, Prausnitz and O'Connell", "as an open-source library reprints them", "read"),
+        [Nfpa497] = new("Classification of flammable liquids, gases, or vapors: flash points and explosive limits", "National Fire Protection Association", "2008, as an open-source library reprints them", "read"),
         [LeChatelier] = new("Le Chatelier's mixing rule for the lower flammable limit, as textbooks print it", "various", "as stored", "read"),
     };
 }

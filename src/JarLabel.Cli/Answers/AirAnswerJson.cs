@@ -20,7 +20,9 @@ internal sealed record AirAnswerJson(
     IReadOnlyList<string> Unverified,
     double EvaporatedMilliliters,
     string? Chart,
-    IReadOnlyList<Problem> Warnings)
+    IReadOnlyList<Problem> Warnings,
+    double LowerExplosivePercent,
+    double UpperExplosivePercent)
 {
     internal static AirAnswerJson Of(AirAssessment air, string? chart = null) => new(
         air.VaporVolume.CubicMeters,
@@ -38,5 +40,7 @@ internal sealed record AirAnswerJson(
         air.Unverified,
         air.Question.Evaporated.Milliliters,
         chart is { Length: > 0 } ? chart : null,
-        [.. AirCautions.Of(air)]);
+        [.. AirCautions.Of(air)],
+        air.LowerExplosivePercent,
+        air.UpperExplosivePercent);
 }

@@ -22,6 +22,8 @@ namespace JarLabel.Cli.Answers;
 [JsonSerializable(typeof(BagsAnswerJson))]
 [JsonSerializable(typeof(BottleAnswerJson))]
 [JsonSerializable(typeof(BottlesAnswerJson))]
+[JsonSerializable(typeof(CanAnswerJson))]
+[JsonSerializable(typeof(CansAnswerJson))]
 [JsonSerializable(typeof(KeepingAnswerJson))]
 [JsonSerializable(typeof(PlanAnswerJson))]
 [JsonSerializable(typeof(NoticeAnswerJson))]

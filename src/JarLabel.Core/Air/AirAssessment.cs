@@ -20,6 +20,12 @@ public sealed record AirAssessment
     /// <summary>The peak as a fraction of the lower explosive limit, by Le Chatelier's rule; fire is possible from 1.</summary>
     public required double FractionOfLel { get; init; }
 
+    /// <summary>From how much vapour the air can burn, percent by volume, by Le Chatelier's rule.</summary>
+    public required double LowerExplosivePercent { get; init; }
+
+    /// <summary>Up to how much vapour the air can burn, percent by volume, by the same rule. Richer air burns as soon as fresh air comes to it.</summary>
+    public required double UpperExplosivePercent { get; init; }
+
     /// <summary>The peak against the exposure limits: 1 is the limit, more is too much.</summary>
     public required double FractionOfLimit { get; init; }
 

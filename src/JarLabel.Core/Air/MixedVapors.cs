@@ -11,6 +11,11 @@ public static class MixedVapors
 
     /// <summary>The lower explosive limit of mixed vapours, percent by volume: <c>1 / sum(yi / LELi)</c>, Le Chatelier's rule.</summary>
     /// <param name="vapors">Each vapour's fraction of all the vapour, and its own limit, percent.</param>
-    public static double LowerExplosiveLimit(IEnumerable<(double Fraction, double LelPercent)> vapors) =>
-        1 / vapors.Sum(v => v.Fraction / v.LelPercent);
+    public static double LowerExplosiveLimit(IEnumerable<(double Fraction, double LelPercent)> vapors) => Mixed(vapors);
+
+    /// <summary>The upper explosive limit of mixed vapours, percent by volume, by the same rule.</summary>
+    /// <param name="vapors">Each vapour's fraction of all the vapour, and its own limit, percent.</param>
+    public static double UpperExplosiveLimit(IEnumerable<(double Fraction, double UelPercent)> vapors) => Mixed(vapors);
+
+    private static double Mixed(IEnumerable<(double Fraction, double Percent)> vapors) => 1 / vapors.Sum(v => v.Fraction / v.Percent);
 }

@@ -19,11 +19,15 @@ public static class RoomAirAssessor
         return Worst(solvent.Compositions.Select(c => Assess(c, question, rules)).OfType<AirAssessment>()) is { } worst
             ? worst with
             {
-                Doubts = [.. worst.Doubts, .. solvent.CompositionKnown ? [] : new[] { "The composition is not known: breathing and fire are each answered for the worst it may be." }],
+                Doubts = [.. worst.Doubts, .. NotKnown(solvent)],
                 Unverified = [.. UnverifiedFigures.Of(solvent), .. worst.Unverified],
             }
             : AirProblems.NothingVolatile(solvent.Id);
     }
+
+    private static string[] NotKnown(Solvent solvent) => solvent.Compositions.Count == 1 ? []
+        : solvent.CompositionKnown ? ["The data sheet gives ranges: breathing and fire are each answered for the worst that they allow."]
+        : ["The composition is not known: breathing and fire are each answered for the worst it may be."];
 
     /// <summary>Of several liquids the one that is the worst to breathe, with the fire of the one that burns soonest; null when there is none.</summary>
     public static AirAssessment? Worst(IEnumerable<AirAssessment> answers)
@@ -33,6 +37,8 @@ public static class RoomAirAssessor
             ? worst with
             {
                 FractionOfLel = all.Max(a => a.FractionOfLel),
+                LowerExplosivePercent = all.Min(a => a.LowerExplosivePercent),
+                UpperExplosivePercent = all.Max(a => a.UpperExplosivePercent),
                 AirForQuarterLel = all.MaxBy(a => a.AirForQuarterLel.CubicMetersPerHour)!.AirForQuarterLel,
             }
             : null;
@@ -80,6 +86,8 @@ public static class RoomAirAssessor
             Question = question,
             Parts = parts,
             FractionOfLel = parts.Sum(p => p.PeakPpm / LelPpm(p)),
+            LowerExplosivePercent = MixedVapors.LowerExplosiveLimit(Fractions(parts).Select(f => (f.Fraction, LelPpm(f.Part) / 1e4))),
+            UpperExplosivePercent = MixedVapors.UpperExplosiveLimit(Fractions(parts).Select(f => (f.Fraction, (double)(f.Part.Substance.Uel?.Value ?? 100)))),
             FractionOfLimit = overLimits,
             LimitPpm = LimitOfMixture(parts, limited),
             AirForLimit = limited.Length == 0 ? null : Sum(limited, p => RoomAir.AirFor(p.Vapor / over, (double)p.Limit!.Ppm, question.MixingFactor)),
@@ -88,6 +96,13 @@ public static class RoomAirAssessor
             Saturated = parts.Any(p => p.PeakPpm < UnlimitedPeak(p.Vapor, question)),
             Doubts = doubts,
         };
+    }
+
+    /// <summary>Each vapour's fraction of all the vapour.</summary>
+    private static IEnumerable<(double Fraction, VaporPart Part)> Fractions(VaporPart[] parts)
+    {
+        var all = parts.Sum(p => p.Vapor.CubicMeters);
+        return parts.Select(p => (p.Vapor.CubicMeters / all, p));
     }
 
     /// <summary>The ppm of all vapours together at which the sum over the limits is 1.</summary>

@@ -37,8 +37,11 @@ internal static class CatalogCheck
         var strangers = PartsOf(row)
             .Where(part => substances.Find(part) is null && solvents.Find(part) is null)
             .Select(part => CatalogProblems.UnknownReference("solvents.json", row.Id, "the part", part, known));
-        var weightless = PartsOf(row)
-            .Where(part => substances.Find(part) is { Density: null })
+        var weightless = row.Contains
+            .Select(c => (c.Measure, Of: c.Parts.Select(p => p.Of).Where(part => substances.Find(part) is { Density: null }).ToArray(), c.Parts.Count))
+            .Where(c => c.Measure == Measure.Volume || c.Of.Length == c.Count)
+            .SelectMany(c => c.Of)
+            .Distinct()
             .Select(part => CatalogProblems.NoDensity("solvents.json", row.Id, part));
         return IsMadeOf(row, row.Id, substances, solvents, [])
             ? [.. strangers, .. weightless, CatalogProblems.MadeOfItself("solvents.json", row.Id)]

@@ -23,7 +23,7 @@ internal static class CatalogProblems
 
     internal static Problem NoDensity(string file, string id, string substance) =>
         new("JL207", $"The solvent \"{id}\" holds \"{substance}\", which has no density; give it \"kilogramsPerCubicMeterAt20C\" in "
-            + "substances.json.", $"{file} ({id})");
+            + "substances.json, or state the can by weight, where a trace needs none.", $"{file} ({id})");
 
     internal static Problem SecondFile(string path, string name) =>
         new("JL208", $"A shop can have one {name}; this is the second. Put all its rows into one file.", path);

@@ -8,10 +8,11 @@ public sealed class CatalogTable<T>
 {
     private readonly Dictionary<string, T> byWord;
 
-    private CatalogTable(string kind, IReadOnlyList<T> rows, Dictionary<string, T> byWord)
+    private CatalogTable(string kind, IReadOnlyList<T> rows, IReadOnlyList<T> own, Dictionary<string, T> byWord)
     {
         Kind = kind;
         Rows = rows;
+        Own = own;
         this.byWord = byWord;
     }
 
@@ -20,6 +21,9 @@ public sealed class CatalogTable<T>
 
     /// <summary>Every row, ours first.</summary>
     public IReadOnlyList<T> Rows { get; }
+
+    /// <summary>Those of the shop's own file, in its order.</summary>
+    public IReadOnlyList<T> Own { get; }
 
     /// <summary>Every id, in the order of the rows.</summary>
     public IReadOnlyList<string> Ids => [.. Rows.Select(r => r.Id)];
@@ -47,6 +51,7 @@ public sealed class CatalogTable<T>
         return new(
             Kind,
             [.. Rows.Select(r => turned[r.Id])],
+            [.. Own.Select(r => turned[r.Id])],
             byWord.ToDictionary(w => w.Key, w => turned[w.Value.Id], StringComparer.OrdinalIgnoreCase));
     }
 
@@ -76,7 +81,7 @@ public sealed class CatalogTable<T>
         var taken = shop.Count == 0 ? [] : byWord.Keys.ToHashSet(StringComparer.OrdinalIgnoreCase);
         doubled.AddRange(Enter(byWord, shop.Count == 0 ? rows : rows.Except(shop)).Where(word => !taken.Contains(word)));
         return doubled.Count == 0
-            ? new CatalogTable<T>(kind, rows, byWord)
+            ? new CatalogTable<T>(kind, rows, shop, byWord)
             : Result<CatalogTable<T>>.Failed([.. doubled.Select(word => CatalogProblems.DoubledId(file, word))]);
     }
 

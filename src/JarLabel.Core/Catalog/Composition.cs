@@ -9,8 +9,17 @@ public sealed class Composition
     /// <summary>Substances and shares, by id.</summary>
     public IReadOnlyList<Ingredient> Ingredients { get; }
 
+    /// <summary>True where it is one of those that a data sheet's ranges allow, and not one of several that nobody has told apart.</summary>
+    public bool FromRanges { get; private init; }
+
     /// <summary>The share of one substance, percent by weight; 0 when there is none.</summary>
     public decimal PercentOf(string substanceId) => Ingredients.FirstOrDefault(i => i.Substance.Id == substanceId)?.Percent ?? 0;
+
+    /// <summary>The same, as one of those that ranges allow.</summary>
+    internal Composition InRanges() => new(Ingredients) { FromRanges = true };
+
+    /// <summary>The same, as one of several that nobody has told apart.</summary>
+    internal Composition InDoubt() => new(Ingredients);
 
     /// <summary>Takes weights in any one unit and turns them into shares of their sum.</summary>
     public static Composition FromWeights(IEnumerable<(Substance Substance, decimal Weight)> weights)

@@ -5,7 +5,7 @@ namespace JarLabel.Core.Catalog;
 
 /// <summary>The density of a liquid from what it is made of: ethanol and water together by the international formula; where there is no
 /// ethanol, water and an alcohol whose mixtures with it were measured by that measurement; everything else added volume to volume with its
-/// own density and expansion.</summary>
+/// own density, by its table or its expansion. A trace whose density nobody has looked up is taken to be as dense as the rest.</summary>
 public static class CompositionDensity
 {
     /// <summary>Density at a temperature; the formula's range, -20 °C to +40 °C, is kept.</summary>
@@ -14,8 +14,8 @@ public static class CompositionDensity
         ArgumentNullException.ThrowIfNull(composition);
         var celsius = Math.Clamp(temperature.DegreesCelsius, EthanolWater.ColdestCelsius, EthanolWater.WarmestCelsius);
         var volume = VolumeOfEthanolAndWater(composition, celsius) - VolumeLostToWater(composition, celsius)
-            + composition.Ingredients.Where(IsOther).Sum(i => (double)i.Percent / DensityOf(i.Substance, celsius));
-        return Density.FromKilogramsPerCubicMeter(100 / volume);
+            + composition.Ingredients.Where(i => IsOther(i) && HasDensity(i)).Sum(i => (double)i.Percent / DensityOf(i.Substance, celsius));
+        return Density.FromKilogramsPerCubicMeter((double)composition.Ingredients.Where(HasDensity).Sum(i => i.Percent) / volume);
     }
 
     /// <summary>Water, as percent of the liquid's volume at 20 °C.</summary>
@@ -53,8 +53,15 @@ public static class CompositionDensity
 
     private static bool IsOther(Ingredient ingredient) => ingredient.Substance.Id is not (Substance.EthanolId or Substance.WaterId);
 
+    private static bool HasDensity(Ingredient ingredient) => ingredient.Substance.Density is not null;
+
     private static double DensityOf(Substance substance, double celsius)
     {
+        if (substance.Densities.Count > 1)
+        {
+            return DensityPoint.Between(substance.Densities, celsius);
+        }
+
         var at20 = (double)(substance.Density?.Value ?? throw new InvalidOperationException($"{substance.Id} has no density."));
         return at20 / (1 + ((double)(substance.Expansion?.Value ?? 0) * (celsius - 20)));
     }

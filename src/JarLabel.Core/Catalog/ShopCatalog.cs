@@ -68,6 +68,9 @@ public sealed class ShopCatalog
     /// <summary>The grade that a record names. One that has gone from the catalog since is taken for one that keeps the shortest.</summary>
     public Grade GradeOf(string recorded) => Grades.Find(recorded) ?? Gone.Grade(recorded);
 
+    /// <summary>Everything that a can may be which says this of itself, in percent by weight; the first one stands for weights and volumes.</summary>
+    public IReadOnlyList<Composition> Possible(StatedContents stated) => new SolventMaker(Substances, solventRows.Table).Possible([stated]);
+
     /// <summary>Lays a shop's own files over ours and checks everything they say.</summary>
     /// <param name="shopFiles">Each file's name as the user knows it, with or without folders, and its bytes.</param>
     public static Result<ShopCatalog> Load(IEnumerable<(string File, ReadOnlyMemory<byte> Bytes)> shopFiles)

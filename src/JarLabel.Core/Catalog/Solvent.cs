@@ -27,8 +27,9 @@ public sealed record Solvent(
     /// <summary>What it is in percent by weight; more than one where it may be any of them. The first one stands for weights and volumes.</summary>
     public IReadOnlyList<Composition> Compositions => Weighed.Value;
 
-    /// <summary>False when nobody knows what is in it: every rule then answers for the worst of <see cref="Compositions"/>.</summary>
-    public bool CompositionKnown => Compositions.Count == 1;
+    /// <summary>False when nobody knows which of several it is: every rule then answers for the worst of <see cref="Compositions"/>, as it does
+    /// within a data sheet's ranges.</summary>
+    public bool CompositionKnown => Compositions is [_] || Compositions.All(c => c.FromRanges);
 
     /// <summary>The composition that weights and volumes are reckoned with.</summary>
     public Composition Composition => Compositions[0];

@@ -19,6 +19,9 @@ public sealed record Substance(string Id, string Name, string Source)
     /// <summary>Growth in volume per kelvin near 20 °C.</summary>
     public Figure? Expansion { get; init; }
 
+    /// <summary>Published densities, from cold to warm, where there are more than one figure and its growth; none for most.</summary>
+    public IReadOnlyList<DensityPoint> Densities { get; init; } = [];
+
     /// <summary>Its density with water; null for ethanol, which has its formula, and where nobody measured it.</summary>
     public WaterMixture? WithWater { get; init; }
 
@@ -77,6 +80,7 @@ public sealed record Substance(string Id, string Name, string Source)
         MolarMass = fields.OptionalFigure("gramsPerMole", 1, 10_000),
         Density = fields.OptionalFigure("kilogramsPerCubicMeterAt20C", 100, 20_000),
         Expansion = fields.OptionalFigure("expansionPerKelvin", 0, 0.01m),
+        Densities = ReadDensities(fields),
         WithWater = fields.OptionalMember("withWater", WaterMixture.Read),
         Boils = fields.OptionalFigure("boilsCelsius", -100, 1000),
         Flash = fields.OptionalFigure("flashCelsius", -100, 1000),
@@ -89,4 +93,15 @@ public sealed record Substance(string Id, string Name, string Source)
         AcuteToxicity = fields.List("acuteToxicity", Catalog.AcuteToxicity.Read),
         UnknownToxicity = fields.OptionalList("unknownToxicity", r => r.Choice("route", RouteWords.Choices)),
     };
+
+    private static IReadOnlyList<DensityPoint> ReadDensities(FieldReader fields)
+    {
+        var points = fields.OptionalList("densities", DensityPoint.Read);
+        if (fields.Has("densities") && (points.Count < 2 || points.Zip(points.Skip(1)).Any(two => two.First.Celsius >= two.Second.Celsius)))
+        {
+            fields.Refuse("densities", "There must be two or more, from cold to warm, one of them at 20 °C as in \"kilogramsPerCubicMeterAt20C\".");
+        }
+
+        return points;
+    }
 }

@@ -43,7 +43,7 @@ public static class UnverifiedFigures
         ArgumentNullException.ThrowIfNull(liquid);
         return liquid.Ingredients.Select(i => i.Substance)
             .Where(s => s.Id is not (Substance.EthanolId or Substance.WaterId))
-            .SelectMany(s => Figure(s, "density", s.Density).Concat(Figure(s, "thermal expansion", s.Expansion)));
+            .SelectMany(s => Figure(s, "density", s.Density).Concat(Figure(s, "thermal expansion", s.Expansion)).Concat(Densities(s)));
     }
 
     /// <summary>What a sum about air goes by, besides the liquid's weight and the limit for breathing.</summary>
@@ -54,6 +54,7 @@ public static class UnverifiedFigures
         [
             .. Figure(substance, "molar mass", substance.MolarMass),
             .. Figure(substance, "lower explosive limit, %", substance.Lel),
+            .. Figure(substance, "upper explosive limit, %", substance.Uel),
             .. Figure(substance, "vapor pressure", substance.VaporPressure),
             .. Line(substance, "vapor pressure over a range of temperatures", substance.Antoine?.Source),
         ];
@@ -74,14 +75,17 @@ public static class UnverifiedFigures
         .. OfHazards(substance, substance.Hazards),
         .. Figure(substance, "density", substance.Density),
         .. Figure(substance, "boiling point", substance.Boils),
-        .. Figure(substance, "upper explosive limit, %", substance.Uel),
         .. Figure(substance, "thermal expansion", substance.Expansion),
+        .. Densities(substance),
         .. OfVapor(substance),
         .. substance.ExposureLimits.SelectMany(limit => Of(substance, limit)),
     ];
 
     private static IEnumerable<string> Figure(Substance substance, string what, Figure? figure) =>
         figure is null ? [] : Line(substance, $"{what} {figure.Value}", figure.Source);
+
+    private static IEnumerable<string> Densities(Substance substance) =>
+        substance.Densities.SelectMany(d => Line(substance, FormattableString.Invariant($"density at {d.Celsius} °C"), d.Source));
 
     private static IEnumerable<string> Row(string what, CatalogRow row) => Line($"{what} {row.Id}", row.Source);
 

@@ -30,7 +30,7 @@ public static class MixtureClassifier
             FlammableCategory = CategoryOf(hazards),
             PoisonWording = possible.Any(m => PoisonWords.WantedOn(m, rules)),
             MethanolPercent = possible.Max(m => m.PercentOf(Substance.MethanolId)),
-            CompositionKnown = possible.Count == 1,
+            CompositionKnown = possible.Count == 1 || InRanges(possible),
             Doubts = [.. NotKnown(possible), .. mixtures.SelectMany(m => m.Doubts).Distinct()],
             Unverified = [.. mixtures.SelectMany(m => m.Unverified).Concat(hazards.SelectMany(h => UnverifiedFigures.Of(h.Class))).Distinct()],
         };
@@ -54,5 +54,8 @@ public static class MixtureClassifier
 
     private static IEnumerable<string> NotKnown(IReadOnlyList<Composition> possible) => possible.Count == 1
         ? []
+        : InRanges(possible) ? ["The data sheet gives ranges: every class is answered for the worst that they allow."]
         : ["The composition is not known. This is the careful answer: the worst of what is sold under that name."];
+
+    private static bool InRanges(IReadOnlyList<Composition> possible) => possible.All(m => m.FromRanges);
 }

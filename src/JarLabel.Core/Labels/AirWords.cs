@@ -40,6 +40,13 @@ public static class AirWords
         };
     }
 
+    /// <summary>Between which shares of vapour the air can burn.</summary>
+    public static string Burns(AirAssessment air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return Say($"{air.LowerExplosivePercent:0.#} to {air.UpperExplosivePercent:0.#} % of vapour in the air");
+    }
+
     /// <summary>The same in a word or two, to stand behind the figure; empty below that.</summary>
     public static string FireMark(AirAssessment air)
     {

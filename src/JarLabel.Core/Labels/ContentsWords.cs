@@ -6,7 +6,7 @@ using JarLabel.Core.Jars;
 namespace JarLabel.Core.Labels;
 
 /// <summary>What is in a jar, in words and percent by weight.</summary>
-internal static class ContentsWords
+public static class ContentsWords
 {
     /// <summary><c>Shellac 18 %, ethanol 75 %, water 7 % by weight</c>; where the solvent is unknown, so it says.</summary>
     internal static string Of(Contents contents, ShopCatalog catalog)
@@ -18,18 +18,30 @@ internal static class ContentsWords
             return $"{shellac}; {string.Join(" and ", poured.Select(s => s.Solvent.Name))}";
         }
 
-        return $"{shellac}, {Ingredients(JarComposition.Possible(poured, contents.Flakes, catalog).Single())} by weight";
+        return $"{shellac}, {Ingredients(JarComposition.Possible(poured, contents.Flakes, catalog))} by weight";
     }
 
     /// <summary><c>Ethanol 92 %, water 8 % by weight</c>; where nobody knows, so it says, with the most methanol it may hold.</summary>
-    internal static string Of(Solvent solvent, HazardAssessment hazards) => solvent.CompositionKnown
-        ? Capital.Of($"{Ingredients(solvent.Composition)} by weight")
-        : hazards.MethanolPercent > 0 ? $"Composition unknown; taken as {Percent(hazards.MethanolPercent)} methanol by weight" : "Composition unknown";
+    public static string Of(Solvent solvent, HazardAssessment hazards)
+    {
+        ArgumentNullException.ThrowIfNull(solvent);
+        ArgumentNullException.ThrowIfNull(hazards);
+        return solvent.CompositionKnown ? Capital.Of($"{Ingredients(solvent.Compositions)} by weight")
+            : hazards.MethanolPercent > 0 ? $"Composition unknown; taken as {Percent(hazards.MethanolPercent)} methanol by weight"
+            : "Composition unknown";
+    }
 
-    private static string Ingredients(Composition composition) => string.Join(", ", composition.Ingredients
-        .Where(i => i.Substance.Id != Substance.ResinId)
-        .OrderByDescending(i => i.Percent)
-        .Select(i => $"{i.Substance.Name} {Percent(i.Percent)}"));
+    /// <summary>Each with its share; from the least to the most where a data sheet leaves it open.</summary>
+    private static string Ingredients(IReadOnlyList<Composition> possible) => string.Join(", ", possible
+        .SelectMany(composition => composition.Ingredients.Select(i => i.Substance))
+        .Where(substance => substance.Id != Substance.ResinId)
+        .DistinctBy(substance => substance.Id)
+        .Select(substance => (substance.Name, Least: possible.Min(c => c.PercentOf(substance.Id)), Most: possible.Max(c => c.PercentOf(substance.Id))))
+        .OrderByDescending(share => share.Most)
+        .Select(share => $"{share.Name} {Span(share.Least, share.Most)}"));
+
+    private static string Span(decimal least, decimal most) =>
+        Percent(least) == Percent(most) ? Percent(most) : $"{Percent(least)[..^2]} to {Percent(most)}";
 
     /// <summary>Whole percent; below 10 one decimal, so that 4.6 % of methanol does not read as 5 %.</summary>
     private static string Percent(decimal percent) =>

@@ -17,9 +17,19 @@ public static class BatchCautions
         ArgumentNullException.ThrowIfNull(solvent);
         return
         [
-            .. If(!solvent.CompositionKnown, MixingCautions.UnknownSolvent(solvent)),
-            .. If(solvent.TooWet, MixingCautions.TooWet(solvent)),
+            .. OfSolvent(solvent),
             .. If(recipe.Cut.PoundsPerUsGallon > Syrup, MixingCautions.Syrup(recipe.Cut)),
+        ];
+    }
+
+    /// <summary>Cautions about an alcohol, whatever is dissolved in it.</summary>
+    public static IReadOnlyList<Problem> OfSolvent(Solvent solvent)
+    {
+        ArgumentNullException.ThrowIfNull(solvent);
+        return
+        [
+            .. solvent.CompositionKnown ? Array.Empty<Problem>() : [MixingCautions.UnknownSolvent(solvent)],
+            .. If(solvent.TooWet, MixingCautions.TooWet(solvent)),
         ];
     }
 

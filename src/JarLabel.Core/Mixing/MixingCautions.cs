@@ -9,8 +9,12 @@ internal static class MixingCautions
 {
     internal static Problem UnknownSolvent(Solvent solvent) => new(
         "JL171",
-        $"Nobody has said what is in {solvent.Name}, so the label answers for the worst that is sold (rich in methanol). Section 3 of the can's safety data sheet gives the percentages; put them into the shop's catalog/solvents.json and name that solvent instead.",
+        $"Nobody has said what all is in {solvent.Name}, so the label answers for the worst that it may be{Methanol(solvent)}. Section 3 of the can's safety data sheet gives the percentages: enter them with \"jarlabel can add\", and name that can instead.",
         "--solvent");
+
+    private static string Methanol(Solvent solvent) => solvent.Compositions.Max(c => c.PercentOf(Substance.MethanolId)) is var most and > 0
+        ? string.Create(CultureInfo.InvariantCulture, $" (up to {most:0.#} % methanol by weight)")
+        : "";
 
     internal static Problem TooWet(Solvent solvent) => new(
         "JL172",

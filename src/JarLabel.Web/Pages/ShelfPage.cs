@@ -23,6 +23,7 @@ internal static class ShelfPage
             {Next(sight)}
             {ProblemPage.Cautions(sight.Moved)}
             {StockParts.Totals(bench, sight.Totals)}{StockParts.Bottles(bench, sight.Bottles)}{StockParts.Bags(bench, sight.Bags)}
+            <p><a href="/can">Cans of this shop, from their data sheets</a></p>
             """),
         Frame.Served);
 

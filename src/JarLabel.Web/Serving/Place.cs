@@ -15,6 +15,7 @@ internal sealed record Place(PlaceKind Kind, string Jar = "", string Step = "")
         ["", ""] => new Place(PlaceKind.Shelf),
         ["", "bench.js"] => new Place(PlaceKind.Script),
         ["", "pair"] => new Place(PlaceKind.Pair),
+        ["", "can"] => new Place(PlaceKind.Can),
         ["", "mix"] => new Place(PlaceKind.Form, Step: "mix"),
         ["", "done", var key, "paper"] => new Place(PlaceKind.Paper, Step: key),
         ["", "done", var key] => new Place(PlaceKind.Done, Step: key),

@@ -21,6 +21,9 @@ internal enum PlaceKind
     /// <summary>A jar's label, to print.</summary>
     LabelPdf,
 
+    /// <summary>The shop's own cans, and the form to enter one.</summary>
+    Can,
+
     /// <summary>A form: a new jar, or a step of one.</summary>
     Form,
 

@@ -1,5 +1,7 @@
 using System.Net;
 using JarLabel.Bench;
+using JarLabel.Bench.Cans;
+using JarLabel.Core;
 using JarLabel.Web.Forms;
 using JarLabel.Web.Guards;
 using JarLabel.Web.Pages;
@@ -100,6 +102,8 @@ internal sealed class Site : IDisposable
                 return recording.Done(place.Step);
             case { Kind: PlaceKind.Paper } place:
                 return recording.Paper(place.Step);
+            case { Kind: PlaceKind.Can }:
+                return who.MayRecord ? Within(bench => Cans(bench, who, new Entry(new Dictionary<string, string>()), [])) : Reply.SeeOther(PairPage.Address(path));
             case { Kind: PlaceKind.Form } place:
                 return who.MayRecord ? Known(context, () => recording.Blank(place, who)) : Reply.SeeOther(PairPage.Address(path));
             default:
@@ -110,7 +114,7 @@ internal sealed class Site : IDisposable
     private async Task<Reply> Take(HttpContext context, string path, Visitor who)
     {
         var place = Place.Of(path);
-        if (place.Kind is not (PlaceKind.Form or PlaceKind.Pair))
+        if (place.Kind is not (PlaceKind.Form or PlaceKind.Pair or PlaceKind.Can))
         {
             return place.Kind is PlaceKind.None ? Reply.Refused(404, WebProblems.NoSuchPage(path)) : Reply.Refused(405, WebProblems.MethodNotAllowed("POST"));
         }
@@ -120,7 +124,7 @@ internal sealed class Site : IDisposable
             return Reply.Refused(403, WebProblems.ForeignForm());
         }
 
-        if (place.Kind is PlaceKind.Form && !who.MayRecord)
+        if (place.Kind is (PlaceKind.Form or PlaceKind.Can) && !who.MayRecord)
         {
             return Reply.Refused(401, WebProblems.NotPaired());
         }
@@ -133,8 +137,17 @@ internal sealed class Site : IDisposable
 
         return !tokens.Fits(fields.GetValueOrDefault("token"), who.Device) ? Reply.Refused(403, WebProblems.OldForm())
             : place.Kind is PlaceKind.Pair ? Pair(fields)
+            : place.Kind is PlaceKind.Can ? Within(bench => Enter(bench, who, new Entry(fields)))
             : recording.Take(place, who, fields);
     }
+
+    /// <summary>A can entered; sent twice, it is the same can.</summary>
+    private Reply Enter(Workbench bench, Visitor who, Entry entry) =>
+        CanEntry.Do(bench, entry).TryGet(out _, out var problems) ? Reply.SeeOther("/can") : Cans(bench, who, entry, problems);
+
+    private Reply Cans(Workbench bench, Visitor who, Entry entry, IReadOnlyList<Problem> problems) => CanBook.All(bench).TryGet(out var cans, out var faults)
+        ? Reply.Page(CanPage.Of(bench, tokens.Of(who.Device), cans, entry, problems), problems.Count > 0 ? 422 : 200)
+        : Reply.Refused(503, faults);
 
     private Reply Pair(IReadOnlyDictionary<string, string> fields)
     {

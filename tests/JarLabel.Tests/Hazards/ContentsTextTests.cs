@@ -36,6 +36,28 @@ public class ContentsTextTests
         Assert.Contains(says, problem.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("ethanol=30-60,methanol=30-60", 40, 60)]
+    [InlineData("ethanol=30–60 %;methanol=30..60%", 40, 60)]
+    [InlineData("ethanol=rest,methanol=<3,water=5", 0, 3)]
+    [InlineData("ethanol=10 to 20,methanol=>=50,unknown=rest", 50, 90)]
+    [InlineData("ethanol=95,methanol=rest", 5, 5)]
+    public void Ranges_are_read_as_data_sheets_print_them(string typed, int least, int most)
+    {
+        var possible = ContentsText.Possible(typed, Ours).Require();
+        Assert.Equal((least, most), ((int)possible.Min(c => c.PercentOf("methanol")), (int)possible.Max(c => c.PercentOf("methanol"))));
+        Assert.All(possible, c => Assert.Equal(100m, c.Ingredients.Sum(i => i.Percent), 20));
+    }
+
+    [Theory]
+    [InlineData("ethanol=60-30,water=rest", "JL151")]
+    [InlineData("ethanol=30-40,water=5-10", "JL153")]
+    [InlineData("ethanol=rest,methanol=<9,butanone=<9,acetone=<9,propan-2-ol=<9,1-butanol=<9,water=<9", "JL222")]
+    public void Ranges_that_cannot_be_are_told(string typed, string code) => Assert.Equal(code, Assert.Single(ContentsText.Possible(typed, Ours, "--contents").Problems).Code);
+
+    [Fact]
+    public void One_composition_takes_no_range() => Assert.Equal("JL151", Assert.Single(ContentsText.Parse("ethanol=30-60,water=rest", Ours).Problems).Code);
+
     [Fact]
     public void All_faults_are_told_at_once() =>
         Assert.Equal(2, ContentsText.Parse("beer=5,water=x", Ours).Problems.Count);

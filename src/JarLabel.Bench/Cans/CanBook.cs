@@ -1,0 +1,92 @@
+using System.Text;
+using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Mixing;
+using JarLabel.Store.Files;
+using UnitsNet;
+
+namespace JarLabel.Bench.Cans;
+
+/// <summary>The shop's own cans of alcohol, as their data sheets state them: rows of the shop's <c>catalog/solvents.json</c>.</summary>
+public static class CanBook
+{
+    private const string FileName = "solvents.json";
+
+    /// <summary>Puts a can into the shop's catalog, or tells everything that hinders it; nothing is half-written.</summary>
+    public static Result<CanOutcome> Add(Workbench bench, CanRequest can)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(can);
+        return Id(can).Then(id => Keep(bench, id, can)).Then<CanOutcome>(catalog => Outcome(bench, catalog, catalog.Solvents.Find(Id(can).Require())!));
+    }
+
+    /// <summary>The shop's own cans, in the order of its file.</summary>
+    public static Result<IReadOnlyList<CanOutcome>> All(Workbench bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return Result<IReadOnlyList<CanOutcome>>.Of([.. bench.Catalog.Solvents.Own.Select(can => Outcome(bench, bench.Catalog, can))]);
+    }
+
+    /// <summary>Reads the file as it is now, adds the row, and writes it only when the whole catalog then reads without a fault. Whoever changes a shop's
+    /// files one at a time begins here.</summary>
+    private static Result<ShopCatalog> Keep(Workbench bench, string id, CanRequest can) => ShopFiles.In(bench.Folder.Catalog).Then(files =>
+    {
+        (string File, ReadOnlyMemory<byte> Bytes) own = files.Any(f => Path.GetFileName(f.File) == FileName)
+            ? files.First(f => Path.GetFileName(f.File) == FileName)
+            : (Path.Combine(bench.Folder.Catalog, FileName), default);
+        return ShopCatalog.Load(files).Then(before =>
+        {
+            if (before.Solvents.Find(id) is { } there)
+            {
+                return IsSame(there, can) ? before : CanProblems.Taken(id, there.Name);
+            }
+
+            var written = CanFile.With(own.Bytes.Span, CanFile.Row(id, can, bench.Now));
+            return ShopCatalog.Load([.. files.Where(f => f.File != own.File), (own.File, written)])
+                .Then(after => bench.DryRun ? after : Write(bench, own.File, written).Then<ShopCatalog>(_ => after));
+        });
+    });
+
+    /// <summary>A form that was sent twice asks for the same can again.</summary>
+    private static bool IsSame(Solvent there, CanRequest can) =>
+        there.Name == can.Name && there.Stated is [var stated] && stated.Measure == can.Contents.Measure && stated.Parts.SequenceEqual(can.Contents.Parts);
+
+    private static Result<string> Write(Workbench bench, string file, byte[] bytes) => bench.Folder.Create().Then<string>(_ =>
+    {
+        try
+        {
+            DurableFile.Replace(file, bytes);
+            return file;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return CanProblems.NotWritten(file, fault.Message);
+        }
+    });
+
+    private static CanOutcome Outcome(Workbench bench, ShopCatalog catalog, Solvent can)
+    {
+        var hazards = MixtureClassifier.Classify(JarComposition.Possible([(can, Mass.FromKilograms(1))], Mass.Zero, catalog), bench.Rules, catalog).PouredFrom([can]);
+        return new(can, hazards, Path.Combine(bench.Folder.Catalog, FileName), BatchCautions.OfSolvent(can));
+    }
+
+    private static Result<string> Id(CanRequest can)
+    {
+        var word = new StringBuilder();
+        foreach (var letter in (can.Id ?? can.Name).Trim().ToLowerInvariant())
+        {
+            if (char.IsAsciiLetterLower(letter) || char.IsAsciiDigit(letter))
+            {
+                word.Append(letter);
+            }
+            else if (word.Length > 0 && word[^1] != '-')
+            {
+                word.Append('-');
+            }
+        }
+
+        var id = word.ToString().Trim('-');
+        return id.Length > 0 && (can.Id is null || can.Id == id) ? id : CanProblems.NoId(can.Id ?? can.Name, can.Id is null ? "NAME" : "--id");
+    }
+}

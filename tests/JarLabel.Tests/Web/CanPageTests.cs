@@ -1,0 +1,57 @@
+using JarLabel.Bench.Cans;
+
+namespace JarLabel.Tests.Web;
+
+/// <summary>A can is entered on the page as on the command line, by the same reader.</summary>
+public sealed class CanPageTests : IDisposable
+{
+    private static readonly (string, string)[] Green = [("name", "the green can"), ("substance-1", "ethanol"), ("percent-1", "30-60"), ("substance-2", "methanol"), ("percent-2", "30 – 60 %")];
+
+    private readonly WebShop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public async Task A_can_is_entered_once_however_often_it_is_sent_and_a_jar_is_mixed_from_it()
+    {
+        Assert.Contains("/can", (await shop.Get("/")).Text, StringComparison.Ordinal);
+        for (var sent = 0; sent < 2; sent++)
+        {
+            var page = await shop.Fill("/can", Green);
+            Assert.True(page.Status == 303, page.Seen);
+            Assert.Equal("/can", page.Location);
+        }
+
+        var can = Assert.Single(CanBook.All(shop.Bench()).Require());
+        Assert.Equal("the-green-can", can.Solvent.Id);
+        Assert.Equal(60m, can.Hazards.MethanolPercent);
+        var listed = (await shop.Get("/can")).Seen;
+        Assert.Contains("Ethanol 40 to 60 %, methanol 40 to 60 % by weight", listed, StringComparison.Ordinal);
+        Assert.Contains("every class is answered for the worst", listed, StringComparison.Ordinal);
+        Assert.Equal(303, (await shop.Fill("/mix", ("grade", "garnet"), ("solvent", "the-green-can"), ("cut", "1.5"), ("pour", "350 mL"), ("do", "record"))).Status);
+        Assert.Equal("the-green-can", shop.Jar(2).Jar.Contents.Solvents[0].Solvent);
+    }
+
+    [Fact]
+    public async Task Every_fault_is_told_and_what_was_filled_in_stays()
+    {
+        var page = await shop.Fill("/can", ("name", "the green can"), ("substance-1", "ethanol"), ("percent-1", "thirty"), ("percent-2", "5"));
+        Assert.Equal(422, page.Status);
+        Assert.Contains("JL151", page.Seen, StringComparison.Ordinal);
+        Assert.Contains("JL201", page.Seen, StringComparison.Ordinal);
+        Assert.Contains("value=\"thirty\"", page.Text, StringComparison.Ordinal);
+        Assert.Contains("Nothing was recorded.", page.Seen, StringComparison.Ordinal);
+        Assert.Contains("JL153", (await shop.Fill("/can", ("name", "x"), ("substance-1", "ethanol"), ("percent-1", "5"))).Seen, StringComparison.Ordinal);
+        Assert.Equal(422, (await shop.Fill("/can", ("name", "nothing in it"))).Status);
+        Assert.Equal(422, (await shop.Fill("/can", ("name", "ethanol-95"), ("substance-1", "ethanol"), ("percent-1", "100"))).Status);
+        Assert.Empty(CanBook.All(shop.Bench()).Require());
+    }
+
+    [Fact]
+    public async Task A_form_from_elsewhere_enters_nothing()
+    {
+        Assert.Equal(403, (await shop.Post("/can", Green)).Status);
+        Assert.Equal(403, (await shop.Post("/can", [.. WebShop.Hidden((await shop.Get("/can")).Text), .. Green], origin: "http://evil.example")).Status);
+        Assert.Empty(CanBook.All(shop.Bench()).Require());
+    }
+}
