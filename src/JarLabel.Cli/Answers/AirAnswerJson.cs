@@ -1,5 +1,6 @@
 using JarLabel.Core;
 using JarLabel.Core.Air;
+using JarLabel.Core.Labels;
 
 namespace JarLabel.Cli.Answers;
 
@@ -13,6 +14,7 @@ internal sealed record AirAnswerJson(
     double AirCubicMetersPerHourForQuarterLel,
     double? LimitPpm,
     bool LimitUnverified,
+    IReadOnlyList<string> Limits,
     double? ClearAfterMinutes,
     bool HealthGoverns,
     bool Saturated,
@@ -33,6 +35,7 @@ internal sealed record AirAnswerJson(
         air.AirForQuarterLel.CubicMetersPerHour,
         air.LimitPpm,
         air.LimitUnverified,
+        AirWords.Limits(air),
         air.ClearAfter?.Minutes,
         air.HealthGoverns,
         air.Saturated,

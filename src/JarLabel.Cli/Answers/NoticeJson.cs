@@ -14,5 +14,6 @@ internal sealed record NoticeJson(
     double? PeakPpm,
     double? LimitPpm,
     bool LimitUnverified,
+    IReadOnlyList<string> Limits,
     IReadOnlyList<string> LimitsPassed,
     IReadOnlyList<string> Unverified);

@@ -63,6 +63,7 @@ internal static class CalcAirCommand
                 ("vapour", $"{air.VaporVolume.CubicMeters:0.000} m³ at {question.Temperature.DegreesCelsius:0.#} °C"),
                 ("at the most", $"{air.PeakPpm:0} ppm{(air.Saturated ? ", all that the air can hold" : "")}"),
                 ("health", air.LimitPpm is { } limit ? $"{Times(air.FractionOfLimit)} the exposure limit of {limit:0} ppm" : "no exposure limit is known"),
+                ("held against", AirWords.Limits(air) is { Count: > 0 } limits ? string.Join("; ", limits) : null),
                 ("fire", $"{100 * air.FractionOfLel:0.#} % of the lower explosive limit; work below 25 %"),
                 ("it burns at", $"{AirWords.Burns(air)}; near the wet work there is always some that can"),
                 ("fresh air for health", air.AirForLimit is { } health ? $"{AirWords.Flow(health)}{Spread(question)}" : null),

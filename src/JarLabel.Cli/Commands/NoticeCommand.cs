@@ -67,6 +67,7 @@ internal static class NoticeCommand
         notice.Air?.PeakPpm,
         notice.Air?.LimitPpm,
         notice.Air?.LimitUnverified ?? false,
+        notice.Air is { } air ? AirWords.Limits(air) : [],
         [.. notice.Stock.PassedOutsideCabinet(rules, catalog).Select(l => l.Id)],
         [.. notice.Stock.Liquids.SelectMany(l => l.Hazards.Unverified).Concat(notice.Air?.Unverified ?? []).Distinct()]);
 }

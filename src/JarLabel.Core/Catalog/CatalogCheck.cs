@@ -7,11 +7,13 @@ internal static class CatalogCheck
     [
         .. catalog.Substances.Rows.SelectMany(s =>
             Missing("substances.json", s.Id, "the hazard class", s.Hazards.Select(h => h.Class), catalog.Classes)),
-        .. catalog.Substances.Rows.SelectMany(SubstanceFaults),
+        .. catalog.Substances.Rows.SelectMany(s => SubstanceFaults(s, catalog.Classes)),
         .. catalog.Grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the keeping class", [g.Keeping], catalog.Keeping)),
         .. catalog.Grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the form", [g.Form], catalog.Forms)),
         .. catalog.Classes.Rows.SelectMany(c =>
             Missing("classes.json", c.Id, "the statement", [c.Statement, .. c.Precautions], catalog.Phrases)),
+        .. catalog.Classes.Rows.SelectMany(c =>
+            Missing("classes.json", c.Id, "the ingredient's class", (c.Limits?.Of ?? []).Select(l => l.Class), catalog.Classes)),
         .. solvents.Rows.SelectMany(s => SolventFaults(s, catalog.Substances, solvents)),
     ];
 
@@ -21,14 +23,19 @@ internal static class CatalogCheck
         named.Where(n => known.Find(n) is null).Select(n => CatalogProblems.UnknownReference(file, id, member, n, known.Ids));
 
     /// <summary>What would let a hazard slip off a label unseen.</summary>
-    private static IEnumerable<Problem> SubstanceFaults(Substance substance) =>
+    private static IEnumerable<Problem> SubstanceFaults(Substance substance, CatalogTable<HazardClass> classes) =>
     [
-        .. substance.Hazards.Where(h => SubstanceHazard.IsComputed(h.Class))
+        .. substance.Hazards.Where(h => classes.Find(h.Class) is { Computed: true })
             .Select(h => CatalogProblems.ComputedClass("substances.json", substance.Id, h.Class)),
-        .. substance.Hazards.Where(h => h.AtLeast is null && !SubstanceHazard.HasGeneralLimit(h.Class) && !SubstanceHazard.IsComputed(h.Class))
+        .. substance.Hazards.Where(h => h.AtLeast is null && classes.Find(h.Class) is { Computed: false } && !HasGeneralLimit(h, classes))
             .Select(h => CatalogProblems.NoLimit("substances.json", substance.Id, h.Class)),
         .. substance is { Lel: not null, Flash: null } ? [CatalogProblems.BurnsWithoutFlashPoint("substances.json", substance.Id)] : Array.Empty<Problem>(),
     ];
+
+    /// <summary>True when some class says from what share of such an ingredient a mixture is in it, under each rule set that the row holds under.</summary>
+    private static bool HasGeneralLimit(SubstanceHazard hazard, CatalogTable<HazardClass> classes) =>
+        (hazard.OnlyUnder is { } one ? [one] : Enum.GetValues<RuleSet>())
+        .All(rules => classes.Rows.Any(c => c.HoldsUnder(rules) && c.Limits?.For(hazard.Class, rules) is not null));
 
     private static IEnumerable<Problem> SolventFaults(
         SolventRow row, CatalogTable<Substance> substances, CatalogTable<SolventRow> solvents)

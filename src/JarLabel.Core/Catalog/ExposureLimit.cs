@@ -6,7 +6,7 @@ namespace JarLabel.Core.Catalog;
 /// <param name="Name">Who sets it and what it is called, such as <c>OSHA PEL</c>.</param>
 /// <param name="Kind">What it is an average over.</param>
 /// <param name="Ppm">Parts per million by volume in air.</param>
-/// <param name="OnlyUnder">The rule set whose region it belongs to; null where it is only shown for comparison.</param>
+/// <param name="OnlyUnder">The rule set whose region it belongs to; null where it is heeded everywhere.</param>
 /// <param name="Skin">True when the substance also goes through the skin.</param>
 /// <param name="Source">Where it was printed.</param>
 public sealed record ExposureLimit(string Name, ExposureKind Kind, decimal Ppm, RuleSet? OnlyUnder, bool Skin, string Source)

@@ -22,6 +22,27 @@ public sealed record HazardClass(
     string Source)
     : CatalogRow(Id, Source)
 {
+    /// <summary>The one rule set that has this class; null where both have it.</summary>
+    public RuleSet? OnlyUnder { get; init; }
+
+    /// <summary>What share of which ingredients brings a mixture into it; null where that is computed, or where only an ingredient's own limit says so.</summary>
+    public ClassLimits? Limits { get; init; }
+
+    /// <summary>Its limits, for a category of flammable liquids.</summary>
+    public FlashLimit? Flash { get; init; }
+
+    /// <summary>Its limits, for a category of acute toxicity.</summary>
+    public AcuteLimit? Acute { get; init; }
+
+    /// <summary>What was taken for granted in giving it, as a whole sentence.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>True for a class that follows from figures and is never stated of an ingredient.</summary>
+    public bool Computed => Flash is not null || Acute is not null;
+
+    /// <summary>True when a rule set has this class.</summary>
+    public bool HoldsUnder(RuleSet rules) => OnlyUnder is null || OnlyUnder == rules;
+
     private static readonly Dictionary<string, SignalWord> Words = new(StringComparer.Ordinal)
     {
         ["Danger"] = SignalWord.Danger,
@@ -36,5 +57,12 @@ public sealed record HazardClass(
         fields.Has("signal") ? fields.Choice("signal", Words) : SignalWord.None,
         fields.OptionalText("pictogram"),
         fields.Texts("precautions"),
-        fields.Text("source"));
+        fields.Text("source"))
+    {
+        OnlyUnder = RuleSetWords.OnlyUnder(fields),
+        Limits = fields.OptionalMember("limits", ClassLimits.Read),
+        Flash = fields.OptionalMember("flash", FlashLimit.Read),
+        Acute = fields.OptionalMember("acute", AcuteLimit.Read),
+        Note = fields.OptionalText("note"),
+    };
 }

@@ -16,6 +16,9 @@ public sealed record Phrase(string Id, string Clp, string Osha, string Source)
     /// <summary>The text under a rule set.</summary>
     public string Text(RuleSet rules) => rules == RuleSet.Osha ? Osha : Clp;
 
+    /// <summary>Stands in a text for the names of the ingredients it is said of.</summary>
+    internal const string Substances = "{substances}";
+
     internal static Phrase Read(FieldReader fields)
     {
         var text = fields.Text("text");

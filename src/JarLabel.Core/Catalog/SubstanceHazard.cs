@@ -12,14 +12,6 @@ namespace JarLabel.Core.Catalog;
 public sealed record SubstanceHazard(
     string Class, RuleSet? OnlyUnder, decimal? AtLeast, bool SelfClassified, IReadOnlyList<string> Organs, string Source)
 {
-    /// <summary>The classes for which the rules have general limits built in; any other class counts from its own limit only.</summary>
-    internal static bool HasGeneralLimit(string hazardClass) =>
-        hazardClass is "skin-irrit-2" or "eye-dam-1" or "eye-irrit-2" or "stot-se-1" or "stot-se-2" or "stot-se-3-airways" or "stot-se-3-narcosis";
-
-    /// <summary>The classes that follow from flash point and acute toxicity and are never stated.</summary>
-    internal static bool IsComputed(string hazardClass) =>
-        hazardClass.StartsWith("flam-", StringComparison.Ordinal) || hazardClass.StartsWith("acute-", StringComparison.Ordinal);
-
     internal static SubstanceHazard Read(FieldReader fields) => new(
         fields.Text("class"),
         RuleSetWords.OnlyUnder(fields),

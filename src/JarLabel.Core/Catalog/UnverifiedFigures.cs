@@ -15,9 +15,10 @@ public static class UnverifiedFigures
             .. catalog.Grades.Rows.SelectMany(r => Row("grade", r)),
             .. catalog.Forms.Rows.SelectMany(r => Row("form", r)),
             .. catalog.Keeping.Rows.SelectMany(r => Row("keeping class", r)),
-            .. catalog.Classes.Rows.SelectMany(r => Row("hazard class", r)),
+            .. catalog.Classes.Rows.SelectMany(Of),
             .. catalog.Phrases.Rows.SelectMany(r => Row("phrase", r)),
             .. catalog.Storage.Rows.SelectMany(r => Row("storage limit", r)),
+            .. Of(RuleSet.Osha),
         ];
     }
 
@@ -60,8 +61,23 @@ public static class UnverifiedFigures
         ];
     }
 
-    /// <summary>What a hazard class says on a label.</summary>
-    public static IEnumerable<string> Of(HazardClass hazard) => Row("hazard class", hazard);
+    /// <summary>What is not known of the rules themselves.</summary>
+    public static IEnumerable<string> Of(RuleSet rules) => rules == RuleSet.Osha
+        ? ["29 CFR 1910.1200 of 2024: limits and label words of appendices A, B and C were read in the text of 2012, of the text of 2024 only its body, the corrections of 9 October 2024 and quotations"]
+        : [];
+
+    /// <summary>What a hazard class says on a label, and the limits that lead to it.</summary>
+    public static IEnumerable<string> Of(HazardClass hazard)
+    {
+        ArgumentNullException.ThrowIfNull(hazard);
+        return
+        [
+            .. Row("hazard class", hazard),
+            .. Line($"limits of hazard class {hazard.Id}", hazard.Limits?.Source),
+            .. Line($"limits of hazard class {hazard.Id}", hazard.Flash?.Source),
+            .. Line($"limits of hazard class {hazard.Id}", hazard.Acute?.Source),
+        ];
+    }
 
     /// <summary>A limit for breathing.</summary>
     public static IEnumerable<string> Of(Substance substance, ExposureLimit limit)

@@ -3,43 +3,53 @@ using JarLabel.Core.Catalog;
 namespace JarLabel.Core.Hazards;
 
 /// <summary>Acute toxicity of a mixture by the sum <c>100 / ATEmix = sum of Ci / ATEi</c> (CLP Annex I 3.1.3.6; 29 CFR 1910.1200
-/// Appendix A.1.3.6). All in decimal, so that a share exactly on a limit falls on the right side.</summary>
-internal static class AcuteToxicityRule
+/// Appendix A.1.3.6). US rules also count ingredients a little milder than category 4. All in decimal, so that a share exactly on a limit falls on
+/// the right side.</summary>
+internal sealed class AcuteToxicityRule
 {
-    /// <summary>Upper ends of categories 1 to 4; each end belongs to its category (CLP Annex I table 3.1.1).</summary>
-    private static readonly Dictionary<Route, decimal[]> UpperEnds = new()
-    {
-        [Route.Oral] = [5, 50, 300, 2000],
-        [Route.Dermal] = [50, 200, 1000, 2000],
-        [Route.Vapor] = [0.5m, 2, 10, 20],
-    };
-
     /// <summary>A third of a hundred has no last decimal: what is nearer to a limit than this lies on it.</summary>
     private const decimal Rounding = 1e-20m;
 
-    internal static AcuteToxicityOfMixture Of(Composition mixture, Route route)
+    private readonly Route route;
+    private readonly RuleSet rules;
+    private readonly HazardClass[] categories;
+
+    private AcuteToxicityRule(Route route, RuleSet rules, CatalogTable<HazardClass> classes)
     {
-        var counted = mixture.Ingredients.Where(i => i.Percent >= MixtureLimits.Relevant).ToArray();
-        var unknown = counted.Where(i => i.Substance.UnknownToxicity.Contains(route)).Sum(i => i.Percent);
+        this.route = route;
+        this.rules = rules;
+        categories = [.. classes.Rows.Where(c => c.Acute?.Route == route && c.HoldsUnder(rules)).OrderBy(c => c.Acute!.UpTo)];
+    }
+
+    internal static AcuteToxicityOfMixture Of(Composition mixture, Route route, RuleSet rules, CatalogTable<HazardClass> classes) =>
+        new AcuteToxicityRule(route, rules, classes).Of(mixture);
+
+    private AcuteToxicityOfMixture Of(Composition mixture)
+    {
+        var unknown = mixture.Ingredients
+            .Where(i => i.Percent >= MixtureLimits.UnknownCountsFrom && i.Substance.UnknownToxicity.Contains(route))
+            .Sum(i => i.Percent);
         var known = unknown > MixtureLimits.MuchUnknown ? 100 - unknown : 100;
-        var toxic = counted
+        var toxic = mixture.Ingredients
             .SelectMany(i => i.Substance.AcuteToxicity.Where(t => t.Route == route), (i, t) => (Ingredient: i, t.Ate))
+            .Where(t => Counts(t.Ingredient.Percent, t.Ate))
             .ToArray();
         var sum = toxic.Sum(t => t.Ingredient.Percent / t.Ate);
-        return new(route, sum == 0 ? null : known / sum, unknown, FindingFor(route, known, sum, [.. toxic.Select(t => t.Ingredient)]));
+        return new(route, sum == 0 ? null : known / sum, unknown, sum == 0 ? null : FindingFor(known, sum, [.. toxic.Select(t => t.Ingredient)]));
     }
 
-    private static Finding? FindingFor(Route route, decimal known, decimal sum, IReadOnlyList<Ingredient> toxic)
+    /// <summary>An ingredient counts from the share of its own category; what is milder than the categories not at all, or as one of the mildest.</summary>
+    private bool Counts(decimal percent, decimal ate) =>
+        categories.FirstOrDefault(c => ate <= c.Acute!.CountsUpTo(rules)) is { } category && percent >= category.Acute!.CountsFrom;
+
+    private Finding? FindingFor(decimal known, decimal sum, IReadOnlyList<Ingredient> toxic)
     {
-        var ends = UpperEnds[route];
-        var category = 1 + Array.FindIndex(ends, end => (sum * end) + Rounding >= known);
-        return category == 0 || sum == 0 ? null : new($"acute-{Word(route)}-{category}", Why());
+        var place = Array.FindIndex(categories, c => (sum * c.Acute!.UpTo) + Rounding >= known);
+        return place < 0 ? null : new(categories[place].Id, Why());
 
         string Why() => $"The acute toxicity estimate {route.Way()} is {Shown.Rounded(known / sum)} {route.Unit()} "
-            + $"({Shown.Shares(toxic)}); category {category} goes {From()}up to {Shown.Exact(ends[category - 1])}.";
+            + $"({Shown.Shares(toxic)}); category {place + 1} goes {From()}up to {Shown.Exact(categories[place].Acute!.UpTo)}.";
 
-        string From() => category == 1 ? "" : $"from over {Shown.Exact(ends[category - 2])} ";
+        string From() => place == 0 ? "" : $"from over {Shown.Exact(categories[place - 1].Acute!.UpTo)} ";
     }
-
-    private static string Word(Route route) => route switch { Route.Oral => "oral", Route.Dermal => "dermal", _ => "vapor" };
 }

@@ -5,22 +5,20 @@ namespace JarLabel.Core.Hazards;
 /// <summary>One composition, put to every rule.</summary>
 internal sealed class ClassifiedMixture
 {
-    internal ClassifiedMixture(Composition mixture, RuleSet rules, HazardSettings settings)
+    internal ClassifiedMixture(Composition mixture, RuleSet rules, CatalogTable<HazardClass> classes, HazardSettings settings)
     {
-        CountedHazard[] counted = [.. CountedHazard.In(mixture, rules, settings)];
+        CountedHazard[] hazards = [.. CountedHazard.In(mixture, rules, settings)];
         Flash = FlashPoint.Of(mixture);
-        Oral = AcuteToxicityRule.Of(mixture, Route.Oral);
-        Dermal = AcuteToxicityRule.Of(mixture, Route.Dermal);
-        Vapor = AcuteToxicityRule.Of(mixture, Route.Vapor);
+        Oral = AcuteToxicityRule.Of(mixture, Route.Oral, rules, classes);
+        Dermal = AcuteToxicityRule.Of(mixture, Route.Dermal, rules, classes);
+        Vapor = AcuteToxicityRule.Of(mixture, Route.Vapor, rules, classes);
         Findings =
         [
-            .. new[] { FlammabilityRule.Find(mixture, Flash, rules), Oral.Finding, Dermal.Finding, Vapor.Finding }.OfType<Finding>(),
-            .. IrritationRule.Find(counted),
-            .. TargetOrganRule.Find(counted, rules),
-            .. StatedLimitRule.Find(counted),
+            .. new[] { FlammabilityRule.Find(mixture, Flash, rules, classes), Oral.Finding, Dermal.Finding, Vapor.Finding }.OfType<Finding>(),
+            .. IngredientLimitRule.Find(hazards, rules, classes),
         ];
-        Unverified = mixture.Ingredients.SelectMany(i => UnverifiedFigures.OfHazards(
-            i.Substance, counted.Where(c => c.Ingredient.Substance.Id == i.Substance.Id).Select(c => c.Hazard)));
+        var counted = hazards.Where(h => IngredientLimitRule.Counts(h, rules, classes)).ToLookup(h => h.Ingredient.Substance.Id, h => h.Hazard);
+        Unverified = mixture.Ingredients.SelectMany(i => UnverifiedFigures.OfHazards(i.Substance, counted[i.Substance.Id]));
     }
 
     internal FlashPoint? Flash { get; }

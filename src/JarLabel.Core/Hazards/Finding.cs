@@ -10,4 +10,7 @@ internal sealed record Finding(string ClassId, string Why, IReadOnlyList<string>
         : this(classId, why, [])
     {
     }
+
+    /// <summary>The names of the ingredients it comes from, where single ones decide.</summary>
+    internal IReadOnlyList<string> Substances { get; init; } = [];
 }

@@ -3,40 +3,35 @@ using JarLabel.Core.Catalog;
 namespace JarLabel.Core.Hazards;
 
 /// <summary>The category of a flammable liquid by flash point and boiling point (CLP Annex I table 2.6.1; 29 CFR 1910.1200 Appendix B.6,
-/// which has category 4 besides).</summary>
+/// which has category 4 besides). A calculated flash point too near above a limit takes the graver category (CLP Annex I 2.6.4.2).</summary>
 internal static class FlammabilityRule
 {
-    private const double Category2Below = 23, Category3UpTo = 60, Category4UpTo = 93, Category1BoilsUpTo = 35;
-
-    /// <summary>An estimate this near above 23 °C is not trusted to make a liquid milder.</summary>
-    private const double EstimateTrustedAbove = 25;
-
     /// <summary>A liquid with less of what burns than this, percent by weight, does not sustain a flame.</summary>
     private const decimal LeastThatBurns = 1;
 
-    internal static Finding? Find(Composition mixture, FlashPoint? flash, RuleSet rules)
+    internal static Finding? Find(Composition mixture, FlashPoint? flash, RuleSet rules, CatalogTable<HazardClass> classes)
     {
-        var found = flash is not null && BurningPercent(mixture) >= LeastThatBurns ? FindingFor(mixture, flash, rules) : null;
+        var found = flash is not null && BurningPercent(mixture) >= LeastThatBurns ? FindingFor(mixture, flash, rules, classes) : null;
         return found?.ClassId is "flam-1" or "flam-2" ? found : Undeclared(mixture) ?? found;
     }
 
     private static decimal BurningPercent(Composition mixture) =>
         mixture.Ingredients.Where(i => i.Substance.Flash is not null).Sum(i => i.Percent);
 
-    private static Finding? FindingFor(Composition mixture, FlashPoint flash, RuleSet rules)
+    private static Finding? FindingFor(Composition mixture, FlashPoint flash, RuleSet rules, CatalogTable<HazardClass> classes)
     {
         var boils = mixture.Ingredients.Where(i => i.Substance.Flash is not null).Min(i => (double?)i.Substance.Boils?.Value);
-        return flash.Celsius switch
-        {
-            < Category2Below when boils <= Category1BoilsUpTo => new("flam-1", $"{Basis()}; below 23 °C and boiling by 35 °C is category 1."),
-            < Category2Below => new("flam-2", $"{Basis()}; below 23 °C is category 2."),
-            <= EstimateTrustedAbove when flash.Estimated => new("flam-2", $"{Basis()}; an estimate so near to 23 °C counts as category 2."),
-            <= Category3UpTo => new("flam-3", $"{Basis()}; 23 to 60 °C is category 3."),
-            <= Category4UpTo when rules == RuleSet.Osha => new("flam-4", $"{Basis()}; over 60 up to 93 °C is category 4."),
-            _ => null,
-        };
+        return classes.Rows.FirstOrDefault(c => c.Flash is { } limit && c.HoldsUnder(rules) && limit.Takes(flash.Celsius, flash.Estimated, boils)) is { } category
+            ? new(category.Id, $"{Capital.Of(flash.Basis)}; {Why(category.Flash!, flash)} category {category.Id[^1]}.")
+            : null;
+    }
 
-        string Basis() => Capital.Of(flash.Basis);
+    private static string Why(FlashLimit limit, FlashPoint flash)
+    {
+        var boiling = limit.BoilsUpTo is { } boils ? $" and boiling by {Shown.Exact(boils)} °C" : "";
+        return limit.IsPlainly(flash.Celsius)
+            ? $"{(limit.Below is null ? "up to" : "below")} {Shown.Exact(limit.Limit)} °C{boiling} is"
+            : $"an estimate less than {Shown.Exact(limit.EstimateAway)} °C above {Shown.Exact(limit.Limit)} °C{boiling} counts as";
     }
 
     private static Finding? Undeclared(Composition mixture) =>

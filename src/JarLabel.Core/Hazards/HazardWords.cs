@@ -15,7 +15,7 @@ public static class HazardWords
         [
             .. catalog.Phrases.Rows
                 .Where(p => codes.Contains(p.Id))
-                .Select(p => p.Text(assessment.Rules) + Organs(assessment, p.Id)),
+                .Select(p => Named(assessment, p) + Organs(assessment, p.Id)),
         ];
     }
 
@@ -28,6 +28,11 @@ public static class HazardWords
         ArgumentNullException.ThrowIfNull(catalog);
         return [.. codes.Select(code => catalog.Phrases.Require(code).Text(rules))];
     }
+
+    private static string Named(HazardAssessment assessment, Phrase phrase) => phrase.Text(assessment.Rules).Replace(
+        Phrase.Substances,
+        string.Join(", ", assessment.Hazards.Where(h => h.Class.Statement == phrase.Id).SelectMany(h => h.Substances).Distinct()),
+        StringComparison.Ordinal);
 
     private static string Organs(HazardAssessment assessment, string statement)
     {

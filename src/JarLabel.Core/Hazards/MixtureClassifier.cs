@@ -15,7 +15,8 @@ public static class MixtureClassifier
     {
         ArgumentNullException.ThrowIfNull(possible);
         ArgumentNullException.ThrowIfNull(catalog);
-        var mixtures = possible.Select(m => new ClassifiedMixture(m, rules, settings ?? HazardSettings.Careful)).OrderBy(m => m.Flash?.Celsius ?? double.MaxValue).ToArray();
+        var mixtures = possible.Select(m => new ClassifiedMixture(m, rules, catalog.Classes, settings ?? HazardSettings.Careful))
+            .OrderBy(m => m.Flash?.Celsius ?? double.MaxValue).ToArray();
         var hazards = WorstRungs(mixtures.SelectMany(m => m.Findings), catalog.Classes);
         return new()
         {
@@ -32,7 +33,7 @@ public static class MixtureClassifier
             MethanolPercent = possible.Max(m => m.PercentOf(Substance.MethanolId)),
             CompositionKnown = possible.Count == 1 || InRanges(possible),
             Doubts = [.. NotKnown(possible), .. mixtures.SelectMany(m => m.Doubts).Distinct()],
-            Unverified = [.. mixtures.SelectMany(m => m.Unverified).Concat(hazards.SelectMany(h => UnverifiedFigures.Of(h.Class))).Distinct()],
+            Unverified = [.. mixtures.SelectMany(m => m.Unverified).Concat(hazards.SelectMany(h => UnverifiedFigures.Of(h.Class))).Concat(UnverifiedFigures.Of(rules)).Distinct()],
         };
     }
 
@@ -45,7 +46,10 @@ public static class MixtureClassifier
             .. classes.Rows
                 .Where(c => byClass.Contains(c.Id))
                 .DistinctBy(c => c.Ladder)
-                .Select(c => new Hazard(c, byClass[c.Id].First().Why, [.. byClass[c.Id].SelectMany(f => f.Organs).Distinct()])),
+                .Select(c => new Hazard(c, byClass[c.Id].First().Why, [.. byClass[c.Id].SelectMany(f => f.Organs).Distinct()])
+                {
+                    Substances = [.. byClass[c.Id].SelectMany(f => f.Substances).Distinct()],
+                }),
         ];
     }
 

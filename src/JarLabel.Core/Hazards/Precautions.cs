@@ -5,7 +5,8 @@ namespace JarLabel.Core.Hazards;
 /// <summary>Which precautionary statements belong to a set of hazards, the most important first.</summary>
 internal static class Precautions
 {
-    /// <summary>As many as a label is asked to carry at most (CLP Article 28(3)).</summary>
+    /// <summary>As many as a label carries. CLP Article 28(3) asks for no more than six; US rules have no such number and let a container that stays in
+    /// the workplace carry words that tell the hazards in general (29 CFR 1910.1200(f)(6)): under them six is our own choice. The card carries all.</summary>
     internal const int OnLabel = 6;
 
     /// <summary>Everything the classes ask for, less what a stronger statement says already (CLP Article 28(1)).</summary>

@@ -72,6 +72,20 @@ public static class AirWords
         };
     }
 
+    /// <summary>The exposure limits the air is held against, the lowest of those listed for each vapour, such as <c>ethanol: OSHA PEL, 1000 ppm</c>.</summary>
+    public static IReadOnlyList<string> Limits(AirAssessment air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return [.. air.Parts.Where(p => p.Limit is not null).Select(p => Say($"{p.Substance.Name}: {p.Limit!.Name}, {p.Limit.Ppm:0.###} ppm"))];
+    }
+
+    /// <summary>Whose limits they are, each once, where there is room for no more.</summary>
+    public static string LimitNames(AirAssessment air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return string.Join(", ", air.Parts.Select(p => p.Limit?.Name).OfType<string>().Distinct());
+    }
+
     /// <summary>What half a square metre of open window does for this room, with the careful wind of <see cref="Draught"/>.</summary>
     public static string Window(AirAssessment air)
     {

@@ -30,13 +30,16 @@ internal static class NoticeTables
         [
             [$"Air when {Amount(question.Evaporated, facts.Metric)} dries in {Room(question.Room, facts.Metric)}", ""],
             ["in the air at the most, closed room", $"{AirWords.Three(air.PeakPpm)} ppm"],
-            ["the most to breathe over a shift", air.LimitPpm is { } limit ? $"{AirWords.Three(limit)} ppm{(air.LimitUnverified ? " *" : "")}" : "no limit known"],
+            [LimitRow(air), air.LimitPpm is { } limit ? $"{AirWords.Three(limit)} ppm{(air.LimitUnverified ? " *" : "")}" : "no limit known"],
             ["of the least that burns (LEL); keep under 25 %", Percent(air.FractionOfLel) + AirWords.FireMark(air)],
             [Say($"fresh air for that, in {Over(question)} (mixing factor {question.MixingFactor:0.#})"), air.AirForLimit is { } health ? AirWords.Flow(health, facts.Metric) : "no limit known"],
             [$"{Window(facts.Metric)} window, another across, faint breeze", "≈ " + AirWords.Flow(Draught.ThroughSmallWindow, facts.Metric)],
             .. air.LimitUnverified ? (string[][])[["* not looked up in its source", ""]] : [],
         ];
     }
+
+    private static string LimitRow(AirAssessment air) =>
+        AirWords.LimitNames(air) is { Length: > 0 } names ? $"the most to breathe over a shift ({names})" : "the most to breathe over a shift";
 
     private static IReadOnlyList<string> Row(StockedCategory stocked, bool metric) =>
         [CategoryName(stocked.Category), Count(stocked.Containers), BenchAmount.Both(stocked.Liquid, metric)];

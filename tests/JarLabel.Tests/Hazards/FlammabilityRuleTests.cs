@@ -7,10 +7,11 @@ namespace JarLabel.Tests.Hazards;
 public class FlammabilityRuleTests
 {
     [Theory, Cites(References.EngineeringToolBox, "flash points of ethanol-water solutions, 10 to 96 %")]
+    [Cites(References.Clp, "Annex I 2.6.4.2: what is calculated is category 3 from 5 °C above 23 °C")]
     [InlineData(10, 49, "H226")]
     [InlineData(20, 36, "H226")]
     [InlineData(30, 29, "H226")]
-    [InlineData(40, 26, "H226")]
+    [InlineData(40, 26, "H225")]
     [InlineData(50, 24, "H225")]
     [InlineData(60, 22, "H225")]
     [InlineData(70, 21, "H225")]

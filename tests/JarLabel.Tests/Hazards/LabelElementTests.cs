@@ -36,7 +36,7 @@ public class LabelElementTests
         Assert.Equal(expected.Except(["P233"]).Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
     }
 
-    [Theory, Cites(References.Clp, "Article 28(3): not more than six on a label")]
+    [Theory, Cites(References.Clp, "Article 28(3): not more than six on a label; under US rules our own choice")]
     [InlineData("ethanol=95,water=5", "P210 P280 P305+P351+P338 P233 P403+P235 P303+P361+P353")]
     [InlineData("methanol=100", "P210 P301+P310 P260 P280 P308+P311 P405")]
     public void A_label_carries_the_six_that_matter_most(string contents, string expected) =>

@@ -18,7 +18,6 @@ internal static class Mixtures
     internal static Substance Toxic(string id, params (Route Route, decimal Ate)[] ates) =>
         new(id, id, "test") { AcuteToxicity = [.. ates.Select(a => new AcuteToxicity(a.Route, a.Ate, "test"))] };
 
-    internal static HazardAssessment Assess(params (Substance Substance, decimal Percent)[] shares) =>
-        MixtureClassifier.Classify(
-            Composition.FromPercentages(shares.Select(s => new Ingredient(s.Substance, s.Percent))), RuleSet.Clp, Ours);
+    internal static HazardAssessment Assess(RuleSet rules, params (Substance Substance, decimal Percent)[] shares) =>
+        MixtureClassifier.Classify(Composition.FromPercentages(shares.Select(s => new Ingredient(s.Substance, s.Percent))), rules, Ours);
 }

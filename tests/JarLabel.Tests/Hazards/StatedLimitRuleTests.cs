@@ -4,19 +4,19 @@ using JarLabel.Core.Hazards;
 
 namespace JarLabel.Tests.Hazards;
 
-/// <summary>A shop adds an ingredient with a hazard that our own do not have.</summary>
+/// <summary>A shop adds an ingredient with a hazard class of its own, for which no rule has a limit.</summary>
 [Cites(References.Clp, "Annex I table 3.4.5: a skin sensitiser counts from 1 %")]
 public class StatedLimitRuleTests
 {
     private const string Class = """
-        [{ "id": "skin-sens-1", "code": "Skin Sens. 1", "ladder": "allergy", "statement": "H317", "signal": "Warning", "pictogram": "GHS07",
+        [{ "id": "odd-allergy", "code": "Skin Sens. 1", "ladder": "odd-allergy", "statement": "H317", "signal": "Warning", "pictogram": "GHS07",
            "precautions": ["P280"], "source": "practice" }]
         """;
 
     private const string Phrase = """[{ "id": "H317", "text": "May cause an allergic skin reaction", "source": "practice" }]""";
 
     private const string Substance = """
-        [{ "id": "rosin", "name": "rosin", "hazards": [{ "class": "skin-sens-1", "atLeastPercent": 1, "source": "practice" }],
+        [{ "id": "rosin", "name": "rosin", "hazards": [{ "class": "odd-allergy", "atLeastPercent": 1, "source": "practice" }],
            "acuteToxicity": [], "source": "practice" }]
         """;
 

@@ -5,13 +5,14 @@ namespace JarLabel.Tests.Hazards;
 
 public class UnWorkedExampleTests
 {
+    // The paper counts ingredients of up to 5000 mg/kg, as US rules do; CLP leaves them out.
     private static readonly Substance Harmless = new("harmless", "harmless", "test");
 
     [Fact, Cites(References.UnGhsPaper, "annex 2, example 1 (a): ATE 1,880 mg/kg, category 4")]
     public void Three_ingredients_of_known_oral_toxicity()
     {
         var found = Assess(
-            (Toxic("one", (Route.Oral, 1600)), 16), (Toxic("two", (Route.Oral, 200)), 4), (Toxic("three", (Route.Oral, 3450)), 80));
+            RuleSet.Osha, (Toxic("one", (Route.Oral, 1600)), 16), (Toxic("two", (Route.Oral, 200)), 4), (Toxic("three", (Route.Oral, 3450)), 80));
         Assert.Equal(1880m, Math.Round(found.OralAte!.Value));
         Assert.Equal(["H302"], found.Statements);
     }
@@ -19,7 +20,7 @@ public class UnWorkedExampleTests
     [Fact, Cites(References.UnGhsPaper, "annex 2, example 3: ATE 43,425 mg/kg, not classified")]
     public void Only_the_ingredient_that_falls_in_a_category_counts()
     {
-        var found = Assess((Toxic("one", (Route.Oral, 1737)), 4), (Harmless, 96));
+        var found = Assess(RuleSet.Clp, (Toxic("one", (Route.Oral, 1737)), 4), (Harmless, 96));
         Assert.Equal(43_425m, Math.Round(found.OralAte!.Value));
         Assert.Empty(found.Hazards);
         Assert.Null(found.SignalText);
@@ -30,6 +31,7 @@ public class UnWorkedExampleTests
     {
         var third = new Substance("three", "three", "test") { UnknownToxicity = [Route.Dermal, Route.Vapor] };
         var found = Assess(
+            RuleSet.Osha,
             (Toxic("one", (Route.Oral, 2737), (Route.Vapor, 11)), 26),
             (Toxic("two", (Route.Oral, 4500), (Route.Vapor, 19)), 23),
             (third, 11),
@@ -48,15 +50,20 @@ public class UnWorkedExampleTests
     [InlineData(20, 800)]
     public void Up_to_ten_percent_unknown_does_not_change_the_sum(int unknown, int expected)
     {
-        var found = Assess((Toxic("one", (Route.Oral, 500)), 50), (Harmless, 50 - unknown), (Ours.Substances.Named("unknown").Require(), unknown));
+        var found = Assess(RuleSet.Clp, (Toxic("one", (Route.Oral, 500)), 50), (Harmless, 50 - unknown), (Ours.Substances.Named("unknown").Require(), unknown));
         Assert.Equal(expected, found.OralAte);
     }
 
-    [Fact, Cites(References.Clp, "Annex I 3.1.3.3 (a): ingredients from 1 % count")]
-    public void Less_than_one_percent_does_not_count_however_poisonous()
+    [Theory, Cites(References.Clp, "Annex I 3.1.3.3 (a) and table 1.1: categories 1 to 3 count from 0.1 %, category 4 from 1 %")]
+    [InlineData("0.5", "0.099", null)]
+    [InlineData("0.5", "0.1", "500")]
+    [InlineData("500", "0.99", null)]
+    [InlineData("500", "1", "50000")]
+    public void The_more_poisonous_the_smaller_the_share_that_counts(string ate, string percent, string? estimate)
     {
-        Assert.Null(Assess((Toxic("one", (Route.Oral, 0.5m)), 0.99m), (Harmless, 99.01m)).OralAte);
-        Assert.Equal(50m, Assess((Toxic("one", (Route.Oral, 0.5m)), 1m), (Harmless, 99m)).OralAte);
+        var share = decimal.Parse(percent, System.Globalization.CultureInfo.InvariantCulture);
+        var toxic = Toxic("one", (Route.Oral, decimal.Parse(ate, System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Equal(estimate, Assess(RuleSet.Clp, (toxic, share), (Harmless, 100 - share)).OralAte?.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture));
     }
 
     [Theory, Cites(References.Clp, "Annex I table 3.1.1: each upper end belongs to its category")]
@@ -78,6 +85,6 @@ public class UnWorkedExampleTests
     public void Limits_of_the_categories(Route route, string ate, string statement)
     {
         var value = decimal.Parse(ate, System.Globalization.CultureInfo.InvariantCulture);
-        Assert.Equal(statement, string.Join(' ', Assess((Toxic("one", (route, value)), 100)).Statements));
+        Assert.Equal(statement, string.Join(' ', Assess(RuleSet.Clp, (Toxic("one", (route, value)), 100)).Statements));
     }
 }
