@@ -49,8 +49,14 @@ public static class References
     public const string Rfc8011 = "RFC 8011";
     public const string Pwg5101 = "PWG 5101.1";
     public const string Rfc1035 = "RFC 1035";
+    public const string MeasurementCanada = "Measurement Canada";
+    public const string Perry = "Perry";
     public const string Poling = "Poling";
     public const string Nfpa497 = "NFPA 497";
+    public const string Gestis = "GESTIS";
+    public const string Iec60079 = "IEC 60079-20-1";
+    public const string Ontario = "Ontario OEL";
+    public const string EuDenaturing = "Regulation (EC) No 3199/93";
 
     public static IReadOnlyDictionary<string, Reference> All { get; } = new Dictionary<string, Reference>(StringComparer.Ordinal)
     {
@@ -98,8 +104,14 @@ public static class References
         [Rfc8011] = new("Internet Printing Protocol/1.1: Model and Semantics", "IETF", "2017", "memory"),
         [Pwg5101] = new("Media Standardized Names: self-describing names and the common sheet sizes", "Printer Working Group", "5101.1", "memory"),
         [Rfc1035] = new("Domain names: message format and name compression; RFC 6762 and 6763 for browsing", "IETF", "1987; 2013", "memory"),
+        [MeasurementCanada] = new("Volume correction factors, isopropyl alcohol (anhydrous), -30 to 12 °C", "Measurement Canada", "online, French", "read"),
+        [Perry] = new("Perry's Chemical Engineers' Handbook, 8th edition, table of equation 105 for liquid densities", "Green and Perry", "coefficients as an open-source library reprints them", "read"),
         [Poling] = new("The Properties of Gases and Liquids, Antoine parameters", "Poling, Prausnitz and O'Connell", "as an open-source library reprints them", "read"),
         [Nfpa497] = new("Classification of flammable liquids, gases, or vapors: flash points and explosive limits", "National Fire Protection Association", "2008, as an open-source library reprints them", "read"),
+        [Iec60079] = new("Explosive atmospheres: material characteristics of gases and vapours", "IEC", "2010, as an open-source library reprints the Indian edition", "read"),
+        [Ontario] = new("Occupational exposure limits, which follow ACGIH's threshold limit values", "Ontario", "as an open-source library reprints them", "read"),
+        [EuDenaturing] = new("Mutual recognition of procedures for the complete denaturing of alcohol, as amended by (EU) 2017/1112", "European Commission", "consolidated", "read"),
+        [Gestis] = new("GESTIS substance database: hazard statements", "IFA of the DGUV", "as of 2020, as a public data file reprints them", "read"),
         [LeChatelier] = new("Le Chatelier's mixing rule for the lower flammable limit, as textbooks print it", "various", "as stored", "read"),
     };
 }

@@ -95,7 +95,8 @@ public class RoomAirAssessorTests
     [Fact]
     public void An_unverified_limit_is_said_to_be_one()
     {
-        var answer = RoomAirAssessor.Assess(Ours.Solvents.Named("ethanol-95").Require(), Question(1, 50), RuleSet.Clp).Require();
+        var remembered = Named("ethanol") with { ExposureLimits = [new("a limit", ExposureKind.Shift, 5, null, false, "memory")] };
+        var answer = RoomAirAssessor.Assess(Composition.FromWeights([(remembered, 1)]), Question(1, 50), RuleSet.Clp)!;
         Assert.True(answer.LimitUnverified);
         Assert.Contains(answer.Doubts, d => d.Contains("was not looked up", StringComparison.Ordinal));
     }
@@ -117,6 +118,25 @@ public class RoomAirAssessorTests
         var answer = RoomAirAssessor.Assess(Ours.Solvents.Named("denatured-unknown").Require(), Question(1.1, 50), RuleSet.Osha).Require();
         Assert.Equal(0.261, answer.FractionOfLel, 0.001);
         Assert.Equal(52.2, answer.AirForQuarterLel.CubicMetersPerHour, 0.2);
+    }
+
+    /// <summary>By hand, a litre of 80 % methanol, 17 % ethanol and 3 % of the ketone, 791.3 g, in 50 m³: methanol 19.76 mol, 9506 ppm, 47.5 times its 200; ethanol 2.92 mol, 1405 ppm, 1.4 times
+    /// its 1000; the ketone 0.237 mol, 114 ppm, 5.7 times its 20.</summary>
+    [Fact, Cites(References.NioshIdlh, "methyl alcohol: REL 200 ppm"), Cites(References.Ontario, "methyl isobutyl ketone, 20 ppm")]
+    public void An_unknown_alcohol_is_breathed_as_the_worst_that_was_reported()
+    {
+        var answer = RoomAirAssessor.Assess(Ours.Solvents.Named("denatured-unknown").Require(), Question(1, 50), RuleSet.Osha).Require();
+        Assert.Equal(54.6, answer.FractionOfLimit, 0.3);
+        Assert.Equal(9506, answer.Parts[0].PeakPpm, 10.0);
+    }
+
+    /// <summary>Formula 1 with methyl n-butyl ketone, by hand: of a litre, 810.5 g, 0.953 % are 0.0771 mol and 37.1 ppm of 50 m³, 37.1 times the 1 ppm; ethanol, 7457 ppm, and methanol, 453, are 9.7 more.</summary>
+    [Fact, Cites(References.NioshPocketGuide, "2-hexanone: REL 1 ppm; ethyl alcohol: REL 1000 ppm"), Cites(References.Cfr27, "21.32: or 1 gallon of methyl n-butyl ketone")]
+    public void Formula_1_is_breathed_as_its_worst_alternative()
+    {
+        var answer = RoomAirAssessor.Assess(Ours.Solvents.Named("denatured-sda1").Require(), Question(1, 50), RuleSet.Osha).Require();
+        Assert.Equal(37.1, answer.Parts.Single(p => p.Substance.Id == "methyl-n-butyl-ketone").PeakPpm, 0.2);
+        Assert.Equal(46.8, answer.FractionOfLimit, 0.3);
     }
 
     /// <summary>By hand, a litre in 50 m³: methanol 24.70 mol, 1.188 %, 59 times its 200 ppm but 0.198 of 6 %; isopropanol 13.07 mol, 0.629 %, 31 times

@@ -33,14 +33,14 @@ public class UnverifiedFiguresTests
     [Fact]
     public void An_answer_names_the_figures_it_stands_on_and_no_others()
     {
-        var sda = ShopCatalog.Ours.Solvents.Find("denatured-sda3a")!;
+        var sda = ShopCatalog.Ours.Solvents.Find("denatured-methanol-50")!;
         var jar = MixtureClassifier.Classify(sda.Composition, RuleSet.Osha, ShopCatalog.Ours).PouredFrom([sda, sda]);
-        Assert.Single(jar.Unverified, line => line.StartsWith("what is in denatured-sda3a", StringComparison.Ordinal));
+        Assert.Single(jar.Unverified, line => line.StartsWith("what is in denatured-methanol-50", StringComparison.Ordinal));
         Assert.DoesNotContain(jar.Unverified, line => line.Contains("butan", StringComparison.Ordinal) || line.Contains("ppm", StringComparison.Ordinal));
         var methanol = ShopCatalog.Ours.Solvents.Find("methanol")!.Composition;
         Assert.Empty(MixtureClassifier.Classify(methanol, RuleSet.Clp, ShopCatalog.Ours).Unverified);
         Assert.Contains("2012", Assert.Single(MixtureClassifier.Classify(methanol, RuleSet.Osha, ShopCatalog.Ours).Unverified), StringComparison.Ordinal);
-        Assert.Contains(Air("ethanol-95", RuleSet.Clp).Unverified, line => line.Contains("German AGW", StringComparison.Ordinal));
+        Assert.Contains(Air("denatured-methanol-50", RuleSet.Clp).Unverified, line => line.StartsWith("what is in denatured-methanol-50", StringComparison.Ordinal));
         Assert.DoesNotContain(Air("ethanol-95", RuleSet.Osha).Unverified, line => line.Contains("ppm", StringComparison.Ordinal));
     }
 
