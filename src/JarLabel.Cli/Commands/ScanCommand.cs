@@ -38,7 +38,7 @@ internal static class ScanCommand
         Problem[] warnings =
         [
             .. found.Faults,
-            .. jars.SelectMany(j => j.Jar.Cautions.Select(c => c with { Message = $"Jar {j.Jar.History.Jar.Number}: {c.Message}" })),
+            .. jars.SelectMany(j => j.Jar.Cautions.Select(c => c with { Text = $"Jar {j.Jar.History.Jar.Number}: {c.Message}" })),
             .. found.Bags.SelectMany(b => b.Cautions),
             .. found.Bottles.SelectMany(b => b.Cautions),
         ];
