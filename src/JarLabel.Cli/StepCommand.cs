@@ -1,7 +1,6 @@
 using System.CommandLine;
 using JarLabel.Bench.Printing;
 using JarLabel.Bench.Steps;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Commands;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
@@ -75,7 +74,7 @@ internal sealed class StepCommand : IValueSource, ISpelling
         var printing = PrintingOf();
         return PrintTo.Around(printing, session, () =>
             step.Do(session.Workbench, this).TryGet(out var outcome, out var faults)
-                ? JarAnswer.Changed(session, outcome)
+                ? JarAnswer.Changed(session.Workbench, outcome)
                 : Result<Answer>.Failed([.. faults.Select(fault => fault.In(this, Place))]));
     }
 

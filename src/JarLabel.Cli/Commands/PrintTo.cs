@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Runtime.InteropServices;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Printing;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Printing;

@@ -1,0 +1,42 @@
+using JarLabel.Core;
+using JarLabel.Core.Air;
+
+namespace JarLabel.Bench.Answers;
+
+/// <summary>What <c>calc air</c> says.</summary>
+internal sealed record AirAnswerJson(
+    double VaporCubicMeters,
+    double PeakPpm,
+    double FractionOfLel,
+    double FractionOfLimit,
+    double? AirCubicMetersPerHourForLimit,
+    double AirCubicMetersPerHourForQuarterLel,
+    double? LimitPpm,
+    bool LimitUnverified,
+    double? ClearAfterMinutes,
+    bool HealthGoverns,
+    bool Saturated,
+    IReadOnlyList<string> Doubts,
+    IReadOnlyList<string> Unverified,
+    double EvaporatedMilliliters,
+    string? Chart,
+    IReadOnlyList<Problem> Warnings)
+{
+    internal static AirAnswerJson Of(AirAssessment air, string? chart = null) => new(
+        air.VaporVolume.CubicMeters,
+        air.PeakPpm,
+        air.FractionOfLel,
+        air.FractionOfLimit,
+        air.AirForLimit?.CubicMetersPerHour,
+        air.AirForQuarterLel.CubicMetersPerHour,
+        air.LimitPpm,
+        air.LimitUnverified,
+        air.ClearAfter?.Minutes,
+        air.HealthGoverns,
+        air.Saturated,
+        air.Doubts,
+        air.Unverified,
+        air.Question.Evaporated.Milliliters,
+        chart is { Length: > 0 } ? chart : null,
+        [.. AirCautions.Of(air)]);
+}
