@@ -106,10 +106,10 @@ internal static class BenchProblems
         new("JL338", string.Create(CultureInfo.InvariantCulture, $"Place{(places.Count == 1 ? "" : "s")} {Runs(places)}: what is printed reaches {missing:0.#} mm into the outer {margin:0.#} mm of the paper, which many desktop printers cannot print. Measure left, top and pitch again; if they are right, try one sheet, or leave those places out with --start."), file);
 
     internal static Problem OfSetting(Problem problem, string setting) =>
-        problem with { Message = $"{problem.Message} The shop settled on it: \"jarlabel shop set {setting} ID\" chooses another, \"none\" leaves it to the program." };
+        problem with { Text = $"{problem.Message} The shop settled on it: \"jarlabel shop set {setting} ID\" chooses another, \"none\" leaves it to the program." };
 
     internal static Problem WithExample(Problem problem, string setting, string such) =>
-        problem with { Message = $"{problem.Message} For example: jarlabel shop set {setting} {such}" };
+        problem with { Text = $"{problem.Message} For example: jarlabel shop set {setting} {such}" };
 
     internal static Problem ShelfNotEmpty(string shelf, int jars, int bottles, string other) => new("JL426", string.Create(CultureInfo.InvariantCulture,
         $"On shelf {Quoted.Of(shelf)} stand {jars} jar{(jars == 1 ? "" : "s")} and {bottles} bottle{(bottles == 1 ? "" : "s")}. First move them, such as: jarlabel move 1 --shelf \"{other}\""), "VALUE");
@@ -121,7 +121,7 @@ internal static class BenchProblems
         new("JL428", $"How warm shelf {Quoted.Of(shelf)} was is forgotten with it: drying tests of jars that once stood there are from now on reckoned as if it had been 20 °C.", "VALUE");
 
     internal static Problem FitsOnStock(Problem problem, IReadOnlyList<string> sheets) =>
-        problem with { Message = $"{problem.Message} All of it has room on {string.Join(", ", sheets)} (--sheet)." };
+        problem with { Text = $"{problem.Message} All of it has room on {string.Join(", ", sheets)} (--sheet)." };
 
     // 1-3, 7, 9: runs of numbers, short.
     private static string Runs(IReadOnlyList<int> numbers) => string.Join(", ", numbers.Index().GroupBy(n => n.Item - n.Index, n => n.Item)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using JarLabel.Bench.Steps;
 using JarLabel.Cli.Calc;
 using JarLabel.Cli.Commands;
 
@@ -12,16 +13,16 @@ internal static class CommandTree
     private static readonly (string Name, Func<Runner, Command> Create)[] Commands =
     [
         ("mix", MixCommand.Create),
-        ("thin", ThinCommand.Create),
-        ("thicken", ThickenCommand.Create),
+        ("thin", runner => Declared("thin", runner)),
+        ("thicken", runner => Declared("thicken", runner)),
         ("blend", BlendCommand.Create),
         ("decant", DecantCommand.Create),
-        ("use", UseCommand.Create),
+        ("use", runner => Declared("use", runner)),
         ("test", TestCommand.Create),
-        ("move", MoveCommand.Create),
-        ("note", NoteCommand.Create),
-        ("discard", DiscardCommand.Create),
-        ("undo", UndoCommand.Create),
+        ("move", runner => Declared("move", runner)),
+        ("note", runner => Declared("note", runner)),
+        ("discard", runner => Declared("discard", runner)),
+        ("undo", runner => Declared("undo", runner)),
         ("jar", JarCommand.Create),
         ("scan", ScanCommand.Create),
         ("shelf", ShelfCommand.Create),
@@ -60,6 +61,8 @@ internal static class CommandTree
         SharedOptions.AddTo(root);
         return root;
     }
+
+    private static Command Declared(string verb, Runner runner) => StepCommand.Of(StepTable.Find(verb)!, runner);
 
     private static Command Only(Command command, IReadOnlyList<string> line)
     {

@@ -1,6 +1,5 @@
 using System.Text;
 using JarLabel.Cli;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 
 CommandMemory.Prepare();

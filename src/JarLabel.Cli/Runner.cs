@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Labels;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Commands;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;

@@ -38,11 +38,14 @@ public readonly struct Result<T>
     /// <summary>One problem.</summary>
     public static implicit operator Result<T>(Problem problem) => new(default, [problem]);
 
+    /// <summary>What stood in the way of something else, handed on.</summary>
+    public static implicit operator Result<T>(Faults faults) => Failed(faults);
+
     /// <summary>Takes the value, or the problems.</summary>
-    public bool TryGet([NotNullWhen(true)] out T? result, out IReadOnlyList<Problem> faults)
+    public bool TryGet([NotNullWhen(true)] out T? result, out Faults faults)
     {
         result = value;
-        faults = Problems;
+        faults = new Faults(Problems);
         return Ok;
     }
 

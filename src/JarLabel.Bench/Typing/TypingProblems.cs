@@ -10,6 +10,9 @@ public static class TypingProblems
     public static Problem Missing(string option, string example) =>
         new("JL106", $"The option {option} is missing; for example {option} {example}.", option);
 
+    /// <summary>A field that must be filled in is empty.</summary>
+    public static Problem Empty(string name, string label, string example) => new("JL106", $"{label} is needed; for example {example}.", name);
+
     /// <summary>The line itself cannot be read.</summary>
     /// <param name="message">What is wrong with it.</param>
     /// <param name="meant">What was probably meant, where something comes near.</param>

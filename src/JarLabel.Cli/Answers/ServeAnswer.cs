@@ -29,7 +29,7 @@ internal static class ServeAnswer
         return Answer.Of(
             screen.Rows(("stop", "Ctrl-C")),
             new ServeAnswerJson(server.Address, server.PairingCode),
-            c => c.ServeAnswerJson);
+            () => ServeContext.Default.ServeAnswerJson);
     }
 
     internal static Answer Devices(IReadOnlyList<Device> devices) => Answer.Of(
@@ -39,7 +39,7 @@ internal static class ServeAnswer
                 .Table([" number", "name", "paired"], [.. devices.Select(d => (string[])[d.Id, d.Name, DateWords.Of(d.Paired)])])
                 .Next($"jarlabel serve revoke {devices[^1].Id}"),
         new DevicesAnswerJson([.. devices.Select(DeviceJson.Of)]),
-        c => c.DevicesAnswerJson);
+        () => ServeContext.Default.DevicesAnswerJson);
 
     private static void Code(Screen screen, string address, bool styled)
     {

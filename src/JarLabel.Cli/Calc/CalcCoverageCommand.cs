@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Labels;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Commands;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;

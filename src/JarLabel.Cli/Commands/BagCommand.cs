@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Supplies;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Quantities;
@@ -43,20 +42,20 @@ internal static class BagCommand
             typed.Needed(Made, "2025-10-01", Words.DayUntil(session.Workbench.Now)),
             typed.Fact(Note, Words.PrintedUpTo(120)),
             Label.Read(typed));
-        return typed.Then(() => BagDesk.Add(session.Workbench, request).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
+        return typed.Then(() => BagDesk.Add(session.Workbench, request).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome)));
     }
 
-    private static Result<Answer> List(Typed typed, Session session) => SupplyBook.Bags(session.Workbench).Then<Answer>(bags => SupplyAnswer.Of(session, bags));
+    private static Result<Answer> List(Typed typed, Session session) => SupplyBook.Bags(session.Workbench).Then<Answer>(bags => SupplyAnswer.Of(session.Workbench, bags));
 
     private static Result<Answer> Left(Typed typed, Session session)
     {
         var (bag, weight) = (typed.Needed(Bag, SupplyNumber.ReadBag), typed.Needed(LeftOver, MassText.Read));
-        return typed.Then(() => BagDesk.Left(session.Workbench, bag, weight).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
+        return typed.Then(() => BagDesk.Left(session.Workbench, bag, weight).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome)));
     }
 
     private static Result<Answer> Discard(Typed typed, Session session)
     {
         var (bag, why) = (typed.Needed(Bag, SupplyNumber.ReadBag), typed.Fact(Why, Words.PrintedUpTo(120)));
-        return typed.Then(() => BagDesk.Discard(session.Workbench, bag, why).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
+        return typed.Then(() => BagDesk.Discard(session.Workbench, bag, why).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome)));
     }
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Changing;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
@@ -34,7 +33,7 @@ internal static class BlendCommand
         }
 
         var into = New.Read(typed);
-        return typed.Then(() => BlendJars.Do(session.Workbench, parts, into).Then<Answer>(outcome => JarAnswer.Changed(session, outcome)));
+        return typed.Then(() => BlendJars.Do(session.Workbench, parts, into).Then<Answer>(outcome => JarAnswer.Changed(session.Workbench, outcome)));
     }
 
     private static Result<(JarNumber, Volume?)> ReadPart(string text) => text.Split('=', 2) is [var jar, var amount]

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Supplies;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Quantities;
@@ -48,26 +47,26 @@ internal static class BottleCommand
             typed.Value(Material, Words.Material),
             typed.Fact(Note, Words.PrintedUpTo(120)),
             Label.Read(typed));
-        return typed.Then(() => BottleDesk.Add(session.Workbench, request).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
+        return typed.Then(() => BottleDesk.Add(session.Workbench, request).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome)));
     }
 
-    private static Result<Answer> List(Typed typed, Session session) => SupplyBook.Bottles(session.Workbench).Then<Answer>(bottles => SupplyAnswer.Of(session, bottles));
+    private static Result<Answer> List(Typed typed, Session session) => SupplyBook.Bottles(session.Workbench).Then<Answer>(bottles => SupplyAnswer.Of(session.Workbench, bottles));
 
     private static Result<Answer> Left(Typed typed, Session session)
     {
         var (bottle, volume) = (typed.Needed(Bottle, SupplyNumber.ReadBottle), typed.Needed(LeftOver, VolumeText.Read));
-        return typed.Then(() => BottleDesk.Left(session.Workbench, bottle, volume).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
+        return typed.Then(() => BottleDesk.Left(session.Workbench, bottle, volume).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome)));
     }
 
     private static Result<Answer> Move(Typed typed, Session session)
     {
         var (bottle, shelf) = (typed.Needed(Bottle, SupplyNumber.ReadBottle), typed.Needed(Shelf, "main", Words.TextUpTo(40)));
-        return typed.Then(() => BottleDesk.Move(session.Workbench, bottle, shelf).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
+        return typed.Then(() => BottleDesk.Move(session.Workbench, bottle, shelf).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome)));
     }
 
     private static Result<Answer> Discard(Typed typed, Session session)
     {
         var (bottle, why) = (typed.Needed(Bottle, SupplyNumber.ReadBottle), typed.Fact(Why, Words.PrintedUpTo(120)));
-        return typed.Then(() => BottleDesk.Discard(session.Workbench, bottle, why).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
+        return typed.Then(() => BottleDesk.Discard(session.Workbench, bottle, why).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome)));
     }
 }

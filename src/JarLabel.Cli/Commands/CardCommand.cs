@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Labels;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
@@ -23,6 +22,6 @@ internal static class CardCommand
     {
         var number = typed.Needed(Jar, JarNumber.Read);
         return typed.Then(() => LabelJar.Do(session.Workbench, number, Choice(typed, session), LabelCommand.FileOf(typed))
-            .Then<Answer>(outcome => JarAnswer.Labelled(session, outcome)));
+            .Then<Answer>(outcome => JarAnswer.Labelled(session.Workbench, outcome)));
     }
 }

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text.RegularExpressions;
 using JarLabel.Bench.Changing;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
@@ -36,7 +35,7 @@ internal static partial class DecantCommand
         }
 
         var into = New.Read(typed);
-        return typed.Then(() => DecantJar.Do(session.Workbench, number, amounts, into).Then<Answer>(outcome => JarAnswer.Decanted(session, outcome)));
+        return typed.Then(() => DecantJar.Do(session.Workbench, number, amounts, into).Then<Answer>(outcome => JarAnswer.Decanted(session.Workbench, outcome)));
     }
 
     /// <summary>A comma behind a unit stands between two amounts; one behind a digit is a decimal comma.</summary>

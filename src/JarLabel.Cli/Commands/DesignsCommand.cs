@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Samples;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Layout.Designs;

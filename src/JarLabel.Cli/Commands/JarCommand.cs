@@ -3,7 +3,6 @@ using JarLabel.Bench;
 using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Recording;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
@@ -21,6 +20,6 @@ internal static class JarCommand
     {
         var number = typed.Needed(Jar, JarNumber.Read);
         return typed.Then(() => LedgerDesk.Jar(session.Workbench, number).Then<Answer>(history =>
-            JarAnswer.Shown(session, new BenchOutcome(history, JarWords.Hazards(session.Workbench, history.Jar), null, MovedUseBy.Cautions(history)))));
+            JarAnswer.Shown(session.Workbench, new BenchOutcome(history, JarWords.Hazards(session.Workbench, history.Jar), null, MovedUseBy.Cautions(history)))));
     }
 }

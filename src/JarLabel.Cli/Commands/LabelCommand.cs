@@ -2,7 +2,6 @@ using System.CommandLine;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Labels.Many;
 using JarLabel.Bench.Supplies;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Supplies;
@@ -47,14 +46,14 @@ internal static class LabelCommand
 
         var file = FileOf(typed);
         return typed.Then(() =>
-            bag is { } flakes ? BagDesk.Label(session.Workbench, flakes, choice, file).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome))
-            : bottle is { } alcohol ? BottleDesk.Label(session.Workbench, alcohol, choice, file).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome))
+            bag is { } flakes ? BagDesk.Label(session.Workbench, flakes, choice, file).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome))
+            : bottle is { } alcohol ? BottleDesk.Label(session.Workbench, alcohol, choice, file).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome))
             : OfJars(session, wanted, choice, file));
     }
 
     private static Result<Answer> OfJars(Session session, JarsWanted wanted, LabelChoice choice, string? file) => wanted.One is { } jar && choice.Copies == 1
-        ? LabelJar.Do(session.Workbench, jar, choice, file).Then<Answer>(outcome => JarAnswer.Labelled(session, outcome))
-        : LabelJars.Do(session.Workbench, wanted, choice, file, session.Progress("labels")).Then<Answer>(labels => LabelsAnswer.Of(session, labels));
+        ? LabelJar.Do(session.Workbench, jar, choice, file).Then<Answer>(outcome => JarAnswer.Labelled(session.Workbench, outcome))
+        : LabelJars.Do(session.Workbench, wanted, choice, file, session.Progress("labels")).Then<Answer>(labels => LabelsAnswer.Of(session.Workbench, labels));
 
     /// <summary>The file to write, or null for the usual place.</summary>
     internal static string? FileOf(Typed typed) => typed.File(Out);

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Mixing;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Supplies;
@@ -64,6 +63,6 @@ internal static class MixCommand
             Bag = bag,
             Bottle = bottle,
         };
-        return typed.Then(() => MixJar.Do(bench, request).Then<Answer>(outcome => JarAnswer.Mixed(session, outcome)));
+        return typed.Then(() => MixJar.Do(bench, request).Then<Answer>(outcome => JarAnswer.Mixed(session.Workbench, outcome)));
     }
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Lists;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 
@@ -49,6 +48,6 @@ internal sealed class MixListOptions
 
         var target = typed.File(file);
         return typed.Then(() => MixList.Do(session.Workbench, Path.GetFullPath(typed.Text(list)!), choice is null ? null : choice with { Copies = count }, target, session.Progress("labels"))
-            .Then<Answer>(mixed => LabelsAnswer.Of(session, mixed)));
+            .Then<Answer>(mixed => LabelsAnswer.Of(session.Workbench, mixed)));
     }
 }

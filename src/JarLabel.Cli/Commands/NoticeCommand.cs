@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using JarLabel.Bench.Notices;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;

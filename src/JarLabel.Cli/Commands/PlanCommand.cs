@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using JarLabel.Bench.Notices;
 using JarLabel.Bench.Planning;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Labels;

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Runtime.InteropServices;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Printing;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Printing;
@@ -41,14 +40,19 @@ internal static class PrintTo
             return PrintingProblems.OnlyPdf(file);
         }
 
-        return PrintDesk.Open(session.Workbench, new PrintRequest(to, stock.Sheet, stock.Design) { Where = typed.Text(To) is null ? BesideCut.Name : To.Name }, Environment.GetEnvironmentVariable).Then(desk =>
+        return Around(new PrintRequest(to, stock.Sheet, stock.Design) { Where = typed.Text(To) is null ? BesideCut.Name : To.Name }, session, step);
+    }
+
+    /// <summary>Does the step and prints what it wrote; where no printer was named only the step.</summary>
+    internal static Result<Answer> Around(PrintRequest? wanted, Session session, Func<Result<Answer>> step) => wanted is null
+        ? step()
+        : PrintDesk.Open(session.Workbench, wanted, Environment.GetEnvironmentVariable).Then(desk =>
         {
             using (desk)
             {
                 return step().Then<Answer>(answer => PrintAnswer.Of(answer, Print(desk, session, answer)));
             }
         });
-    }
 
     /// <summary>Prints until it is done; Ctrl-C takes the job back from the printer, and a second one ends the program.</summary>
     private static PrintOutcome Print(PrintDesk desk, Session session, Answer answer)

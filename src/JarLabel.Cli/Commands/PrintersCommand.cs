@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Printing;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Printing.Finding;

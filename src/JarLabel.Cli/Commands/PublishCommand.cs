@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Web.Copying;
@@ -20,5 +19,5 @@ internal static class PublishCommand
             ("carry it", "on a stick, or copy it to the root of the address that \"jarlabel shop set base-url\" names: the codes on the labels then lead there"),
             ("until then", "a copy stays as it is; publish again after work at the bench")),
         new PublishAnswerJson(report.Folder, report.Pages, report.Bytes),
-        c => c.PublishAnswerJson));
+        () => ServeContext.Default.PublishAnswerJson));
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Scanning;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
@@ -22,9 +21,9 @@ internal static class ScanCommand
         var found = new ScannedCodes(session, codes);
         return found.Nothing ? Result<Answer>.Failed(found.Faults)
             : codes.Count > 1 ? Several(session, found)
-            : found.Jars.Count == 1 ? JarAnswer.Scanned(session, found.Jars[0])
-            : found.Bags.Count == 1 ? SupplyAnswer.Of(session, found.Bags[0])
-            : SupplyAnswer.Of(session, found.Bottles[0]);
+            : found.Jars.Count == 1 ? JarAnswer.Scanned(session.Workbench, found.Jars[0])
+            : found.Bags.Count == 1 ? SupplyAnswer.Of(session.Workbench, found.Bags[0])
+            : SupplyAnswer.Of(session.Workbench, found.Bottles[0]);
     });
 
     private static Result<IReadOnlyList<string>> Codes(string what) =>
@@ -38,13 +37,13 @@ internal static class ScanCommand
         Problem[] warnings =
         [
             .. found.Faults,
-            .. jars.SelectMany(j => j.Jar.Cautions.Select(c => c with { Message = $"Jar {j.Jar.History.Jar.Number}: {c.Message}" })),
+            .. jars.SelectMany(j => j.Jar.Cautions.Select(c => c with { Text = $"Jar {j.Jar.History.Jar.Number}: {c.Message}" })),
             .. found.Bags.SelectMany(b => b.Cautions),
             .. found.Bottles.SelectMany(b => b.Cautions),
         ];
         return Answer.Of(
             Show(session, found).Next(jars.Count > 0 ? $"jarlabel jar {jars[0].Jar.History.Jar.Number.Value}" : "jarlabel bag list"),
-            new ScanAnswerJson([.. jars.Select(j => JarAnswer.Json(session, j))], warnings)
+            new ScanAnswerJson([.. jars.Select(j => JarAnswer.Json(session.Workbench, j))], warnings)
             {
                 Bags = [.. found.Bags.Select(b => BagJson.Of(b.Bag))],
                 Bottles = [.. found.Bottles.Select(b => BottleJson.Of(b.Bottle))],

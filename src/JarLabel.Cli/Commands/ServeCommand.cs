@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Net;
 using System.Runtime.InteropServices;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Web;

@@ -3,7 +3,6 @@ using System.Globalization;
 using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Notices;
 using JarLabel.Bench.Recording;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;

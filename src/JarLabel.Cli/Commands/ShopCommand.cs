@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using JarLabel.Bench.Changing;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Store.Shops;

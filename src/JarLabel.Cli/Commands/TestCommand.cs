@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Changing;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
@@ -23,6 +22,6 @@ internal static class TestCommand
         var number = typed.Needed(Jar, JarNumber.Read);
         var passed = typed.Needed(Verdict, Words.Verdict);
         var minutes = typed.Value(DryMinutes, Words.WholeNumber(1, LongestMinutes));
-        return typed.Then(() => TestJar.Do(session.Workbench, number, passed, minutes).Then<Answer>(outcome => JarAnswer.Changed(session, outcome)));
+        return typed.Then(() => TestJar.Do(session.Workbench, number, passed, minutes).Then<Answer>(outcome => JarAnswer.Changed(session.Workbench, outcome)));
     }
 }

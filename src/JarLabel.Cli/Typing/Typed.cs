@@ -9,6 +9,9 @@ internal sealed class Typed(ParseResult parsed)
 {
     private readonly List<Problem> problems = [];
 
+    /// <summary>The line as it was parsed.</summary>
+    internal ParseResult Parsed => parsed;
+
     /// <summary>Everything that was wrong so far.</summary>
     internal IReadOnlyList<Problem> Problems => problems;
 

@@ -1,3 +1,5 @@
+using JarLabel.Bench.Steps;
+
 namespace JarLabel.Web.Forms;
 
 /// <summary>Every form.</summary>
@@ -6,15 +8,15 @@ internal static class BenchForms
     /// <summary>The forms for a step of one jar, by the command's name, in the order of their buttons.</summary>
     internal static IReadOnlyDictionary<string, BenchForm> OfJar { get; } = ((BenchForm[])
     [
-        ThinForm.Form,
-        ThickenForm.Form,
-        SmallForms.Use,
+        StepForm.Of(ThinStep.Step),
+        StepForm.Of(ThickenStep.Step),
+        StepForm.Of(UseStep.Step),
         SmallForms.Test,
-        SmallForms.Note,
-        SmallForms.Move,
+        StepForm.Of(SmallSteps.Note),
+        StepForm.Of(SmallSteps.Move),
         SmallForms.Label,
-        SmallForms.Discard,
-        SmallForms.Undo,
+        StepForm.Of(SmallSteps.Discard),
+        StepForm.Of(SmallSteps.Undo),
     ]).ToDictionary(form => form.Name, StringComparer.Ordinal);
 
     /// <summary>The form with this name.</summary>

@@ -7,7 +7,6 @@ using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Quantities;
 using JarLabel.Store.Printers;
-using JarLabel.Web.Pages;
 using UnitsNet;
 
 namespace JarLabel.Web.Forms;
@@ -31,12 +30,12 @@ internal static class SharedFields
 
     /// <summary>The bags there are; no field where there is none.</summary>
     internal static IEnumerable<Field> Bag(Workbench bench) => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Count > 0
-        ? [new("--bag", "From the bag", "its grade and date are known then") { Choices = [("", "none in the ledger"), .. bags.Select(bag => ($"{bag.Number}", StockParts.Words(bench, bag)))], Seldom = true }]
+        ? [new("--bag", "From the bag", "its grade and date are known then") { Choices = [("", "none in the ledger"), .. bags.Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))], Seldom = true }]
         : [];
 
     /// <summary>The bottles there are; no field where there is none.</summary>
     internal static IEnumerable<Field> Bottle(Workbench bench) => SupplyBook.Bottles(bench).TryGet(out var bottles, out _) && bottles.Count > 0
-        ? [new("--bottle", "From the bottle") { Choices = [("", "none in the ledger"), .. bottles.Select(bottle => ($"{bottle.Number}", StockParts.Words(bench, bottle)))], Seldom = true }]
+        ? [new("--bottle", "From the bottle") { Choices = [("", "none in the ledger"), .. bottles.Select(bottle => ($"{bottle.Number}", SupplyChoiceWords.Of(bench, bottle)))], Seldom = true }]
         : [];
 
     internal static Field FlakeDate { get; } = new("--flake-date", "Flakes made or bought on", "year-month-day, such as 2025-10-01") { Seldom = true };

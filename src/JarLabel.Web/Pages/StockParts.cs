@@ -1,6 +1,7 @@
 using System.Globalization;
 using JarLabel.Bench;
 using JarLabel.Bench.Notices;
+using JarLabel.Bench.Supplies;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Supplies;
 
@@ -20,27 +21,15 @@ internal static class StockParts
     internal static Markup Bottles(Workbench bench, IReadOnlyList<Bottle> bottles) => Html.If(bottles.Count > 0, () => Html.Of(
         $"""
         <section aria-labelledby="bottles"><h2 id="bottles">Bottles of alcohol</h2>
-        {JarParts.Rows([.. bottles.Select(b => ($"bottle {b.Number}", (string?)$"{Of(bench, b)}, since {DateWords.Of(b.Since)}, shelf {b.Shelf}"))])}</section>
+        {JarParts.Rows([.. bottles.Select(b => ($"bottle {b.Number}", (string?)$"{SupplyChoiceWords.What(bench, b)}, since {DateWords.Of(b.Since)}, shelf {b.Shelf}"))])}</section>
         """));
 
     /// <summary>The bags of flakes, the oldest first.</summary>
     internal static Markup Bags(Workbench bench, IReadOnlyList<Bag> bags) => Html.If(bags.Count > 0, () => Html.Of(
         $"""
         <section aria-labelledby="bags"><h2 id="bags">Bags of flakes</h2>
-        {JarParts.Rows([.. bags.Select(b => ($"bag {b.Number}", (string?)Of(bench, b)))])}</section>
+        {JarParts.Rows([.. bags.Select(b => ($"bag {b.Number}", (string?)SupplyChoiceWords.What(bench, b)))])}</section>
         """));
-
-    /// <summary>A bottle to choose: <c>4-9: ethanol 95 %, 1 qt (946 mL) left</c>.</summary>
-    internal static string Words(Workbench bench, Bottle bottle) => $"{bottle.Number}: {Of(bench, bottle)}";
-
-    /// <summary>A bag to choose: <c>7-6: garnet, 14.1 oz (400 g) left, of 1 Oct 2025</c>.</summary>
-    internal static string Words(Workbench bench, Bag bag) => $"{bag.Number}: {Of(bench, bag)}";
-
-    private static string Of(Workbench bench, Bottle bottle) =>
-        $"{bench.Catalog.Solvents.Find(bottle.Solvent)?.Name ?? bottle.Solvent}, {BenchAmount.Both(bottle.Left, bench.Metric)} left";
-
-    private static string Of(Workbench bench, Bag bag) =>
-        $"{bench.Catalog.Grades.Find(bag.Grade)?.Name ?? bag.Grade}, {BenchAmount.Both(bag.Left, bench.Metric)} left, of {DateWords.Of(bag.Made)}";
 
     private static string Total(Workbench bench, StandingOnShelf total) => string.Join("; ", ((string?[])
     [

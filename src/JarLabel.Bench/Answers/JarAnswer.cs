@@ -1,0 +1,139 @@
+using System.Text.Json.Nodes;
+using JarLabel.Bench.Labels;
+using JarLabel.Bench.Scanning;
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+
+namespace JarLabel.Bench.Answers;
+
+/// <summary>What the commands about one jar say.</summary>
+internal static class JarAnswer
+{
+    /// <summary>After mixing: what the hands do now, when, and where the label is.</summary>
+    internal static Answer Mixed(Workbench bench, BenchOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(bench, jar)
+            .Rows([.. Recipe(bench, jar), .. Keeping(jar), .. Label(outcome.Label)])
+            .Gap().Rows(HazardRows(bench, outcome.Hazards));
+        return With(bench, outcome, Ahead(bench, screen, jar), history: false);
+    }
+
+    /// <summary>After a change: what to add, what is in it then, and where the new label is.</summary>
+    internal static Answer Changed(Workbench bench, BenchOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(bench, jar)
+            .Rows([.. StepRows.Of(outcome.Step!, bench.Catalog, bench.Metric), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]);
+        return With(bench, outcome, Ahead(bench, screen, jar), history: false);
+    }
+
+    /// <summary>After decanting: what went where.</summary>
+    internal static Answer Decanted(Workbench bench, BenchOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(bench, jar).Rows([
+            .. outcome.Made.Select(m => ($"jar {m.History.Jar.Number}", (string?)$"{Holds(bench, m.History.Jar)}{(m.Label is { } label ? $", label {label.File}" : "")}")),
+            ("left", Holds(bench, jar)),
+        ]);
+        return With(bench, outcome, Ahead(bench, screen, jar), history: false);
+    }
+
+    /// <summary>A jar behind a code.</summary>
+    internal static Answer Scanned(Workbench bench, Scanned scanned)
+    {
+        var shown = Shown(bench, scanned.Jar);
+        return Answer.Of(shown.Screen, Json(bench, scanned), c => c.JarAnswerJson, shown.Warnings);
+    }
+
+    /// <summary>The same for a program.</summary>
+    internal static JarAnswerJson Json(Workbench bench, Scanned scanned) => Json(bench, scanned.Jar, history: true) with { Scanned = ScannedJson.Of(scanned) };
+
+    /// <summary>After a reprint.</summary>
+    internal static Answer Labelled(Workbench bench, BenchOutcome outcome) =>
+        With(bench, outcome, Begin(bench, outcome.History.Jar).Rows([.. Label(outcome.Label)]).Next($"jarlabel jar {outcome.History.Jar.Number.Value}"), history: false);
+
+    /// <summary>A jar looked up.</summary>
+    internal static Answer Shown(Workbench bench, BenchOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(bench, jar)
+            .Rows([("state", StateWords.Of(jar.StateAt(bench.Now))), ("shelf", jar.Shelf), .. Recipe(bench, jar), .. Keeping(jar), ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
+            .Gap().Rows(HazardRows(bench, outcome.Hazards))
+            .Gap().Rows(outcome.History.Events.Select(e => (DateWords.Of(e.Event.At), HistoryWords.Of(e.Event))));
+        return With(bench, outcome, screen.Next(jar.OnShelf ? $"jarlabel label {jar.Number.Value}" : "jarlabel shelf"), history: true);
+    }
+
+    private static Screen Begin(Workbench bench, Jar jar) =>
+        new Screen().Title($"Jar {jar.Number} · {JarTitle.Of(jar, bench.Catalog)}").Gap();
+
+    private static IEnumerable<(string, string?)> Recipe(Workbench bench, Jar jar) =>
+        RecipeRows.Of(jar.Contents, bench.Catalog, bench.Metric);
+
+    private static Screen Ahead(Workbench bench, Screen screen, Jar jar) =>
+        screen.Next(bench.DryRun ? "the same without --dry-run records it" : $"jarlabel jar {jar.Number.Value}");
+
+    private static string Holds(Workbench bench, Jar jar) => jar.Contents.Cut is { } cut
+        ? $"{BenchAmount.Both(jar.Contents.Liquid, bench.Metric)} of {CutWords.Of(cut)}"
+        : "nothing more";
+
+    private static IEnumerable<(string, string?)> Keeping(Jar jar) =>
+        [("ready", $"≈ {DateWords.Of(jar.Dates.Ready)}; swirl it every hour or two until then"), .. Dates(jar)];
+
+    private static IEnumerable<(string, string?)> Dates(Jar jar) =>
+    [
+        .. FailureWords.Rows(jar),
+        ("stands on", jar.Dates.Basis is null || jar.FailedOn is not null ? null : KeepingWords.Basis(jar.Dates)),
+        ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}: the label is out of date" : null),
+    ];
+
+    private static IEnumerable<(string, string?)> Label(WrittenLabel? label) => label is null
+        ? []
+        : [("label", $"{label.File}"), ("on", $"{label.Event.Sheet}, place {label.Event.Position}; print at actual size"), .. RuleRows(label)];
+
+    private static IEnumerable<(string, string?)> RuleRows(WrittenLabel label) =>
+    [
+        ("meets", label.Rules.Satisfies.Count == 0 ? null : string.Join("; ", label.Rules.Satisfies)),
+        .. label.Rules.Lacks.Select((lack, i) => (i == 0 ? "not met" : "", (string?)lack)),
+        MovedRow(label),
+    ];
+
+    // A card sends nobody to the card.
+    private static (string, string?) MovedRow(WrittenLabel label) => label.Rules.MovedToCard.Count switch
+    {
+        0 => ("", null),
+        var moved when label.Event.Design == Cards.Design => (Cards.LeftOut, $"{moved} that had no room; \"jarlabel jar\" tells the whole history, job and note"),
+        var moved => ("on the card", $"{moved} that had no room here; \"jarlabel card\" prints them"),
+    };
+
+    private static IEnumerable<(string, string?)> HazardRows(Workbench bench, HazardAssessment hazards) =>
+        hazards.StatementTexts(bench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text));
+
+    private static Answer With(Workbench bench, BenchOutcome outcome, Screen screen, bool history) =>
+        Answer.Of(screen, Json(bench, outcome, history), c => c.JarAnswerJson, outcome.Cautions);
+
+    private static JarAnswerJson Json(Workbench bench, BenchOutcome outcome, bool history)
+    {
+        var jar = outcome.History.Jar;
+        var label = outcome.Label;
+        return new JarAnswerJson(
+            JarJson.Of(jar, bench.Now),
+            RecipeJson.Of(jar.Contents, bench.Catalog),
+            outcome.Step is { } step ? StepJson.Of(step) : null,
+            HazardsJson.Of(outcome.Hazards),
+            label is null ? null : LabelJson.Of(label),
+            history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
+            outcome.Cautions)
+        {
+            Made = outcome.Made.Count > 0 ? [.. outcome.Made.Select(m => Json(bench, m, history: false))] : null,
+        };
+    }
+
+    private static JsonObject HistoryItem(JarEvent happened, int revision)
+    {
+        var item = JsonNode.Parse(JarEventJson.Write(happened))!.AsObject();
+        item["revision"] = revision;
+        return item;
+    }
+}

@@ -1,0 +1,64 @@
+using System.Globalization;
+using JarLabel.Bench.Labels.Many;
+using JarLabel.Bench.Lists;
+using JarLabel.Core;
+
+namespace JarLabel.Bench.Answers;
+
+/// <summary>Many labels that were written into one file.</summary>
+internal static class LabelsAnswer
+{
+    private const int MostNamed = 12;
+
+    internal static Answer Of(Workbench bench, WrittenLabels labels)
+    {
+        var screen = new Screen().Title($"{Count(labels.Labels, "label")} for {Count(labels.Jars, "jar")} on {Count(labels.Pages, "page")}").Gap().Rows(Rows(labels));
+        return Answer.Of(
+            screen.Next(bench.DryRun ? "the same without --dry-run writes it" : "jarlabel sheet state"),
+            new LabelsAnswerJson(LabelsJson.Of(labels), labels.Cautions),
+            c => c.LabelsAnswerJson,
+            labels.Cautions);
+    }
+
+    /// <summary>Batches that a list mixed.</summary>
+    internal static Answer Of(Workbench bench, MixedList mixed)
+    {
+        var jars = mixed.Jars.ToArray();
+        Problem[] cautions = [.. mixed.Cautions, .. mixed.Labels?.Cautions ?? []];
+        var screen = new Screen().Title($"{Count(jars.Length, "jar")} mixed: {(jars.Length == 1 ? $"{jars[0]}" : $"{jars[0]} to {jars[^1]}")}");
+        if (mixed.Labels is { } labels)
+        {
+            screen.Gap().Rows([("printed", Count(labels.Labels, "label") + " on " + Count(labels.Pages, "page")), .. Rows(labels)]);
+        }
+
+        return Answer.Of(
+            screen.Next(bench.DryRun ? "the same without --dry-run records it" : "jarlabel shelf"),
+            new MixedListJson([.. jars.Select(jar => jar.ToString())], mixed.Labels is { } printed ? LabelsJson.Of(printed) : null, cautions),
+            c => c.MixedListJson,
+            cautions);
+    }
+
+    private static (string, string?)[] Rows(WrittenLabels labels) =>
+    [
+        ("labels", labels.File),
+        ("on", $"{labels.Sheet}, {Places(labels)}; print at actual size"),
+        ("left out", labels.LeftOut.Count == 0 ? null : $"no longer on a shelf: {Named(labels.LeftOut)}"),
+        ("dated anew", labels.Redated.Count == 0 ? null : $"by this shop's drying tests: {Named(labels.Redated)}"),
+        MovedRow(labels),
+    ];
+
+    private static (string, string?) MovedRow(WrittenLabels labels) => labels.WithMoved == 0 ? ("", null)
+        : labels.Design == Cards.Design ? (Cards.LeftOut, $"on {labels.WithMoved} of the cards there was no room for everything; \"jarlabel jar N\" tells all")
+        : ("on the card", $"{labels.WithMoved} of the labels had no room for everything; \"jarlabel card\" prints the rest");
+
+    private static string Places(WrittenLabels labels) => labels.First.Sheet == labels.Last.Sheet
+        ? Say($"sheet {labels.First.Sheet}, {(labels.Labels == 1 ? "place" : "places")} {labels.First.Place}{(labels.Labels == 1 ? "" : Say($" to {labels.Last.Place}"))}")
+        : Say($"from sheet {labels.First.Sheet}, place {labels.First.Place}, to sheet {labels.Last.Sheet}, place {labels.Last.Place}");
+
+    private static string Named(IReadOnlyList<int> jars) =>
+        string.Join(", ", jars.Take(MostNamed).Select(jar => Say($"{jar}"))) + (jars.Count > MostNamed ? Say($" and {jars.Count - MostNamed} more") : "");
+
+    private static string Count(int count, string what) => Say($"{count} {what}{(count == 1 ? "" : "s")}");
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

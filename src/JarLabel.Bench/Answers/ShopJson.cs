@@ -1,0 +1,35 @@
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Bench.Answers;
+
+/// <summary>A shop's settings for a program.</summary>
+internal sealed record ShopJson(
+    string Folder,
+    string? Name,
+    string? Contact,
+    string? BaseUrl,
+    string Rules,
+    string Units,
+    string? Sheet,
+    string? Design,
+    double AgingPerTenKelvin,
+    double StillGood,
+    double KeepingSpread,
+    IReadOnlyList<ShelfSettingJson> Shelves,
+    IReadOnlyList<PrinterSettingJson> Printers)
+{
+    internal static ShopJson Of(ShopFolder folder, ShopSettings settings) => new(
+        folder.Path,
+        settings.Name,
+        settings.Contact,
+        settings.BaseUrl?.Text,
+        settings.Rules.ToString().ToLowerInvariant(),
+        settings.Metric ? "metric" : "us",
+        settings.Sheet,
+        settings.Design,
+        settings.AgingPerTenKelvin,
+        settings.Learning.StillGood,
+        settings.Learning.Spread,
+        [.. settings.Shelves.Select(s => new ShelfSettingJson(s.Name, s.Temperature.DegreesCelsius))],
+        [.. settings.Printers.Select(p => new PrinterSettingJson(p.Name, p.Uri))]);
+}

@@ -1,0 +1,107 @@
+using System.Globalization;
+using JarLabel.Bench.Supplies;
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Labels;
+using JarLabel.Core.Supplies;
+
+namespace JarLabel.Bench.Answers;
+
+/// <summary>What the commands about bags and bottles say.</summary>
+internal static class SupplyAnswer
+{
+    internal static Answer Of(Workbench bench, BagOutcome outcome) => Answer.Of(
+        Screen(bench, outcome).Next(Next(bench, outcome.Bag)),
+        Json(outcome),
+        c => c.BagAnswerJson,
+        outcome.Cautions);
+
+    internal static Answer Of(Workbench bench, BottleOutcome outcome) => Answer.Of(
+        Screen(bench, outcome).Next(Next(bench, outcome.Bottle)),
+        Json(outcome),
+        c => c.BottleAnswerJson,
+        outcome.Cautions);
+
+    internal static Answer Of(Workbench bench, IReadOnlyList<Bag> bags)
+    {
+        var metric = bench.Metric;
+        var screen = new Screen().Title(bags.Count == 0 ? "No bag has any flakes in it." : Count(bags.Count, "bag"));
+        if (bags.Count > 0)
+        {
+            screen.Gap().Table(["bag", "grade", " left", " of", "made"], [.. bags.Select(b => (string[])
+                [b.Number.ToString(), b.Grade, BenchAmount.Both(b.Left, metric), BenchAmount.Both(b.Bought, metric), DateWords.Of(b.Made)])]);
+        }
+
+        return Answer.Of(
+            screen.Next(bags.Count == 0 ? "jarlabel bag add --grade garnet --mass \"500 g\" --date 2025-10-01" : $"jarlabel mix --bag {bags[0].Number.Value} --cut 1.5 --pour \"350 mL\" --solvent ethanol-95"),
+            new BagsAnswerJson([.. bags.Select(BagJson.Of)]),
+            c => c.BagsAnswerJson);
+    }
+
+    internal static Answer Of(Workbench bench, IReadOnlyList<Bottle> bottles)
+    {
+        var metric = bench.Metric;
+        var screen = new Screen().Title(bottles.Count == 0 ? "No bottle has any alcohol in it." : Count(bottles.Count, "bottle"));
+        if (bottles.Count > 0)
+        {
+            screen.Gap().Table(["bottle", "alcohol", " left", " of", "since", "shelf"], [.. bottles.Select(b => (string[])
+                [b.Number.ToString(), b.Solvent, BenchAmount.Both(b.Left, metric), BenchAmount.Both(b.Bought, metric), DateWords.Of(b.Since), b.Shelf])]);
+        }
+
+        return Answer.Of(
+            screen.Next(bottles.Count == 0 ? "jarlabel bottle add --solvent ethanol-95 --volume \"1 gal\" --date 2026-03-01" : $"jarlabel mix --grade garnet --bottle {bottles[0].Number.Value} --cut 1.5 --pour \"350 mL\""),
+            new BottlesAnswerJson([.. bottles.Select(BottleJson.Of)]),
+            c => c.BottlesAnswerJson);
+    }
+
+    /// <summary>A bag for a person, without the next command.</summary>
+    internal static Screen Screen(Workbench bench, BagOutcome outcome)
+    {
+        var (bag, metric) = (outcome.Bag, bench.Metric);
+        return new Screen().Title($"Bag {bag.Number} · {bench.Catalog.GradeOf(bag.Grade).Name} flakes").Gap().Rows(
+        [
+            ("left", bag.OnHand ? $"{BenchAmount.Both(bag.Left, metric)} of {BenchAmount.Both(bag.Bought, metric)}" : bag.Discarded ? "discarded" : "nothing more"),
+            ("made", DateWords.Of(bag.Made)),
+            ("went to", bag.Taken.Count == 0 ? null : "jar " + string.Join(", ", bag.Taken.Select(t => t.For).Distinct())),
+            ("note", bag.Note),
+            .. Label(outcome.Label),
+        ]);
+    }
+
+    /// <summary>A bottle for a person, without the next command.</summary>
+    internal static Screen Screen(Workbench bench, BottleOutcome outcome)
+    {
+        var (bottle, metric) = (outcome.Bottle, bench.Metric);
+        return new Screen().Title($"Bottle {bottle.Number} · {bench.Catalog.SolventOf(bottle.Solvent).Name}").Gap().Rows(
+        [
+            ("left", bottle.OnHand ? $"{BenchAmount.Both(bottle.Left, metric)} of {BenchAmount.Both(bottle.Bought, metric)}" : bottle.Discarded ? "discarded" : "nothing more"),
+            ("since", DateWords.Of(bottle.Since)),
+            ("shelf", bottle.Shelf),
+            ("went to", bottle.Taken.Count == 0 ? null : "jar " + string.Join(", ", bottle.Taken.Select(t => t.For).Distinct())),
+            ("note", bottle.Note),
+            .. Label(outcome.Label),
+        ]).Gap().Rows(outcome.Hazards.StatementTexts(bench.Catalog).Select((text, i) => (i == 0 ? outcome.Hazards.SignalText ?? "hazards" : "", (string?)text)));
+    }
+
+    internal static BagAnswerJson Json(BagOutcome outcome) => new(BagJson.Of(outcome.Bag), SupplyLabelJson.Of(outcome.Label), outcome.Cautions);
+
+    internal static BottleAnswerJson Json(BottleOutcome outcome) =>
+        new(BottleJson.Of(outcome.Bottle), HazardsJson.Of(outcome.Hazards), SupplyLabelJson.Of(outcome.Label), outcome.Cautions);
+
+    private static IEnumerable<(string, string?)> Label(WrittenSupplyLabel? label) => label is null
+        ? []
+        :
+        [
+            ("label", label.File),
+            ("on", $"{label.Event.Sheet}, place {label.Event.Position}; print at actual size"),
+            ("meets", label.Rules is not { Satisfies.Count: > 0 } met ? null : string.Join("; ", met.Satisfies)),
+            .. (label.Rules?.Lacks ?? []).Select((lack, i) => (i == 0 ? "not met" : "", (string?)lack)),
+        ];
+
+    private static string Next(Workbench bench, Bag bag) => bench.DryRun ? "the same without --dry-run records it"
+        : bag.OnHand ? $"jarlabel mix --bag {bag.Number.Value} --cut 1.5 --pour \"350 mL\" --solvent ethanol-95" : "jarlabel bag list";
+
+    private static string Next(Workbench bench, Bottle bottle) => bench.DryRun ? "the same without --dry-run records it"
+        : bottle.OnHand ? $"jarlabel mix --grade garnet --bottle {bottle.Number.Value} --cut 1.5 --pour \"350 mL\"" : "jarlabel bottle list";
+
+    private static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+}

@@ -1,4 +1,0 @@
-namespace JarLabel.Cli.Answers;
-
-/// <summary>What <c>bag list</c> says to a program.</summary>
-internal sealed record BagsAnswerJson(IReadOnlyList<BagJson> Bags);

@@ -1,0 +1,2 @@
+global using JarLabel.Bench.Answers;
+global using JarLabel.Cli.Answers;

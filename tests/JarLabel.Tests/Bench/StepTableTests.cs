@@ -1,0 +1,116 @@
+using JarLabel.Bench.Steps;
+using JarLabel.Core;
+
+namespace JarLabel.Tests.Bench;
+
+/// <summary>What holds for every declared step, so that a new one is covered by being declared.</summary>
+public class StepTableTests
+{
+    public static TheoryData<string> Verbs => [.. StepTable.All.Select(step => step.Verb)];
+
+    [Fact]
+    public void A_verb_leads_to_its_step()
+    {
+        Assert.All(StepTable.All, step => Assert.Same(step, StepTable.Find(step.Verb)));
+        Assert.Null(StepTable.Find("nothing of the kind"));
+    }
+
+    [Theory, MemberData(nameof(Verbs))]
+    public void One_name_means_one_field_in_a_step(string verb)
+    {
+        var shapes = StepTable.Find(verb)!.Inputs.SelectMany(input => input.Fields).GroupBy(field => field.Name);
+        Assert.All(shapes, same => Assert.Single(same.Distinct()));
+    }
+
+    [Theory, MemberData(nameof(Verbs))]
+    public void Every_field_says_what_it_is(string verb) => Assert.All(StepTable.Find(verb)!.Fields, field =>
+    {
+        Assert.EndsWith(".", field.Help);
+        Assert.False(string.IsNullOrWhiteSpace(field.Label), field.Name);
+        Assert.DoesNotContain("--", field.Label + field.Hint);
+        Assert.True(field.IsFlag || field.Example.Length > 0, field.Name);
+    });
+
+    [Theory, MemberData(nameof(Verbs))]
+    public void Every_example_is_taken_by_its_own_reader(string verb)
+    {
+        using var shop = new BenchShop();
+        var step = StepTable.Find(verb)!;
+        Assert.All(step.Fields.Where(field => !field.IsFlag), field =>
+        {
+            var values = new Values(shop.Open(), new Filled(name => name == field.Name ? field.Example : null));
+            values.ReadAll(step.Inputs);
+            Assert.DoesNotContain(values.Problems, problem => problem.Where == field.Name);
+        });
+    }
+
+    [Theory, MemberData(nameof(Verbs))]
+    public void With_its_needed_examples_a_step_is_recorded(string verb)
+    {
+        using var shop = new BenchShop();
+        var step = StepTable.Find(verb)!;
+        var before = shop.Steps;
+        var needed = Needed(shop, step);
+        var outcome = step.Do(shop.Open(), new Filled(name => name == "jar" ? "1" : needed.FirstOrDefault(field => field.Name == name)?.Example)).Require();
+        Assert.NotNull(outcome.Step);
+        Assert.True(shop.Steps > before);
+    }
+
+    [Theory, MemberData(nameof(Verbs))]
+    public void A_fault_in_any_one_field_is_told_there_and_nothing_is_recorded(string verb)
+    {
+        using var shop = new BenchShop();
+        var step = StepTable.Find(verb)!;
+        var needed = Needed(shop, step);
+        Assert.All(step.Fields.Where(field => !field.IsFlag), field =>
+        {
+            var before = shop.Steps;
+            var result = step.Do(shop.Open(), new Filled(name => name == field.Name ? Unreadable : name == "jar" ? "1" : needed.FirstOrDefault(one => one.Name == name)?.Example));
+            Assert.True(!result.Ok || OfLabel.Contains(field.Name), $"{verb} took {field.Name} as it was.");
+            Assert.True(result.Ok || before == shop.Steps, $"{verb} recorded something though {field.Name} could not be read.");
+        });
+    }
+
+    [Theory, MemberData(nameof(Verbs))]
+    public void Every_empty_field_that_is_needed_is_told_at_once(string verb)
+    {
+        using var shop = new BenchShop();
+        var step = StepTable.Find(verb)!;
+        var told = step.Do(shop.Open(), new Filled(_ => null)).Problems;
+        Assert.Equal(Needed(shop, step).Select(field => field.Name).Order(), told.Select(problem => problem.Where).Order());
+    }
+
+    [Fact]
+    public void An_input_that_is_not_declared_cannot_be_asked_for()
+    {
+        using var shop = new BenchShop();
+        var values = new Values(shop.Open(), new Filled(_ => null));
+        Assert.Throws<InvalidOperationException>(() => values.Get(Shared.Job));
+    }
+
+    /// <summary>No reader takes it: no number, no word of ours, and a sign that no label prints.</summary>
+    private const string Unreadable = "\u2603 none";
+
+    /// <summary>Which label, which a step looks up only where it comes to write one.</summary>
+    private static readonly string[] OfLabel = ["design", "sheet", "printer", "print-to"];
+
+    private static List<Field> Needed(BenchShop shop, Step step)
+    {
+        var source = new Filled(_ => null);
+        new Values(shop.Open(), source).ReadAll(step.Inputs);
+        return source.Missed;
+    }
+
+    private sealed class Filled(Func<string, string?> texts) : IValueSource
+    {
+        internal List<Field> Missed { get; } = [];
+
+        public string? Text(string name) => texts(name);
+
+        public Problem Missing(Field field)
+        {
+            Missed.Add(field);
+            return new Problem("JL106", "missing", field.Name);
+        }
+    }
+}
