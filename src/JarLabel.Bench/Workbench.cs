@@ -10,8 +10,11 @@ namespace JarLabel.Bench;
 /// typed or tapped.</summary>
 public sealed class Workbench
 {
+    private readonly BenchRequest request;
+
     private Workbench(ShopFolder folder, ShopSettings settings, ShopCatalog catalog, BenchRequest request)
     {
+        this.request = request;
         Folder = folder;
         Settings = settings;
         Catalog = catalog;
@@ -44,6 +47,9 @@ public sealed class Workbench
     /// <summary>True when nothing may be recorded or written.</summary>
     public bool DryRun { get; }
 
+    /// <summary>True when somebody else's file may be written over.</summary>
+    public bool Force => request.Force;
+
     /// <summary>How many steps of its jar the person has seen; null where that does not matter.</summary>
     public int? Seen { get; }
 
@@ -52,6 +58,13 @@ public sealed class Workbench
 
     /// <summary>How time and warmth act.</summary>
     public KeepingSettings Keeping { get; }
+
+    /// <summary>The same with other settings.</summary>
+    public Workbench With(ShopSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        return new Workbench(Folder, settings, Catalog, request);
+    }
 
     /// <summary>Finds the shop and reads its settings and catalog; nothing is made and nothing is changed.</summary>
     public static Result<Workbench> Open(BenchRequest request, Func<string, string?> environment)

@@ -1,10 +1,14 @@
 using System.Text;
 using JarLabel.Cli;
 using JarLabel.Cli.Typing;
+using JarLabel.Store;
 
 CommandMemory.Prepare();
+FileSizeLimit.MakeAnError();
+StandardStreams.Prepare();
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var terminal = Terminal.Console();
+var kept = KeptWork.Watch();
 try
 {
     var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System), args).Parse(args);
@@ -14,10 +18,10 @@ try
 }
 catch (OutputFault fault)
 {
-    return terminal.Refuse([TypingProblems.NotSaid(fault.Message)], json: false);
+    return terminal.Refuse([TypingProblems.NotSaid(fault.Message, kept.Words)], json: false);
 }
 catch (Exception fault) when (fault is not OutOfMemoryException)
 {
-    terminal.Errors.WriteLine($"This is a fault in jarlabel, not in what you typed. Nothing was recorded. Please report it with the line you typed:{Environment.NewLine}{fault}");
+    terminal.Errors.WriteLine($"This is a fault in jarlabel, not in what you typed. {kept.Words} Please report it with the line you typed:{Environment.NewLine}{fault}");
     return Terminal.OurFault;
 }

@@ -16,6 +16,9 @@ internal static class SharedOptions
     private static readonly Option<string> At = new("--at") { Description = "The moment to use instead of now: 2026-03-09 or 2026-03-09T14:30.", HelpName = "date", Recursive = true };
     private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Compute and show; record and write nothing.", Recursive = true };
 
+    /// <summary>On every command that takes a file to write.</summary>
+    internal static readonly Option<bool> Force = new("--force") { Description = "Write over a file that JarLabel did not write; never over the shop's own." };
+
     internal static void AddTo(Command root)
     {
         foreach (var option in (Option[])[Shop, Json, Rules, Units, At, DryRun])
@@ -32,7 +35,7 @@ internal static class SharedOptions
 
     /// <summary>How the person comes to the bench.</summary>
     internal static BenchRequest Request(Typed typed, TimeProvider clock) => new(
-        typed.Text(Shop), Now(typed, clock), typed.Value(Rules, Words.Rules), typed.Value(Units, Words.Metric), typed.Switch(DryRun));
+        typed.Text(Shop), Now(typed, clock), typed.Value(Rules, Words.Rules), typed.Value(Units, Words.Metric), typed.Switch(DryRun)) { Force = typed.Switch(Force) };
 
     /// <summary>The moment that counts as now: the one that was typed, or the clock's.</summary>
     internal static DateTime Now(Typed typed, TimeProvider clock) => typed.Value(At, Words.Moment) ?? Whole(clock.GetLocalNow().DateTime);

@@ -9,6 +9,11 @@ internal sealed class EventTable(Database database, string ledger)
     private const string WithSealBefore =
         "SELECT e.sequence, e.subject, e.number, e.at, e.kind, e.revision, e.body, e.chain, before.chain FROM events e LEFT JOIN events before ON before.sequence = e.sequence - 1 ";
 
+    private readonly List<Subject> added = [];
+
+    /// <summary>What got events since <see cref="Forget"/>, once for each event.</summary>
+    internal IReadOnlyList<Subject> Added => added;
+
     internal long Count => database.Number("SELECT coalesce(max(sequence), 0) FROM events");
 
     internal string LedgerId => database.List("SELECT ledger FROM about", row => row.GetString(0)).SingleOrDefault() ?? "";
@@ -53,9 +58,19 @@ internal sealed class EventTable(Database database, string ledger)
         return row;
     }
 
-    internal void Add(EventLink link) => database.Execute(
-        "INSERT INTO events VALUES ($1, $2, $3, $4, $5, $6, $7, $8)",
-        link.Row.Sequence, SubjectWords.Of(link.Row.Of.Kind), link.Row.Of.Number, link.Row.At, link.Row.Kind, link.Row.Revision, link.Row.Body, link.Seal);
+    /// <summary>Begins to count anew what gets events.</summary>
+    internal void Forget() => added.Clear();
+
+    internal void Add(EventLink link)
+    {
+        database.Execute("INSERT INTO events VALUES ($1, $2, $3, $4, $5, $6, $7, $8)", Row(link));
+        added.Add(link.Row.Of);
+    }
+
+    private static object[] Row(EventLink link) =>
+    [
+        link.Row.Sequence, SubjectWords.Of(link.Row.Of.Kind), link.Row.Of.Number, link.Row.At, link.Row.Kind, link.Row.Revision, link.Row.Body, link.Seal,
+    ];
 
     private EventRow Checked(SqliteDataReader reader)
     {

@@ -54,7 +54,19 @@ public sealed class Ledger : IDisposable
             return Result<Ledger>.Failed(problems);
         }
 
-        var ledger = new Ledger(folder, mode, database, reader);
+        return Ready(new Ledger(folder, mode, database, reader));
+    }
+
+    /// <summary>For a shop that has no ledger yet: an empty one in memory, to work steps out on. Nothing is made on any disk.</summary>
+    public static Result<Ledger> OpenEmpty(ShopFolder folder, IJarReader reader)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(reader);
+        return LedgerDoor.OpenEmpty(folder).Then(database => Ready(new Ledger(folder, LedgerMode.Write, database, reader)));
+    }
+
+    private static Result<Ledger> Ready(Ledger ledger)
+    {
         if (ledger.SetRight() is { Count: > 0 } faults)
         {
             ledger.Dispose();
@@ -123,10 +135,16 @@ public sealed class Ledger : IDisposable
     }
 
     /// <summary>Writes a whole copy of the ledger, as of one moment, while others may go on recording.</summary>
-    public Result<BackupReport> Backup(string file) => Told(() => new Backup(database, events, Folder.Ledger).Write(file));
+    /// <param name="file">The file to write.</param>
+    /// <param name="force">True to write over a file that is no backup of this shop.</param>
+    /// <param name="write">False only to look whether it could be written.</param>
+    public Result<BackupReport> Backup(string file, bool force = false, bool write = true) => Told(() => new Backup(database, events, Folder).Write(file, force, write));
 
     /// <summary>Writes all events as JSON Lines.</summary>
-    public Result<ExportReport> Export(string file) => Read(_ => new Exporter(events, Folder.Ledger).Write(file));
+    /// <param name="file">The file to write.</param>
+    /// <param name="force">True to write over a file that is no export.</param>
+    /// <param name="write">False only to look whether it could be written.</param>
+    public Result<ExportReport> Export(string file, bool force = false, bool write = true) => Read(_ => new Exporter(events, Folder).Write(file, force, write));
 
     /// <summary>Takes the events of an export: all that are new, or none and every problem with its line.</summary>
     /// <param name="file">The export.</param>
@@ -136,7 +154,7 @@ public sealed class Ledger : IDisposable
         DemandWriting();
         try
         {
-            using var stream = File.OpenRead(file);
+            using var stream = InputFile.Open(file);
             return InOneTransaction(() => Import(stream, file), keep);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
@@ -173,11 +191,12 @@ public sealed class Ledger : IDisposable
         }
 
         commitTried = false;
+        events.Forget();
         var result = work();
         if (result.Ok && keep)
         {
             commitTried = true;
-            database.Commit();
+            new StepKeeper(database, events, Folder.Ledger).Keep();
         }
 
         return result;

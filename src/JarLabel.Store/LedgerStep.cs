@@ -53,21 +53,36 @@ public sealed class LedgerStep : LedgerView
         return events.Append(of, at, kind, revision, body);
     }
 
-    /// <summary>Writes a file that comes into its place when the step is recorded. When it cannot be written the whole step is
-    /// dropped.</summary>
+    /// <summary>Writes a file that comes into its place when the step is recorded. When it cannot be written, or the guard of written
+    /// files refuses its place, the whole step is dropped.</summary>
     /// <param name="path">The full path, or one relative to the shop folder.</param>
     /// <param name="bytes">Its contents.</param>
-    public StagedFile Stage(string path, byte[] bytes) => Stage(path, stream => stream.Write(bytes));
+    /// <param name="force">True to write over somebody else's file.</param>
+    public StagedFile Stage(string path, byte[] bytes, bool force = false) => Stage(path, OwnMark.Of(bytes), stream => stream.Write(bytes), force);
 
     /// <summary>The same for a file that is too long to hold: its bytes are written as they come.</summary>
     /// <param name="path">The full path, or one relative to the shop folder.</param>
+    /// <param name="kind">What it is.</param>
     /// <param name="write">Writes its contents; may throw what a full disk throws.</param>
-    public StagedFile Stage(string path, Action<Stream> write)
+    /// <param name="force">True to write over somebody else's file.</param>
+    public StagedFile Stage(string path, OwnKind kind, Action<Stream> write, bool force = false)
     {
-        var staged = staging.Stage(path, write);
+        var staged = staging.Stage(path, kind, force, write);
         files.Add(path);
         return staged;
     }
+
+    /// <summary>For a step that is only worked out: drops it when the file could not be staged, and writes nothing.</summary>
+    /// <param name="path">The full path, or one relative to the shop folder.</param>
+    /// <param name="kind">What it would be.</param>
+    /// <param name="force">True to write over somebody else's file.</param>
+    public void Rehearse(string path, OwnKind kind, bool force = false) => staging.Look(path, kind, force);
+
+    /// <summary>The same for contents that are at hand.</summary>
+    /// <param name="path">The full path, or one relative to the shop folder.</param>
+    /// <param name="bytes">What its contents would be.</param>
+    /// <param name="force">True to write over somebody else's file.</param>
+    public void Rehearse(string path, byte[] bytes, bool force = false) => Rehearse(path, OwnMark.Of(bytes), force);
 
     /// <summary>The files that this step wrote, in order, as they were named.</summary>
     public IReadOnlyList<string> Files => files;

@@ -47,6 +47,9 @@ internal static class StoreProblems
     internal static Problem DiskFails(string path, string why) =>
         new("JL415", $"The disk did not do what was asked ({why}), so nothing was recorded. Check the disk, and that the folder is still there.", path);
 
+    internal static Problem CommitUnsure(string path, string why) =>
+        new("JL485", $"The disk failed in the moment of recording ({why}), and nobody can tell whether it has the step: \"jarlabel shelf\" and \"jarlabel jar\" show it once the disk is well. Check the disk, and that the folder is still there.", path);
+
     internal static Problem FileNotWritten(string path, string why) =>
         new("JL416", $"The file could not be written, so nothing was recorded: {why}", path);
 

@@ -64,6 +64,6 @@ public static class WebProblems
     internal static Problem FaultWhilePrinting() =>
         new("JL620", "This is a fault in jarlabel. The step is recorded; look whether the label came out, and print it again if not. What happened stands on the screen where \"jarlabel serve\" runs; please report it.");
 
-    internal static Problem OurFault() =>
-        new("JL619", "This is a fault in jarlabel, not in what you did. Nothing was recorded. What happened stands on the screen where \"jarlabel serve\" runs; please report it.");
+    internal static Problem OurFault(string kept) =>
+        new("JL619", $"This is a fault in jarlabel, not in what you did. {kept} What happened stands on the screen where \"jarlabel serve\" runs; please report it.");
 }

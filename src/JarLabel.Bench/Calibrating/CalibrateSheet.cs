@@ -26,11 +26,7 @@ public static class CalibrateSheet
             var path = file ?? Path.Combine(bench.Folder.Labels, $"calibration-{stock.Id}.pdf");
             return LabelFiles.Bytes(path, [page], $"Calibration {stock.Id}", bench.Now).Then(bytes => LedgerDesk.Record<PrintedCalibration>(bench, step =>
             {
-                if (!bench.DryRun)
-                {
-                    step.Stage(path, bytes);
-                }
-
+                step.Write(bench, path, bytes);
                 return new PrintedCalibration(path, stock.Id, printer, found.Calibration);
             }));
         }));

@@ -5,6 +5,7 @@ using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Store;
+using JarLabel.Store.Files;
 using JarLabel.Store.Shops;
 using UnitsNet;
 
@@ -19,9 +20,12 @@ public static class DemoShop
     private static readonly JarNumber Fresh = JarNumber.From(8);
 
     /// <summary>The shop in a folder that is new or empty; a problem where it is not, and nothing there is touched.</summary>
-    public static Result<DemoReport> Build(string folder)
+    /// <param name="folder">The folder.</param>
+    /// <param name="usual">The shop that would be used otherwise; none of its own rooms is filled.</param>
+    public static Result<DemoReport> Build(string folder, ShopFolder usual) => new FileGuard(usual).LookAtFolder(folder).Then(Build);
+
+    private static Result<DemoReport> Build(string full)
     {
-        var full = Path.GetFullPath(folder);
         if (File.Exists(full) || (Directory.Exists(full) && Directory.EnumerateFileSystemEntries(full).Any()))
         {
             return BenchProblems.DemoNeedsRoom(full);

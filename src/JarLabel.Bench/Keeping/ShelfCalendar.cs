@@ -18,7 +18,7 @@ public static class ShelfCalendar
         ArgumentNullException.ThrowIfNull(list);
         return LedgerDesk.Record(bench, step =>
         {
-            step.Stage(file, CalendarFile.Write(list.Jars.SelectMany(jar => Of(bench, list, step.LedgerId, jar)), bench.Now));
+            step.Write(bench, file, CalendarFile.Write(list.Jars.SelectMany(jar => Of(bench, list, step.LedgerId, jar)), bench.Now));
             return Result<string>.Of(file);
         });
     }

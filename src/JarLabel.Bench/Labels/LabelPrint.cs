@@ -1,3 +1,4 @@
+using JarLabel.Bench.Recording;
 using JarLabel.Bench.Sheets;
 using JarLabel.Core;
 using JarLabel.Store;
@@ -22,13 +23,7 @@ internal static class LabelPrint
                 return LabelFiles.Bytes(path, [pressed.Page], order.Title, bench.Now).Then<PrintedLabel>(bytes =>
                 {
                     var printed = new PrintedLabel(path, path, null, stock, places[0].Place, pressed);
-                    if (bench.DryRun)
-                    {
-                        return printed;
-                    }
-
-                    var staged = step.Stage(path, bytes);
-                    return printed with { Kept = staged.Path, Sha256 = staged.Sha256 };
+                    return step.Write(bench, path, bytes) is { } staged ? printed with { Kept = staged.Path, Sha256 = staged.Sha256 } : printed;
                 });
             })));
 }

@@ -1,4 +1,5 @@
 using JarLabel.Core;
+using JarLabel.Store.Files;
 using nietras.SeparatedValues;
 
 namespace JarLabel.Bench.Lists;
@@ -17,7 +18,7 @@ internal static class ListFile
     {
         try
         {
-            using var text = new StreamReader(file, new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true));
+            using var text = new StreamReader(InputFile.Open(file), new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true));
             using var reader = Sep.Reader(options => options with { DisableColCountCheck = true, Unescape = true, HasHeader = false }).From(text);
             return Read(reader, Path.GetFileName(file), known, needed);
         }

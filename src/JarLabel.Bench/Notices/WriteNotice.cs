@@ -40,11 +40,7 @@ public static class WriteNotice
             return press.Press(ShelfNotice.For(Facts(bench, shelf, standing, air)), stock, 1, request.Distance).Then(pressed =>
                 LabelFiles.Bytes(path, [pressed.Page], $"Solvent shelf {shelf.Name}", bench.Now).Then<WrittenNotice>(bytes =>
                 {
-                    if (!bench.DryRun)
-                    {
-                        step.Stage(path, bytes);
-                    }
-
+                    step.Write(bench, path, bytes);
                     return new WrittenNotice(path, stock.Sheet.Id, shelf.Name, request, standing, air, [.. ShelfCautions.Of(bench, shelf.Name, standing), .. air is null ? [] : AirCautions.Of(air)]);
                 }));
         })));

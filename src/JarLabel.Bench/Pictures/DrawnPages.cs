@@ -23,19 +23,18 @@ public static class DrawnPages
         var unprintable = Preflight.CheckType(Path.GetFileNameWithoutExtension(file), pages, new SkiaRuler());
         return unprintable.Count > 0
             ? Result<string>.Failed(unprintable)
-            : LabelFiles.Bytes(file, pages, title, bench.Now).Then(bytes => bench.DryRun ? file : Write(file, bytes));
+            : LabelFiles.Bytes(file, pages, title, bench.Now).Then(bytes => new FileGuard(bench.Folder).Look(file, bytes, bench.Force).Then(place => bench.DryRun ? file : Write(place, bytes)));
     }
 
-    private static Result<string> Write(string file, byte[] bytes)
+    private static Result<string> Write(GuardedPlace place, byte[] bytes)
     {
         try
         {
-            DurableFile.Replace(file, bytes);
-            return file;
+            return DurableFile.Write(place, stream => stream.Write(bytes)) is { } problem ? problem : place.Path;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return BenchProblems.ChartNotWritten(file, fault.Message);
+            return BenchProblems.ChartNotWritten(place.Path, fault.Message);
         }
     }
 }

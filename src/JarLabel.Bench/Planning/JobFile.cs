@@ -2,6 +2,7 @@ using JarLabel.Core;
 using JarLabel.Core.Planning;
 using JarLabel.Core.Quantities;
 using JarLabel.Core.Reading;
+using JarLabel.Store.Files;
 using UnitsNet;
 
 namespace JarLabel.Bench.Planning;
@@ -16,7 +17,7 @@ public static class JobFile
         ArgumentNullException.ThrowIfNull(file);
         try
         {
-            return StrictJson.ReadList(Path.GetFileName(file), PlanProblems.FileCode, File.ReadAllBytes(file), Line).Then(lines => lines.Count == 0
+            return StrictJson.ReadList(Path.GetFileName(file), PlanProblems.FileCode, InputFile.ReadAllBytes(file), Line).Then(lines => lines.Count == 0
                 ? new Problem(PlanProblems.FileCode, PlanProblems.NoLines, file)
                 : Result<IReadOnlyList<JobLine>>.Of(lines));
         }

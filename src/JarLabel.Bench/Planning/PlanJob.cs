@@ -32,7 +32,7 @@ public static class PlanJob
             ? LedgerDesk.Read(bench, view => Plan(bench, view, request))
             : LedgerDesk.Record(bench, step => Plan(bench, step, request).Then<PlannedJob>(planned =>
             {
-                step.Stage(request.Calendar, CalendarFile.Write(Reminders(bench, step, planned), bench.Now));
+                step.Write(bench, request.Calendar, CalendarFile.Write(Reminders(bench, step, planned), bench.Now));
                 return planned;
             }));
     }

@@ -12,9 +12,7 @@ public static class LedgerCare
     public static Result<ExportReport> Export(Workbench bench, string file)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return LedgerDesk.With(bench.Folder, LedgerMode.Read, ledger => bench.DryRun
-            ? ledger.Look(view => new ExportReport(Path.GetFullPath(file), view.EventCount))
-            : ledger.Export(file));
+        return LedgerDesk.With(bench.Folder, LedgerMode.Read, ledger => ledger.Export(file, bench.Force, write: !bench.DryRun));
     }
 
     /// <summary>Takes the events of an export: all that are new, or none and every problem with its line.</summary>
@@ -28,9 +26,7 @@ public static class LedgerCare
     public static Result<BackupReport> Backup(Workbench bench, string file)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return LedgerDesk.With(bench.Folder, LedgerMode.Read, ledger => bench.DryRun
-            ? ledger.Look(view => new BackupReport(Path.GetFullPath(file), view.LedgerId, view.EventCount))
-            : ledger.Backup(file));
+        return LedgerDesk.With(bench.Folder, LedgerMode.Read, ledger => ledger.Backup(file, bench.Force, write: !bench.DryRun));
     }
 
     /// <summary>Checks the whole shop; damage is a failure with all of it named.</summary>

@@ -25,25 +25,11 @@ public static class LedgerDesk
         return result;
     };
 
-    /// <summary>Opens the ledger to write. On a dry run where there is none yet, one is made elsewhere and dropped.</summary>
+    /// <summary>Opens the ledger to write. On a dry run where there is none yet, an empty one in memory takes its place.</summary>
     internal static Result<T> ForWriting<T>(Workbench bench, Func<Ledger, Result<T>> work)
-        where T : notnull
-    {
-        if (!bench.DryRun || File.Exists(bench.Folder.Ledger))
-        {
-            return With(bench.Folder, LedgerMode.Write, work);
-        }
-
-        var elsewhere = Directory.CreateTempSubdirectory("jarlabel-");
-        try
-        {
-            return ShopFolder.At(elsewhere.FullName).Then(folder => With(folder, LedgerMode.Write, work));
-        }
-        finally
-        {
-            elsewhere.Delete(recursive: true);
-        }
-    }
+        where T : notnull => bench.DryRun && !File.Exists(bench.Folder.Ledger)
+            ? With(Ledger.OpenEmpty(bench.Folder, JarReader.Instance), work)
+            : With(bench.Folder, LedgerMode.Write, work);
 
     /// <summary>Looks something up.</summary>
     public static Result<T> Read<T>(Workbench bench, Func<LedgerView, Result<T>> look)
@@ -58,9 +44,12 @@ public static class LedgerDesk
         Read(bench, view => JarHistory.Of(number, view.EventsOf(Subject.Jar(number.Value))).Then(history => LearnedDates.Mark(bench, view, history)));
 
     internal static Result<T> With<T>(ShopFolder folder, LedgerMode mode, Func<Ledger, Result<T>> use)
+        where T : notnull => With(Ledger.Open(folder, mode, JarReader.Instance), use);
+
+    private static Result<T> With<T>(Result<Ledger> opened, Func<Ledger, Result<T>> use)
         where T : notnull
     {
-        if (!Ledger.Open(folder, mode, JarReader.Instance).TryGet(out var ledger, out var problems))
+        if (!opened.TryGet(out var ledger, out var problems))
         {
             return Result<T>.Failed(problems);
         }

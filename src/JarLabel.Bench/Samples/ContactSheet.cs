@@ -27,9 +27,9 @@ public static class ContactSheet
     public static Result<string> Write(Workbench bench, string file, bool mono)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return Draw(bench, mono).Then(page => LabelFiles.Bytes(file, [page], "Label designs", bench.Now)).Then(bytes => bench.DryRun ? file : LedgerDesk.Record<string>(bench, step =>
+        return Draw(bench, mono).Then(page => LabelFiles.Bytes(file, [page], "Label designs", bench.Now)).Then(bytes => LedgerDesk.Record<string>(bench, step =>
         {
-            step.Stage(file, bytes);
+            step.Write(bench, file, bytes);
             return file;
         }));
     }

@@ -6,6 +6,7 @@ using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Mixing;
 using JarLabel.Render;
+using JarLabel.Store.Files;
 
 namespace JarLabel.Bench.Scanning;
 
@@ -29,6 +30,7 @@ public static class ScanJar
     {
         try
         {
+            InputFile.Demand(file);
             return File.Exists(file) ? QrReader.ReadFile(file) : ScanProblems.NoSuchPhoto(file);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

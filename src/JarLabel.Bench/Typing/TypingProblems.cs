@@ -21,8 +21,10 @@ public static class TypingProblems
         new("JL107", $"{message}{(meant is null ? "" : $" Did you mean \"{meant}\"?")} \"{command} --help\" shows what there is.");
 
     /// <summary>The answer did not get out.</summary>
-    public static Problem NotSaid(string reason) =>
-        new("JL183", $"The answer could not be written: {reason}. What the command was to do is done all the same; \"jarlabel shelf\" and \"jarlabel jar\" show it.");
+    /// <param name="reason">Why not.</param>
+    /// <param name="kept">What is kept all the same, in a sentence.</param>
+    public static Problem NotSaid(string reason, string kept) =>
+        new("JL183", $"The answer could not be written: {reason}. {kept}");
 
     /// <summary>None of a few words.</summary>
     public static Problem NotAChoice(string read, string option, IEnumerable<string> choices) =>
@@ -100,6 +102,10 @@ public static class TypingProblems
     /// <summary>A printer's name and address are not to be told apart.</summary>
     public static Problem NotAPrinter(string read, string where) =>
         new("JL169", $"Read {Quoted.Of(read)}; a printer is written name=address, such as \"bench=ipp://192.168.1.30/ipp/print\", or \"bench=none\" to forget it.", where);
+
+    /// <summary>A name of a file in a folder that is gone.</summary>
+    public static Problem NoCurrentFolder(string read) =>
+        new("JL486", $"Read {Quoted.Of(read)} as a file of the folder you are in, which is no longer there. Go to one that is, such as with \"cd ~\", or name the file in full.", read);
 
     /// <summary>No name of a folder.</summary>
     public static Problem NotAFolder(string where) => new("JL118", "Read nothing as a folder; give its name, such as my-shop, or leave it out for the shop's own.", where);

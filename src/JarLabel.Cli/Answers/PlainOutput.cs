@@ -2,11 +2,14 @@ using System.Runtime.InteropServices;
 
 namespace JarLabel.Cli.Answers;
 
-/// <summary>Standard output or errors where they go to a pipe or a file: the console's own stream first gets ready to work a terminal,
-/// with a thread for its signals. Not for Windows.</summary>
+/// <summary>Standard output or errors: the console's own stream first gets ready to work a terminal, with a thread for its signals, and does
+/// not tell a terminal that has vanished from a fault of ours. Not for Windows.</summary>
 /// <param name="number">1 for the output, 2 for the errors.</param>
 internal sealed partial class PlainOutput(int number) : Stream
 {
+    /// <summary>The number of standard output.</summary>
+    internal const int Answers = 1;
+
     /// <summary>The number of standard errors.</summary>
     internal const int Errors = 2;
 
@@ -31,6 +34,16 @@ internal sealed partial class PlainOutput(int number) : Stream
     /// <summary>Writes all of it. Nobody is left to hear of a reader that has gone, nor of errors that cannot be written.</summary>
     public override void Write(ReadOnlySpan<byte> buffer)
     {
+        if (StandardStreams.IsClosed(number))
+        {
+            if (number != Errors)
+            {
+                throw new OutputFault("standard output is closed");
+            }
+
+            return;
+        }
+
         while (buffer.Length > 0)
         {
             var written = WriteTo(number, buffer, buffer.Length);

@@ -21,8 +21,8 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
 
     /// <summary>The console of this process. Plain text for a pipe or with NO_COLOR set.</summary>
     internal static Terminal Console() => new(
-        (System.Console.IsOutputRedirected ? Plain(1) : null) ?? System.Console.Out,
-        (System.Console.IsErrorRedirected ? Plain(PlainOutput.Errors) : null) ?? System.Console.Error,
+        Plain(PlainOutput.Answers) ?? System.Console.Out,
+        Plain(PlainOutput.Errors) ?? System.Console.Error,
         !System.Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")))
     {
         Live = !System.Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb",

@@ -26,7 +26,7 @@ internal static class CalcAirCommand
     {
         var command = new Command("air", "Vapour in a room, and the fresh air that keeps it safe.") { Solvent };
         Spell.AddTo(command);
-        foreach (var option in (Option[])[Room, Over, Changes, Mixing, Temperature, Out])
+        foreach (var option in (Option[])[Room, Over, Changes, Mixing, Temperature, Out, SharedOptions.Force])
         {
             command.Add(option);
         }

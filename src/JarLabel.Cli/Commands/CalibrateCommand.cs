@@ -24,7 +24,7 @@ internal static class CalibrateCommand
     internal static Command Create(Runner runner)
     {
         var command = new Command("calibrate", "Print a page to measure a printer on; or keep what was measured, so that labels meet their places.");
-        foreach (var option in (Option[])[Sheet, Printer, Dx, Dy, LastDx, LastDy, Sx, Sy, Forget, Out])
+        foreach (var option in (Option[])[Sheet, Printer, Dx, Dy, LastDx, LastDy, Sx, Sy, Forget, Out, SharedOptions.Force])
         {
             command.Add(option);
         }

@@ -14,7 +14,7 @@ internal static class CardCommand
     private static readonly Option<string> Sheet = new("--sheet") { Description = "The card stock; else card-a6 under clp, card-101.6x152.4 under osha.", HelpName = "id" };
 
     internal static Command Create(Runner runner) =>
-        runner.Runs(new Command("card", "Print the jar card: recipe, thinning table, dates, history, all phrases.") { Jar, Sheet, LabelCommand.Out, PrintTo.To }, Run, Choice);
+        runner.Runs(new Command("card", "Print the jar card: recipe, thinning table, dates, history, all phrases.") { Jar, Sheet, LabelCommand.Out, SharedOptions.Force, PrintTo.To }, Run, Choice);
 
     private static LabelChoice Choice(Typed typed, Session session) => new(Cards.Design, typed.Text(Sheet) ?? (session.Workbench.Rules == RuleSet.Clp ? "card-a6" : "card-101.6x152.4"));
 

@@ -16,7 +16,7 @@ internal static class DemoCommand
 
     private static Result<Answer> Run(Typed typed, Session session) => typed.File(Folder).Then(folder => session.Workbench.DryRun
         ? TypingProblems.NoDryRun("demo")
-        : DemoShop.Build(folder)).Then<Answer>(report => Answer.Of(
+        : DemoShop.Build(folder, session.Workbench.Folder)).Then<Answer>(report => Answer.Of(
             new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"An invented year until {DateWords.Of(report.Until)}: {report.Jars} jars")).Gap().Rows(
             [
                 ("shop", report.Folder),

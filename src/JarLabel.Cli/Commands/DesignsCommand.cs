@@ -14,7 +14,7 @@ internal static class DesignsCommand
     private static readonly Option<string> Out = new("--out") { Description = "Draw them all on one large page at their true size: .pdf, .png or .svg.", HelpName = "file" };
     private static readonly Option<bool> Mono = new("--mono") { Description = "In pure black and white, as a thermal printer shows them." };
 
-    internal static Command Create(Runner runner) => runner.Runs(new Command("designs", "The label designs there are, with the smallest label each is for.") { Out, Mono }, Run);
+    internal static Command Create(Runner runner) => runner.Runs(new Command("designs", "The label designs there are, with the smallest label each is for.") { Out, Mono, SharedOptions.Force }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session)
     {

@@ -16,7 +16,7 @@ internal static class KeepingCommand
     private static readonly Option<string> Out = DrawingOptions.Out("Also draw it: the share that still dries hard by age, its band, the use-by age and the tests; a .pdf (a page a kind), .svg or .png file.");
 
     internal static Command Create(Runner runner) =>
-        runner.Runs(new Command("keeping", "How long each kind keeps at 20 °C, as learned from the shop's drying tests.") { Grade, Solvent, Out }, Run);
+        runner.Runs(new Command("keeping", "How long each kind keeps at 20 °C, as learned from the shop's drying tests.") { Grade, Solvent, Out, SharedOptions.Force }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session)
     {

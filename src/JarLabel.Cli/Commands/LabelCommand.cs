@@ -20,7 +20,7 @@ internal static class LabelCommand
     {
         var command = new Command("label", "Print labels again, as the jars are now; or that of a bag or bottle.");
         Jars.AddTo(command);
-        foreach (var option in (Option[])[Bag, Bottle, Out])
+        foreach (var option in (Option[])[Bag, Bottle, Out, SharedOptions.Force])
         {
             command.Add(option);
         }

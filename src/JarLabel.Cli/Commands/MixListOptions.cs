@@ -17,6 +17,7 @@ internal sealed class MixListOptions
         command.Add(list);
         command.Add(copies);
         command.Add(file);
+        command.Add(SharedOptions.Force);
     }
 
     /// <summary>True for a list; without one, what only a list takes is refused.</summary>
@@ -47,7 +48,7 @@ internal sealed class MixListOptions
         }
 
         var target = typed.File(file);
-        return typed.Then(() => MixList.Do(session.Workbench, Path.GetFullPath(typed.Text(list)!), choice is null ? null : choice with { Copies = count }, target, session.Progress("labels"))
+        return typed.Then(() => Typed.Full(typed.Text(list)!).Then(named => MixList.Do(session.Workbench, named, choice is null ? null : choice with { Copies = count }, target, session.Progress("labels")))
             .Then<Answer>(mixed => LabelsAnswer.Of(session.Workbench, mixed)));
     }
 }

@@ -21,7 +21,7 @@ internal static class NoticeCommand
     private static readonly Option<string> Distance = new("--distance") { Description = "From how many metres it is to be read: 3 (the default).", HelpName = "metres" };
 
     internal static Command Create(Runner runner) => runner.Runs(
-        new Command("notice", "Print the wall notice for a solvent shelf: signs, what stands there, air, limits, what to do.") { Shelf, Paper, Room, Evaporate, Over, Distance, LabelCommand.Out, PrintTo.To },
+        new Command("notice", "Print the wall notice for a solvent shelf: signs, what stands there, air, limits, what to do.") { Shelf, Paper, Room, Evaporate, Over, Distance, LabelCommand.Out, SharedOptions.Force, PrintTo.To },
         Run,
         (typed, session) => WriteNotice.Stock(Wanted(typed, session)));
 

@@ -28,7 +28,7 @@ internal static class PlanCommand
     {
         var command = new Command("plan", "From a job to what to mix: volumes, jars that serve, what is missing, steps, air.");
         Job.AddTo(command);
-        foreach (var option in (Option[])[Grade, Solvent, Temp, Room, Over, Ics, Out, Paper])
+        foreach (var option in (Option[])[Grade, Solvent, Temp, Room, Over, Ics, Out, Paper, SharedOptions.Force])
         {
             command.Add(option);
         }

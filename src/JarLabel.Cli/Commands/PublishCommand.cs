@@ -11,7 +11,7 @@ internal static class PublishCommand
 {
     private static readonly Argument<string> Folder = new("DIR") { Description = "The folder: new, empty, or with an earlier copy in it." };
 
-    internal static Command Create(Runner runner) => runner.Runs(new Command("publish", "Write the jars' pages as files that need no server: for a stick, or for any place that serves files.") { Folder }, Run);
+    internal static Command Create(Runner runner) => runner.Runs(new Command("publish", "Write the jars' pages as files that need no server: for a stick, or for any place that serves files.") { Folder, SharedOptions.Force }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session) => typed.File(Folder).Then(folder => PocketCopy.Write(session.Workbench, folder)).Then<Answer>(report => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Pages} pages in {report.Folder}")).Gap().Rows(

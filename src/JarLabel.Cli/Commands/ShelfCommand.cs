@@ -23,7 +23,7 @@ internal static class ShelfCommand
     private static readonly Option<string> Out = DrawingOptions.Out("Also draw them along time to pin up, one line a jar: a .pdf, .svg or .png file.");
     private static readonly Option<string> Paper = DrawingOptions.PaperOption();
 
-    internal static Command Create(Runner runner) => runner.Runs(new Command("shelf", "The jars, soonest use-by first.") { Shelf, Due, First, PlanCommand.Ics, Out, Paper }, Run);
+    internal static Command Create(Runner runner) => runner.Runs(new Command("shelf", "The jars, soonest use-by first.") { Shelf, Due, First, PlanCommand.Ics, Out, Paper, SharedOptions.Force }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session)
     {

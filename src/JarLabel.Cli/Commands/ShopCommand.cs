@@ -16,23 +16,29 @@ internal static class ShopCommand
     internal static Command Create(Runner runner) => new("shop", "The shop folder and its settings.")
     {
         runner.Runs(new Command("init", "Make the shop folder with a settings file to edit."), Init),
-        runner.Runs(new Command("show", "The settings in force."), (_, session) => Show(session, session.Workbench.Settings)),
+        runner.Runs(new Command("show", "The settings in force."), (_, session) => Show(session, session.Workbench.Settings, session.Workbench.Settings)),
         runner.Runs(new Command("set", "Change one setting: shop set base-url http://192.168.1.20:5080") { Setting, Value }, Set),
     };
 
-    private static Result<Answer> Init(Typed typed, Session session) => Keep(session, session.Workbench.Settings);
+    private static Result<Answer> Init(Typed typed, Session session) => Keep(session, settings => settings);
 
     private static Result<Answer> Set(Typed typed, Session session)
     {
-        var name = typed.Text(Setting)!;
-        return ShopSetting.Change(session.Workbench, name, typed.Text(Value)!).Then(changed => Keep(session, changed));
+        var (name, value) = (typed.Text(Setting)!, typed.Text(Value)!);
+        return Keep(session, settings => ShopSetting.Change(session.Workbench.With(settings), name, value));
     }
 
-    private static Result<Answer> Keep(Session session, ShopSettings settings) => session.Workbench.DryRun
-        ? Show(session, settings)
-        : ShopSettingsFile.Write(session.Workbench.Folder, settings).Then(kept => Show(session, kept));
+    /// <summary>Changes what is settled at this moment, which may be other than when the command began.</summary>
+    private static Result<Answer> Keep(Session session, Func<ShopSettings, Result<ShopSettings>> change)
+    {
+        var before = session.Workbench.Settings;
+        var changed = session.Workbench.DryRun
+            ? change(before)
+            : ShopSettingsFile.Change(session.Workbench.Folder, settings => change(before = settings));
+        return changed.Then(settings => Show(session, settings, before));
+    }
 
-    private static Result<Answer> Show(Session session, ShopSettings settings) => Answer.Of(
+    private static Result<Answer> Show(Session session, ShopSettings settings, ShopSettings before) => Answer.Of(
         new Screen().Title($"Shop in {session.Workbench.Folder.Path}").Gap().Rows(
             ("name", settings.Name ?? "none"),
             ("contact", settings.Contact ?? "none"),
@@ -48,5 +54,5 @@ internal static class ShopCommand
             ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
         ShopJson.Of(session.Workbench.Folder, settings),
         c => c.ShopJson,
-        ForgetShelf.Cautions(session.Workbench.Settings, settings));
+        ForgetShelf.Cautions(before, settings));
 }

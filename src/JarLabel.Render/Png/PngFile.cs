@@ -13,6 +13,7 @@ internal static class PngFile
         target.Write([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]);
         WriteChunk(target, "IHDR"u8, Header(shape));
         WriteChunk(target, "pHYs"u8, Resolution(shape.Dpi));
+        WriteChunk(target, "tEXt"u8, "Software\0JarLabel"u8);
         WriteChunk(target, "IDAT"u8, Compress(shape, fillRow));
         WriteChunk(target, "IEND"u8, []);
     }

@@ -13,6 +13,7 @@ internal sealed class SvgPage(TextWriter text)
     internal void Write(Page page)
     {
         text.WriteLine($"""<svg xmlns="http://www.w3.org/2000/svg" width="{N(page.Width)}mm" height="{N(page.Height)}mm" viewBox="0 0 {N(page.Width)} {N(page.Height)}">""");
+        text.WriteLine("<!-- JarLabel -->");
         WriteLetters(page.Marks.OfType<TextMark>());
         text.WriteLine($"""<rect width="{N(page.Width)}" height="{N(page.Height)}" fill="#FFFFFF"/>""");
         foreach (var mark in page.Marks)

@@ -1,55 +1,65 @@
 using JarLabel.Core;
 using JarLabel.Store.Files;
 using JarLabel.Store.Schema;
+using JarLabel.Store.Shops;
 using Microsoft.Data.Sqlite;
 
 namespace JarLabel.Store.Exchange;
 
 /// <summary>A whole copy of the ledger in one file, taken while others work on it: the ledger as of one moment. Put in the place of
 /// <c>ledger.db</c> it is a ledger again.</summary>
-internal sealed class Backup(Database database, EventTable events, string ledger)
+internal sealed class Backup(Database database, EventTable events, ShopFolder folder)
 {
+    private readonly string ledger = folder.Ledger;
+
     /// <summary>Writes the copy beside its place, reads it back, and moves it.</summary>
-    internal Result<BackupReport> Write(string target)
+    /// <param name="target">The place.</param>
+    /// <param name="force">True to write over a file that is no backup of this shop.</param>
+    /// <param name="write">False only to look whether it could.</param>
+    internal Result<BackupReport> Write(string target, bool force, bool write) =>
+        Look(target, force).Then(place => write ? Write(place) : new BackupReport(place.Path, events.LedgerId, events.Count));
+
+    private Result<GuardedPlace> Look(string target, bool force)
     {
         var place = Path.GetFullPath(target);
-        if (Refusal(place) is { } problem)
-        {
-            return problem;
-        }
-
-        var part = DurableFile.PartBeside(place);
-        try
-        {
-            database.Execute("VACUUM INTO $1", part);
-            return Flush(part, Seen(part)).Then<BackupReport>(seen => Moved(part, place, seen));
-        }
-        catch (SqliteException fault) when (StoreFaults.Told(fault, ledger) is { Code: not "JL410" })
-        {
-            return ExchangeProblems.NotWritten(place, fault.Message);
-        }
-        catch (Exception fault) when (StoreFaults.FromDisk(fault))
-        {
-            return ExchangeProblems.NotWritten(place, fault.Message);
-        }
-        finally
-        {
-            File.Delete(part);
-        }
-    }
-
-    /// <summary>Only a backup of the same shop is written over.</summary>
-    private Problem? Refusal(string place)
-    {
         if (place == ledger || Directory.Exists(place) || !Directory.Exists(Path.GetDirectoryName(place)))
         {
             return ExchangeProblems.NotAPlace(place);
         }
 
-        return File.Exists(place) && (!Seen(place).TryGet(out var seen, out _) || seen.LedgerId != events.LedgerId)
-            ? ExchangeProblems.SomethingElse(place)
-            : null;
+        return new FileGuard(folder).Look(place, OwnKind.None, force: true).Then<GuardedPlace>(guarded => Refusal(guarded, force) is { } problem ? problem : guarded);
     }
+
+    private Result<BackupReport> Write(GuardedPlace place)
+    {
+        try
+        {
+            using var part = new PartFile(place.Real);
+            database.Execute("VACUUM INTO $1", part.Path);
+            part.Stream.FlushToDisk();
+            return Seen(part.Path).Then<BackupReport>(seen => place.Receive(part.Path) is { } problem ? problem : Kept(seen with { File = place.Path }));
+        }
+        catch (SqliteException fault) when (StoreFaults.Told(fault, ledger) is { Code: not "JL410" })
+        {
+            return ExchangeProblems.NotWritten(place.Path, fault.Message);
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return ExchangeProblems.NotWritten(place.Path, fault.Message);
+        }
+    }
+
+    private static BackupReport Kept(BackupReport report)
+    {
+        KeptWork.Add($"the file \"{report.File}\"");
+        return report;
+    }
+
+    /// <summary>Unasked, only a backup of the same shop is written over.</summary>
+    private Problem? Refusal(GuardedPlace place, bool force) =>
+        !force && place.Seen is { Length: > 0 } && (!Seen(place.Real).TryGet(out var seen, out _) || seen.LedgerId != events.LedgerId)
+            ? ExchangeProblems.SomethingElse(place.Path)
+            : null;
 
     /// <summary>What a copy holds, read from it.</summary>
     private static Result<BackupReport> Seen(string copy)
@@ -66,18 +76,5 @@ internal sealed class Backup(Database database, EventTable events, string ledger
         {
             return problem;
         }
-    }
-
-    private static Result<BackupReport> Flush(string part, Result<BackupReport> seen)
-    {
-        using var stream = new FileStream(part, FileMode.Open, FileAccess.ReadWrite);
-        stream.Flush(flushToDisk: true);
-        return seen;
-    }
-
-    private static BackupReport Moved(string part, string place, BackupReport seen)
-    {
-        DurableFile.MoveInto(part, place);
-        return seen with { File = place };
     }
 }

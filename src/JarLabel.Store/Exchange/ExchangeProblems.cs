@@ -16,7 +16,7 @@ internal static class ExchangeProblems
         new("JL441", "Wanted is a file name in a folder that exists, and not the ledger itself, such as ledger-backup.db.", path);
 
     internal static Problem SomethingElse(string path) =>
-        new("JL442", "There is already a file of this name, and it is not a backup of this shop. Name another.", path);
+        new("JL442", "There is already a file of this name, and it is not a backup of this shop. Name another, or say --force to write over it.", path);
 
     internal static Problem NotReadable(string path, string why) =>
         new("JL444", $"The file cannot be read: {why}", path);

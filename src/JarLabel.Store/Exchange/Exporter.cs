@@ -1,40 +1,42 @@
 using JarLabel.Core;
 using JarLabel.Store.Files;
+using JarLabel.Store.Shops;
 
 namespace JarLabel.Store.Exchange;
 
 /// <summary>Writes all events as JSON Lines, each seal checked on the way out.</summary>
-internal sealed class Exporter(EventTable events, string ledger)
+internal sealed class Exporter(EventTable events, ShopFolder folder)
 {
-    internal Result<ExportReport> Write(string target)
+    /// <summary>Writes them, or only looks whether it could.</summary>
+    internal Result<ExportReport> Write(string target, bool force, bool write) =>
+        Look(target, force).Then(place => write ? Write(place) : new ExportReport(place.Path, events.Count));
+
+    private Result<GuardedPlace> Look(string target, bool force)
     {
         var place = Path.GetFullPath(target);
-        if (place == ledger || Directory.Exists(place) || !Directory.Exists(Path.GetDirectoryName(place)))
+        if (place == folder.Ledger || Directory.Exists(place) || !Directory.Exists(Path.GetDirectoryName(place)))
         {
             return ExchangeProblems.NotAPlace(place);
         }
 
-        var part = DurableFile.PartBeside(place);
+        return new FileGuard(folder).Look(place, OwnKind.Export, force);
+    }
+
+    private Result<ExportReport> Write(GuardedPlace place)
+    {
         try
         {
-            WriteAll(part);
-            DurableFile.MoveInto(part, place);
-            return new ExportReport(place, events.Count);
+            return DurableFile.Write(place, WriteAll) is { } problem ? problem : new ExportReport(place.Path, events.Count);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            return ExchangeProblems.NotWritten(place, fault.Message);
-        }
-        finally
-        {
-            File.Delete(part);
+            return ExchangeProblems.NotWritten(place.Path, fault.Message);
         }
     }
 
-    private void WriteAll(string part)
+    private void WriteAll(Stream file)
     {
-        using var file = new FileStream(part, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0);
-        using var stream = new BufferedStream(file, 1 << 16);
+        var stream = new BufferedStream(file, 1 << 16);
         ExportLine.WriteHeader(stream, new ExportHeader(events.LedgerId, events.Count, Convert.ToHexStringLower(events.Head)));
         foreach (var link in events.All())
         {
@@ -42,6 +44,5 @@ internal sealed class Exporter(EventTable events, string ledger)
         }
 
         stream.Flush();
-        file.Flush(flushToDisk: true);
     }
 }

@@ -1,3 +1,4 @@
+using JarLabel.Core;
 using JarLabel.Store.Checking;
 
 namespace JarLabel.Store.Files;
@@ -5,17 +6,7 @@ namespace JarLabel.Store.Files;
 /// <summary>Files that are whole or not there, even after a power cut: written beside their place, flushed, then moved.</summary>
 public static class DurableFile
 {
-    /// <summary>Writes a new file and waits until the disk has it and its name.</summary>
-    internal static void WriteNew(string path, ReadOnlySpan<byte> bytes)
-    {
-        using (var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0))
-        {
-            stream.Write(bytes);
-            stream.Flush(flushToDisk: true);
-        }
-
-        FolderSync.Flush(Path.GetDirectoryName(path)!);
-    }
+    private static readonly FileStreamOptions New = new() { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 0 };
 
     /// <summary>Writes a new file as its bytes come, and waits until the disk has it and its name.</summary>
     /// <returns>SHA-256 and length of what was written.</returns>
@@ -23,7 +14,7 @@ public static class DurableFile
     {
         byte[] hash;
         long length;
-        using (var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0))
+        using (var stream = new DiskFile(path, New))
         {
             using (var hashed = new HashedStream(stream))
             {
@@ -32,57 +23,77 @@ public static class DurableFile
             }
 
             length = stream.Length;
-            stream.Flush(flushToDisk: true);
+            stream.FlushToDisk();
         }
 
         FolderSync.Flush(Path.GetDirectoryName(path)!);
         return (hash, length);
     }
 
-    /// <summary>Moves a finished file over its place. True also when somebody else has already moved it.</summary>
-    internal static void MoveInto(string part, string place)
+    /// <summary>Writes a file in a place that the guard let through, in one step; throws what the disk throws.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="write">Writes its contents.</param>
+    /// <returns>What came between, or null when it is written.</returns>
+    public static Problem? Write(GuardedPlace place, Action<Stream> write)
     {
-        try
+        ArgumentNullException.ThrowIfNull(place);
+        ArgumentNullException.ThrowIfNull(write);
+        using var part = new PartFile(place.Real);
+        write(part.Stream);
+        part.Stream.FlushToDisk();
+        if (place.Receive(part.Path) is { } problem)
         {
-            File.Move(part, place, overwrite: true);
-        }
-        catch (FileNotFoundException)
-        {
-            return;
+            return problem;
         }
 
-        FolderSync.Flush(Path.GetDirectoryName(place)!);
+        KeptWork.Add($"the file \"{place.Path}\"");
+        return null;
     }
 
-    /// <summary>Replaces a file's contents in one step, or writes it where there is none; throws what the disk throws.</summary>
-    /// <param name="place">The full path.</param>
+    /// <summary>Replaces one of the shop's own files in one step, or writes it where there is none; throws what the disk throws.</summary>
+    /// <param name="place">The full path; a link stays a link.</param>
     /// <param name="bytes">Its contents.</param>
-    public static void Replace(string place, ReadOnlySpan<byte> bytes)
+    /// <param name="ownerOnly">True for what nobody else may read.</param>
+    internal static void Replace(string place, ReadOnlySpan<byte> bytes, bool ownerOnly = false)
     {
-        var part = PartBeside(place);
-        try
-        {
-            WriteNew(part, bytes);
-            File.Move(part, place, overwrite: true);
-            FolderSync.Flush(Path.GetDirectoryName(place)!);
-        }
-        finally
-        {
-            File.Delete(part);
-        }
+        ArgumentException.ThrowIfNullOrEmpty(place);
+        var real = LinkPath.Of(place);
+        using var part = new PartFile(real, ownerOnly);
+        part.Stream.Write(bytes);
+        part.Stream.FlushToDisk();
+        File.Move(part.Path, real, overwrite: true);
+        FolderSync.Flush(Path.GetDirectoryName(real)!);
     }
+
+    /// <summary>The same for what nobody but its owner may read.</summary>
+    /// <param name="place">The full path; a link stays a link.</param>
+    /// <param name="bytes">Its contents.</param>
+    public static void ReplaceSecret(string place, ReadOnlySpan<byte> bytes) => Replace(place, bytes, ownerOnly: true);
 
     /// <summary>The SHA-256 of a file; empty when it cannot be read.</summary>
     internal static byte[] Hash(string path)
     {
         try
         {
-            using var stream = File.OpenRead(path);
+            using var stream = InputFile.Open(path);
             return Sha256.Of(stream);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
             return [];
+        }
+    }
+
+    /// <summary>Removes a file if it is there and can be removed.</summary>
+    internal static void DeleteQuietly(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            // It is swept the next time.
         }
     }
 

@@ -13,14 +13,15 @@ internal sealed class Staging(ShopFolder folder, Database database)
     private readonly List<PendingFile> staged = [];
     private readonly List<string> notes = [];
     private readonly List<string> abandoned = [];
+    private readonly FileGuard guard = new(folder);
 
     /// <summary>What could not be put in its place by the last <see cref="MoveStaged"/>.</summary>
     internal List<Problem> Unmoved { get; } = [];
 
     /// <summary>Writes a file beside its place and enters it; throws a <see cref="LedgerFault"/> when it cannot be written.</summary>
-    internal StagedFile Stage(string path, Action<Stream> write)
+    internal StagedFile Stage(string path, OwnKind kind, bool force, Action<Stream> write)
     {
-        var place = folder.Full(path);
+        var place = Look(path, kind, force);
         try
         {
             var part = BeginPart(place);
@@ -29,19 +30,32 @@ internal sealed class Staging(ShopFolder folder, Database database)
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            throw new LedgerFault(StoreProblems.FileNotWritten(place, fault.Message));
+            throw new LedgerFault(StoreProblems.FileNotWritten(place.Path, fault.Message));
         }
     }
+
+    /// <summary>Looks whether a file could be staged; throws a <see cref="LedgerFault"/> when not.</summary>
+    internal GuardedPlace Look(string path, OwnKind kind, bool force) =>
+        guard.Look(folder.Full(path), kind, force, Recorded).TryGet(out var place, out var problems) ? place : throw new LedgerFault(problems[0]);
 
     /// <summary>Moves what was staged, after the transaction was kept.</summary>
     internal void MoveStaged()
     {
         Unmoved.Clear();
-        var moved = staged.Where(TryMove).ToList();
+        var moved = new List<PendingFile>();
+        foreach (var file in staged)
+        {
+            // A second file for the same place finds the first one there, and not what the guard saw.
+            if (TryMove(moved.Exists(before => before.Place == file.Place) ? file with { Guarded = null } : file))
+            {
+                moved.Add(file);
+            }
+        }
+
         TryForget(moved);
         DropNotes();
         staged.Clear();
-        abandoned.ForEach(DeleteQuietly);
+        abandoned.ForEach(DurableFile.DeleteQuietly);
         abandoned.Clear();
     }
 
@@ -59,7 +73,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
     {
         foreach (var file in staged)
         {
-            DeleteQuietly(file.Part);
+            DurableFile.DeleteQuietly(file.Part);
         }
 
         DropNotes();
@@ -96,22 +110,21 @@ internal sealed class Staging(ShopFolder folder, Database database)
         }
     }
 
-    private string BeginPart(string place)
+    private string BeginPart(GuardedPlace place)
     {
-        if (folder.Holds(place))
+        if (folder.Holds(place.Path))
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(place)!);
+            Directory.CreateDirectory(Path.GetDirectoryName(place.Path)!);
         }
 
-        if (Directory.Exists(place))
-        {
-            throw new IOException("there is a folder of this name.");
-        }
-
-        var part = DurableFile.PartBeside(place);
+        var part = DurableFile.PartBeside(place.Target);
         WriteNote(part);
         return part;
     }
+
+    /// <summary>The hash of the file that was last written to a place; null when none was.</summary>
+    private byte[]? Recorded(string place) => database.List(
+        "SELECT sha256 FROM files WHERE path = $1 ORDER BY id DESC LIMIT 1", row => (byte[])row.GetValue(0), folder.Shortened(place)).SingleOrDefault();
 
     private static (byte[] Hash, long Length) WritePart(string part, Action<Stream> write)
     {
@@ -121,7 +134,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
         }
         catch
         {
-            DeleteQuietly(part);
+            DurableFile.DeleteQuietly(part);
             throw;
         }
     }
@@ -134,10 +147,10 @@ internal sealed class Staging(ShopFolder folder, Database database)
         File.WriteAllText(note, folder.Shortened(part), Encoding.UTF8);
     }
 
-    private StagedFile Enter(string place, string part, byte[] hash, long length)
+    private StagedFile Enter(GuardedPlace guarded, string part, byte[] hash, long length)
     {
-        var id = database.Number("SELECT coalesce(max(id), 0) + 1 FROM files");
-        staged.Add(new PendingFile(id, place, part, hash));
+        var (id, place) = (database.Number("SELECT coalesce(max(id), 0) + 1 FROM files"), guarded.Path);
+        staged.Add(new PendingFile(id, place, part, hash) { Guarded = guarded });
         database.Execute(
             "INSERT INTO files VALUES ($1, $2, $3, $4, (SELECT coalesce(max(sequence), 0) FROM events))",
             id, folder.Shortened(place), hash, length);
@@ -149,14 +162,21 @@ internal sealed class Staging(ShopFolder folder, Database database)
     {
         try
         {
-            DurableFile.MoveInto(file.Part, file.Place);
-            return true;
+            return Found(file).Then<GuardedPlace>(place => place.Receive(file.Part) is { } problem ? problem : place).TryGet(out _, out var problems) || Waits(file, problems[0].Message);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            Unmoved.Add(StoreProblems.FileNotMoved(file.Place, file.Part, fault.Message));
-            return false;
+            return Waits(file, fault.Message);
         }
+    }
+
+    /// <summary>The place as the guard saw it. Of a step that a killed writer left only this is known: the guard had let it through.</summary>
+    private Result<GuardedPlace> Found(PendingFile file) => file.Guarded ?? guard.Look(file.Place, OwnKind.None, force: true);
+
+    private bool Waits(PendingFile file, string why)
+    {
+        Unmoved.Add(StoreProblems.FileNotMoved(file.Place, file.Part, why));
+        return false;
     }
 
     private List<PendingFile> Pending() => database.List(
@@ -167,7 +187,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
     {
         if (IsOutdone(file))
         {
-            DeleteQuietly(file.Part);
+            DurableFile.DeleteQuietly(file.Part);
             Forget(file);
         }
         else if (TryMove(file))
@@ -223,7 +243,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
 
     private void DropNotes()
     {
-        notes.ForEach(DeleteQuietly);
+        notes.ForEach(DurableFile.DeleteQuietly);
         notes.Clear();
     }
 
@@ -236,18 +256,6 @@ internal sealed class Staging(ShopFolder folder, Database database)
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
             return "";
-        }
-    }
-
-    private static void DeleteQuietly(string path)
-    {
-        try
-        {
-            File.Delete(path);
-        }
-        catch (Exception fault) when (StoreFaults.FromDisk(fault))
-        {
-            // It is swept the next time.
         }
     }
 }

@@ -18,10 +18,10 @@ public static class CalibrationFile
     public static Result<IReadOnlyList<Calibration>> Read(ShopFolder folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        var path = Path.Combine(folder.Path, Name);
+        var path = folder.Calibrations;
         try
         {
-            return File.Exists(path) ? StrictJson.ReadList(Name, PrinterProblems.FileCode, File.ReadAllBytes(path), One) : Result<IReadOnlyList<Calibration>>.Of([]);
+            return File.Exists(path) ? StrictJson.ReadList(Name, PrinterProblems.FileCode, InputFile.ReadAllBytes(path), One) : Result<IReadOnlyList<Calibration>>.Of([]);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
@@ -46,18 +46,18 @@ public static class CalibrationFile
     /// <summary>Forgets what was measured; false when there was nothing.</summary>
     public static Result<bool> Forget(ShopFolder folder, string? printer, string sheet) => Change(folder, printer, sheet, null);
 
-    private static Result<bool> Change(ShopFolder folder, string? printer, string sheet, Calibration? put) => Read(folder).Then(all => folder.Create().Then<bool>(_ =>
+    private static Result<bool> Change(ShopFolder folder, string? printer, string sheet, Calibration? put) => ShopLock.Within(folder, () => Read(folder).Then<bool>(all =>
     {
         Calibration[] others = [.. all.Where(one => one.Sheet != sheet || !IsSame(one.Printer, printer))];
-        var path = Path.Combine(folder.Path, Name);
         try
         {
-            DurableFile.Replace(path, Written(put is null ? others : [.. others, put]));
+            DurableFile.Replace(folder.Calibrations, Written(put is null ? others : [.. others, put]));
+            KeptWork.Add("what was measured of printers");
             return others.Length < all.Count;
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            return StoreProblems.SettingsNotWritten(path, fault.Message);
+            return StoreProblems.SettingsNotWritten(folder.Calibrations, fault.Message);
         }
     }));
 

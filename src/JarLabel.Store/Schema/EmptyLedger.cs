@@ -1,5 +1,6 @@
 using System.Text;
 using JarLabel.Core;
+using JarLabel.Store.Files;
 using Microsoft.Win32.SafeHandles;
 
 namespace JarLabel.Store.Schema;
@@ -16,7 +17,15 @@ internal static class EmptyLedger
     {
         var ledger = EmbeddedFile.Read(typeof(EmptyLedger).Assembly, "empty-ledger.db");
         _ = Encoding.ASCII.GetBytes(Guid.NewGuid().ToString("N"), ledger.AsSpan(ledger.AsSpan().IndexOf(NoId)));
-        RandomAccess.Write(file, ledger, 0);
+        try
+        {
+            RandomAccess.Write(file, ledger, 0);
+        }
+        catch (ArgumentOutOfRangeException fault)
+        {
+            throw DiskFile.TooLarge(fault);
+        }
+
         RandomAccess.FlushToDisk(file);
     }
 }

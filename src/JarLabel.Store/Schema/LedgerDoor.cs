@@ -37,6 +37,10 @@ internal static class LedgerDoor
         return IsCutOff(folder.Ledger) ? StoreProblems.Damaged(folder.Ledger, "the file is cut off") : OpenFile(folder, mode);
     }
 
+    /// <summary>An empty database in memory, for a shop that has no ledger yet.</summary>
+    internal static Result<Database> OpenEmpty(ShopFolder folder) =>
+        WhatIsLeft(folder) is { } left ? StoreProblems.LedgerMissing(folder.Ledger, left) : Empty();
+
     /// <summary>Takes the steps the database lacks, each in one transaction.</summary>
     private static void BringUpToDate(Database database, string ledger)
     {

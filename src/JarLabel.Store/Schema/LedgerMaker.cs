@@ -24,6 +24,10 @@ internal static class LedgerMaker
         {
             return folder.Ledger;
         }
+        catch (PathTooLongException)
+        {
+            return StoreProblems.ShopNotReachable(folder.Path, "its name is too long for a file in it.");
+        }
         catch (IOException fault) when (File.Exists(aside))
         {
             return StoreFaults.DiskIsFull(fault) ? StoreProblems.DiskFull(folder.Ledger) : StoreProblems.DiskFails(folder.Ledger, fault.Message);
@@ -34,7 +38,7 @@ internal static class LedgerMaker
         }
         finally
         {
-            File.Delete(aside);
+            DurableFile.DeleteQuietly(aside);
         }
     }
 

@@ -26,6 +26,12 @@ public sealed class ShopFolder
     /// <summary>The shop's settings.</summary>
     public string Settings => Inside("shop.json");
 
+    /// <summary>What was measured of printers.</summary>
+    public string Calibrations => Inside("calibration.json");
+
+    /// <summary>The devices that may record.</summary>
+    public string Devices => Inside("devices.json");
+
     /// <summary>The labels, cards and notices that were written.</summary>
     public string Labels => Inside("labels");
 
@@ -37,6 +43,9 @@ public sealed class ShopFolder
 
     /// <summary>True when the folder is there.</summary>
     public bool Exists => Directory.Exists(Path);
+
+    /// <summary>What is held while settings are changed; it holds nothing itself.</summary>
+    internal string Lock => Inside("shop.lock");
 
     /// <summary>Notes of files that are being written; empty when nobody is at work.</summary>
     internal string Staging => Inside("staging");

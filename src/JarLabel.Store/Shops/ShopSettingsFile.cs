@@ -26,7 +26,7 @@ public static class ShopSettingsFile
         {
             return IsMissing(folder)
                 ? new ShopSettings()
-                : StrictJson.ReadObject("shop.json", StoreProblems.SettingsCode, File.ReadAllBytes(folder.Settings), Settings);
+                : StrictJson.ReadObject("shop.json", StoreProblems.SettingsCode, InputFile.ReadAllBytes(folder.Settings), Settings);
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -48,14 +48,25 @@ public static class ShopSettingsFile
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(settings);
-        if (!folder.Create().TryGet(out _, out var problems))
-        {
-            return Result<ShopSettings>.Failed(problems);
-        }
+        return ShopLock.Within(folder, () => Put(folder, settings));
+    }
 
+    /// <summary>Changes the settings as they are at this moment, and nobody else meanwhile.</summary>
+    /// <param name="folder">The shop.</param>
+    /// <param name="change">What they become, or why not.</param>
+    public static Result<ShopSettings> Change(ShopFolder folder, Func<ShopSettings, Result<ShopSettings>> change)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(change);
+        return ShopLock.Within(folder, () => Read(folder).Then(change).Then(changed => Put(folder, changed)));
+    }
+
+    private static Result<ShopSettings> Put(ShopFolder folder, ShopSettings settings)
+    {
         try
         {
             DurableFile.Replace(folder.Settings, Written(settings));
+            KeptWork.Add("the shop's settings");
             return settings;
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))

@@ -6,6 +6,7 @@ using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Store;
+using JarLabel.Store.Files;
 using JarLabel.Store.Index;
 using JarLabel.Web.Pages;
 using JarLabel.Web.Serving;
@@ -26,15 +27,18 @@ public static class PocketCopy
     public static Result<CopyReport> Write(Workbench bench, string folder)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        var full = Path.GetFullPath(folder);
-        try
+        var guard = new FileGuard(bench.Folder);
+        return guard.LookAtFolder(folder).Then(full =>
         {
-            return InUse(full) ? WebProblems.FolderInUse(full) : Pages(bench).Then<CopyReport>(pages => Keep(bench, full, pages));
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            return WebProblems.CopyNotWritten(full, fault.Message);
-        }
+            try
+            {
+                return InUse(full) ? WebProblems.FolderInUse(full) : Pages(bench).Then(pages => Keep(bench, guard, full, pages));
+            }
+            catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+            {
+                return WebProblems.CopyNotWritten(full, fault.Message);
+            }
+        });
     }
 
     private static bool InUse(string folder) =>
@@ -93,16 +97,33 @@ public static class PocketCopy
         return ShelfDates.Of(bench, view, jars).Then<ShelfList>(moved => new ShelfList(jars, moved));
     });
 
-    private static CopyReport Keep(Workbench bench, string folder, List<(string File, string Html)> pages)
+    private static Result<CopyReport> Keep(Workbench bench, FileGuard guard, string folder, List<(string File, string Html)> pages)
     {
-        foreach (var (file, html) in bench.DryRun ? [] : pages.Prepend((Mark, $"A copy of the pages of jars as of {bench.Now:yyyy-MM-dd HH:mm}. \"jarlabel publish\" writes it anew.\n")))
+        foreach (var (file, html) in pages.Prepend((Mark, $"A copy of the pages of jars as of {bench.Now:yyyy-MM-dd HH:mm}. \"jarlabel publish\" writes it anew.\n")))
         {
-            var place = Path.Combine(folder, file);
-            Directory.CreateDirectory(Path.GetDirectoryName(place)!);
-            File.WriteAllText(place + ".part", html, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
-            File.Move(place + ".part", place, overwrite: true);
+            if (Keep(bench, guard, Path.Combine(folder, file), html) is { } problem)
+            {
+                return problem;
+            }
         }
 
         return new CopyReport(folder, pages.Count, pages.Sum(page => (long)Encoding.UTF8.GetByteCount(page.Html)));
+    }
+
+    /// <summary>Writes one page, or looks whether it could; a page that stands there from an earlier copy is written over.</summary>
+    private static Problem? Keep(Workbench bench, FileGuard guard, string file, string html)
+    {
+        if (!guard.Look(file, OwnKind.Web, bench.Force).TryGet(out var place, out var problems))
+        {
+            return problems[0];
+        }
+
+        if (bench.DryRun)
+        {
+            return null;
+        }
+
+        Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+        return DurableFile.Write(place, stream => stream.Write(Encoding.UTF8.GetBytes(html)));
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text.Json;
 using JarLabel.Core;
+using JarLabel.Store.Files;
 using JarLabel.Store.Shops;
 
 namespace JarLabel.Web.Guards;
@@ -11,18 +12,16 @@ namespace JarLabel.Web.Guards;
 public sealed class Devices
 {
     private const int TokenBytes = 32;
-    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
-    private readonly string file;
-    private readonly Lock gate = new();
+    private readonly ShopFolder folder;
 
-    private Devices(string file) => this.file = file;
+    private Devices(ShopFolder folder) => this.folder = folder;
 
     /// <summary>The shop's paired devices.</summary>
     public static Result<Devices> Open(ShopFolder folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        var devices = new Devices(Path.Combine(folder.Path, "devices.json"));
+        var devices = new Devices(folder);
         return devices.All().Then<Devices>(_ => devices);
     }
 
@@ -31,13 +30,13 @@ public sealed class Devices
     {
         try
         {
-            return File.Exists(file)
-                ? Result<IReadOnlyList<Device>>.Of(JsonSerializer.Deserialize(File.ReadAllBytes(file), DeviceContext.Default.DeviceArray) ?? [])
+            return File.Exists(folder.Devices)
+                ? Result<IReadOnlyList<Device>>.Of(JsonSerializer.Deserialize(InputFile.ReadAllBytes(folder.Devices), DeviceContext.Default.DeviceArray) ?? [])
                 : Result<IReadOnlyList<Device>>.Of([]);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException)
         {
-            return WebProblems.DevicesUnreadable(file, fault.Message);
+            return WebProblems.DevicesUnreadable(folder.Devices, fault.Message);
         }
     }
 
@@ -45,33 +44,35 @@ public sealed class Devices
     public Result<Device> Revoke(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        lock (gate)
+        return ShopLock.Within(folder, () => All().Then(all =>
         {
-            return All().Then(all =>
+            if (all.FirstOrDefault(d => d.Id == id.Trim()) is not { } gone)
             {
-                if (all.FirstOrDefault(d => d.Id == id.Trim()) is not { } gone)
-                {
-                    return WebProblems.NoSuchDevice(id, all.Select(d => d.Id));
-                }
+                return WebProblems.NoSuchDevice(id, all.Select(d => d.Id));
+            }
 
-                return Keep([.. all.Where(d => d != gone)]).Then<Device>(_ => gone);
-            });
-        }
+            return Keep([.. all.Where(d => d != gone)]).Then<Device>(_ => gone);
+        }));
     }
 
     /// <summary>Adds a device and gives its token, which is told once and never again.</summary>
     internal Result<string> Add(string name, DateTime now)
     {
-        lock (gate)
+        var token = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(TokenBytes));
+        return ShopLock.Within(folder, () => All().Then(all =>
         {
-            var token = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(TokenBytes));
-            return All().Then(all =>
-            {
-                var id = Enumerable.Range(1, int.MaxValue).Select(n => n.ToString(CultureInfo.InvariantCulture)).First(n => all.All(d => d.Id != n));
-                return Keep([.. all, new Device(id, name, now, Hash(token))]).Then<string>(_ => token);
-            });
-        }
+            var id = Enumerable.Range(1, int.MaxValue).Select(n => n.ToString(CultureInfo.InvariantCulture)).First(n => all.All(d => d.Id != n));
+            return Keep([.. all, new Device(id, name, now, Hash(token))]).Then<string>(_ => token);
+        }));
     }
+
+    /// <summary>Does something that only a paired device may, while no right can be taken: what it records is recorded before a
+    /// <see cref="Revoke"/> is done, or not at all.</summary>
+    /// <param name="device">The device.</param>
+    /// <param name="work">What to do.</param>
+    internal Result<T> While<T>(Device device, Func<Result<T>> work)
+        where T : notnull =>
+        ShopLock.Within(folder, () => All().Then(all => all.Contains(device) ? work() : WebProblems.NotPaired()));
 
     /// <summary>The device that holds a token; null when none does. Every device is compared, in constant time.</summary>
     internal Device? Holding(string? token)
@@ -98,27 +99,14 @@ public sealed class Devices
 
     private Result<bool> Keep(Device[] all)
     {
-        var beside = file + ".part";
         try
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
-            var options = new FileStreamOptions { Mode = FileMode.Create, Access = FileAccess.Write };
-            if (!OperatingSystem.IsWindows())
-            {
-                options.UnixCreateMode = OwnerOnly;
-            }
-
-            using (var stream = new FileStream(beside, options))
-            {
-                JsonSerializer.Serialize(stream, all, DeviceContext.Default.DeviceArray);
-            }
-
-            File.Move(beside, file, overwrite: true);
+            DurableFile.ReplaceSecret(folder.Devices, JsonSerializer.SerializeToUtf8Bytes(all, DeviceContext.Default.DeviceArray));
             return true;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return WebProblems.DevicesUnreadable(file, fault.Message);
+            return WebProblems.DevicesUnreadable(folder.Devices, fault.Message);
         }
     }
 }

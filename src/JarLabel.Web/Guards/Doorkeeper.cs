@@ -15,7 +15,7 @@ internal sealed class Doorkeeper(bool lan, bool open, Devices devices)
     internal Visitor Who(HttpRequest request) => !lan
         ? AtHome
         : devices.Holding(request.Cookies[Cookie]) is { } device
-            ? new Visitor(device.Id, true, true)
+            ? new Visitor(device.Id, true, true) { Paired = device }
             : new Visitor("", open, false);
 
     /// <summary>The cookie for a new device. Lax, not Strict: a telephone's camera opens a jar's page from outside, and it must be known

@@ -42,6 +42,7 @@ internal static class Frame
     /// <summary>What a page without a server must say of itself: it loads nothing and runs nothing.</summary>
     internal static Markup StillHead { get; } = Html.Of(
         $"""
+        <meta name="generator" content="JarLabel">
         <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src {Look.StyleHash}; img-src data:; base-uri 'none'; form-action 'none'">
         <meta name="referrer" content="no-referrer">
 

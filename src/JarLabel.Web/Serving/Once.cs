@@ -36,6 +36,12 @@ internal sealed class Once
             forms.TryRemove(name, out _);
             return done.Value.Reply;
         }
+        catch (FaultAfterKeeping)
+        {
+            // Sent again, it tells the same, and does nothing.
+            Keep(name);
+            throw;
+        }
         catch
         {
             forms.TryRemove(name, out _);

@@ -3,6 +3,7 @@ using JarLabel.Bench;
 using JarLabel.Bench.Printing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
+using JarLabel.Store;
 using JarLabel.Web.Forms;
 using JarLabel.Web.Guards;
 using JarLabel.Web.Pages;
@@ -12,9 +13,9 @@ namespace JarLabel.Web.Serving;
 
 /// <summary>The forms: shown blank, worked out, and recorded. A form that is sent twice, by a tap too many or a page loaded again, is
 /// recorded once.</summary>
-internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns papers)
+internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns papers, Devices devices)
 {
-    private const string ChangedSince = "JL150";
+    private const string ChangedSince = "JL150", NotPaired = "JL605";
 
     private readonly Once once = new();
 
@@ -35,7 +36,7 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
         return entry.Text("do") switch
         {
             "live" => Reply.Page(Worked(scene).Live().Text),
-            "record" => once.Of($"{who.Device} {scene.Address}", entry.Text("once"), key => Record(scene, Seen(entry), key)),
+            "record" => once.Of($"{who.Device} {scene.Address}", entry.Text("once"), key => Kept(() => Record(scene, who, Seen(entry), key))),
             _ => Reply.Page(FormPage.Of(Worked(scene))),
         };
     }
@@ -59,7 +60,21 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
         ? scene with { Result = StepResult.Of(scene.Bench, outcome) }
         : scene with { Problems = problems };
 
-    private (Reply Reply, DonePage? Done) Record(FormScene scene, int? seen, string key)
+    /// <summary>Does it; a fault that comes when something is recorded already carries the word of it.</summary>
+    private static (Reply Reply, DonePage? Done) Kept(Func<(Reply Reply, DonePage? Done)> record)
+    {
+        var kept = KeptWork.WatchPart();
+        try
+        {
+            return record();
+        }
+        catch (Exception fault) when (kept.Any && fault is not OutOfMemoryException)
+        {
+            throw new FaultAfterKeeping(kept.Words, fault);
+        }
+    }
+
+    private (Reply Reply, DonePage? Done) Record(FormScene scene, Visitor who, int? seen, string key)
     {
         if (seen is null)
         {
@@ -67,24 +82,28 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
         }
 
         return door.Open(scene.History is null ? null : seen)
-            .Then(bench => SharedFields.PrintingOf(scene.Entry) is { } wanted ? Printed(scene, bench, wanted) : Done(scene, bench))
+            .Then(bench => SharedFields.PrintingOf(scene.Entry) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
             .TryGet(out var page, out var problems)
                 ? (Reply.SeeOther($"/done/{key}"), page)
                 : (Told(scene, problems), null);
     }
 
-    private static Result<DonePage> Done(FormScene scene, Workbench bench) =>
-        scene.Form.Do(bench, Number(scene), scene.Entry).Then<DonePage>(outcome => new DonePage(bench, outcome, null));
+    private Result<BenchOutcome> Do(FormScene scene, Visitor who, Workbench bench) => who.Paired is { } device
+        ? devices.While(device, () => scene.Form.Do(bench, Number(scene), scene.Entry))
+        : scene.Form.Do(bench, Number(scene), scene.Entry);
+
+    private Result<DonePage> Done(FormScene scene, Visitor who, Workbench bench) =>
+        Do(scene, who, bench).Then<DonePage>(outcome => new DonePage(bench, outcome, null));
 
     /// <summary>The step, and its label to a printer. The step is tried first, so that no printer is asked for what cannot be done; then the
     /// printer is asked, so that nothing is recorded that it would not print.</summary>
-    private Result<DonePage> Printed(FormScene scene, Workbench bench, PrintRequest wanted) =>
+    private Result<DonePage> Printed(FormScene scene, Visitor who, Workbench bench, PrintRequest wanted) =>
         door.Open(bench.Seen, rehearse: true)
             .Then(rehearsal => scene.Form.Do(rehearsal, Number(scene), scene.Entry))
             .Then(_ => papers.Ask(bench, wanted))
             .Then(desk =>
             {
-                var done = scene.Form.Do(bench, Number(scene), scene.Entry)
+                var done = Do(scene, who, bench)
                     .Then<DonePage>(outcome => new DonePage(bench, outcome, papers.Begin(desk, wanted.To, $"Jar {outcome.History.Jar.Number}")));
                 if (!done.Ok)
                 {
@@ -97,6 +116,7 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
     /// <summary>Back to the form with its faults; where somebody else was first, to the jar instead.</summary>
     private static Reply Told(FormScene scene, IReadOnlyList<Problem> problems) => problems.Any(problem => problem.Code == ChangedSince)
         ? Reply.Page(ProblemPage.Of(problems, $"/J/{scene.History!.Jar.Number}"), 409)
+        : problems.Any(problem => problem.Code == NotPaired) ? Reply.Refused(401, problems)
         : Reply.Page(FormPage.Of(scene with { Problems = problems }), 422);
 
     private static JarNumber Number(FormScene scene) => scene.History?.Jar.Number ?? default;

@@ -2,6 +2,7 @@ using System.Net;
 using JarLabel.Bench;
 using JarLabel.Bench.Cans;
 using JarLabel.Core;
+using JarLabel.Store;
 using JarLabel.Web.Forms;
 using JarLabel.Web.Guards;
 using JarLabel.Web.Pages;
@@ -36,7 +37,7 @@ internal sealed class Site : IDisposable
         pairing = request.Lan is null ? null : new Pairing(devices, request.Say);
         cache = new PageCache(bench.Folder, () => request.Door.Now);
         papers = new PaperRuns(request.Say);
-        recording = new Recording(request.Door, tokens, papers);
+        recording = new Recording(request.Door, tokens, papers, devices);
     }
 
     /// <summary>The code that lets the next device record; null where none is needed.</summary>
@@ -51,6 +52,7 @@ internal sealed class Site : IDisposable
     internal async Task Handle(HttpContext context)
     {
         SafeHeaders.Put(context.Response.Headers);
+        var kept = KeptWork.Watch();
         try
         {
             var reply = await Answer(context);
@@ -58,8 +60,9 @@ internal sealed class Site : IDisposable
         }
         catch (Exception fault) when (fault is not OutOfMemoryException && !context.RequestAborted.IsCancellationRequested && !context.Response.HasStarted)
         {
-            request.Say($"This is a fault in jarlabel. Nothing was recorded. Please report it with what was done:{Environment.NewLine}{fault}");
-            await Reply.Refused(500, WebProblems.OurFault()).Send(context);
+            var words = (fault as FaultAfterKeeping)?.Words ?? kept.Words;
+            request.Say($"This is a fault in jarlabel. {words} Please report it with what was done:{Environment.NewLine}{fault}");
+            await Reply.Refused(500, WebProblems.OurFault(words)).Send(context);
         }
     }
 

@@ -59,6 +59,25 @@ public sealed class PairingTests : IDisposable
         Assert.Equal(303, (await shop.Get("/J/1-9")).Status);
     }
 
+    /// <summary>The form is already let in when the right is taken, and waits: whoever is told "revoked" can rely on it.</summary>
+    [Fact]
+    public async Task A_form_that_was_under_way_when_its_device_was_revoked_records_nothing()
+    {
+        shop.Cookie = (await shop.Fill("/pair", ("code", shop.Code), ("name", "bench tablet"))).Headers["Set-Cookie"].Split(';')[0];
+        var form = WebShop.Hidden((await shop.Get("/J/1-9/note")).Text);
+        Task<Page> sent;
+        using (new FileStream(Path.Combine(shop.Folder, "shop.lock"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None))
+        {
+            sent = shop.Post("/J/1-9/note", [.. form, ("text", "x"), ("do", "record")]);
+            await Task.Delay(1500, TestContext.Current.CancellationToken);
+            Assert.False(sent.IsCompleted);
+            await File.WriteAllTextAsync(Path.Combine(shop.Folder, "devices.json"), "[]", TestContext.Current.CancellationToken);
+        }
+
+        Assert.Equal(401, (await sent).Status);
+        Assert.DoesNotContain(shop.Jar(1).Events, e => e.Event is Core.Jars.Noted);
+    }
+
     [Fact]
     public async Task Script_in_the_name_of_a_device_stays_text_and_what_would_steer_a_terminal_is_refused()
     {

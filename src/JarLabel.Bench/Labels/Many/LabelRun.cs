@@ -96,16 +96,17 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress pres
                 // Only to see that every label can be made.
             }
 
+            step.Rehearse(path, OwnKind.Pdf, bench.Force);
             return Checked(new DrawnFile(path));
         }
 
-        return Checked(Of(step.Stage(path, stream => PdfRenderer.Write(stream, turned, new PdfFacts("Labels", new DateTimeOffset(bench.Now, TimeSpan.Zero))))));
+        return Checked(Of(step.Stage(path, OwnKind.Pdf, stream => PdfRenderer.Write(stream, turned, new PdfFacts("Labels", new DateTimeOffset(bench.Now, TimeSpan.Zero))), bench.Force)));
     }
 
     // A picture holds one page; a name that is no picture's is told too.
     private Result<DrawnFile> DrawPicture(string path, IReadOnlyList<Page> all) =>
         Checked(new DrawnFile(path)).Then(drawn => LabelFiles.Bytes(path, all, "Labels", bench.Now).Then<DrawnFile>(bytes =>
-            bench.DryRun ? drawn : Of(step.Stage(path, bytes))));
+            step.Write(bench, path, bytes) is { } staged ? Of(staged) : drawn));
 
     private static DrawnFile Of(StagedFile staged) => new(staged.Path, staged.Sha256);
 

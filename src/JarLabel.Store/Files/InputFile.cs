@@ -1,0 +1,29 @@
+namespace JarLabel.Store.Files;
+
+/// <summary>Files to read that somebody named. Only files of bytes are opened: a pipe may never begin and a device never end. What is
+/// something else is told as what a disk refuses.</summary>
+public static class InputFile
+{
+    /// <summary>Opens a file to read.</summary>
+    public static FileStream Open(string path)
+    {
+        Demand(path);
+        return File.OpenRead(path);
+    }
+
+    /// <summary>All of a file.</summary>
+    public static byte[] ReadAllBytes(string path)
+    {
+        Demand(path);
+        return File.ReadAllBytes(path);
+    }
+
+    /// <summary>Throws what a disk throws where something else than a file of bytes stands.</summary>
+    public static void Demand(string path)
+    {
+        if (FileLook.At(path) is { Kind: not FileKind.File and var kind })
+        {
+            throw new IOException(FileProblems.OfKind(kind));
+        }
+    }
+}

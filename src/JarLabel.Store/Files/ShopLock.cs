@@ -1,0 +1,55 @@
+using System.Diagnostics;
+using JarLabel.Core;
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Store.Files;
+
+/// <summary>The one lock on what a shop has settled: its settings, what was measured of its printers, its devices. Whoever changes one of
+/// them reads, changes and writes within it, so that no change is lost between programs or threads. It is let go when its holder ends,
+/// killed or not; the file that bears it is never removed.</summary>
+public static class ShopLock
+{
+    private const int ShortestNap = 1, LongestNap = 12;
+
+    /// <summary>Does something while nobody else changes what the shop has settled; makes the shop folder where there is none.</summary>
+    /// <param name="folder">The shop.</param>
+    /// <param name="work">What to do; it must not ask for the lock again.</param>
+    public static Result<T> Within<T>(ShopFolder folder, Func<Result<T>> work)
+        where T : notnull
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(work);
+        return folder.Create().Then(Take).Then(held =>
+        {
+            using (held)
+            {
+                return work();
+            }
+        });
+    }
+
+    private static Result<FileStream> Take(ShopFolder folder)
+    {
+        var since = Stopwatch.GetTimestamp();
+        while (true)
+        {
+            try
+            {
+                return new FileStream(folder.Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
+            }
+            catch (IOException fault) when (FileLocks.IsHeld(fault))
+            {
+                if (Stopwatch.GetElapsedTime(since) > Patience.ToWrite)
+                {
+                    return FileProblems.SettingsHeld(folder.Lock, Patience.ToWrite);
+                }
+
+                Thread.Sleep(Random.Shared.Next(ShortestNap, LongestNap));
+            }
+            catch (Exception fault) when (StoreFaults.FromDisk(fault))
+            {
+                return StoreProblems.SettingsNotWritten(folder.Lock, fault.Message);
+            }
+        }
+    }
+}
