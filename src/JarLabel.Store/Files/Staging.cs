@@ -18,9 +18,17 @@ internal sealed class Staging(ShopFolder folder, Database database)
     internal List<Problem> Unmoved { get; } = [];
 
     /// <summary>Writes a file beside its place and enters it; throws a <see cref="LedgerFault"/> when it cannot be written.</summary>
-    internal StagedFile Stage(string path, Action<Stream> write)
+    /// <param name="path">Where it belongs.</param>
+    /// <param name="write">Writes its bytes.</param>
+    /// <param name="isNew">True for the label of something new: if there is one already, it is on glass elsewhere and stays.</param>
+    internal StagedFile Stage(string path, Action<Stream> write, bool isNew = false)
     {
         var place = folder.Full(path);
+        if (isNew && File.Exists(place) && !IsWritten(place))
+        {
+            throw new LedgerFault(StoreProblems.LabelOfUnknown(place));
+        }
+
         try
         {
             var part = BeginPart(place);
@@ -95,6 +103,9 @@ internal sealed class Staging(ShopFolder folder, Database database)
             Mark(found, waiting);
         }
     }
+
+    /// <summary>True when the ledger knows that it wrote a file there.</summary>
+    private bool IsWritten(string place) => database.Number("SELECT EXISTS (SELECT 1 FROM files WHERE path = $1)", folder.Shortened(place)) == 1;
 
     private string BeginPart(string place)
     {
