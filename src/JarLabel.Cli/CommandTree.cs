@@ -46,6 +46,7 @@ internal static class CommandTree
         ("export", ExportCommand.Create),
         ("import", ImportCommand.Create),
         ("backup", BackupCommand.Create),
+        ("restore", RestoreCommand.Create),
         ("verify", VerifyCommand.Create),
         ("demo", DemoCommand.Create),
         ("calc", Calc),

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Runtime.InteropServices;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
@@ -15,6 +16,33 @@ internal sealed class Database : IDisposable
     private readonly Dictionary<string, SqliteCommand> prepared = new(StringComparer.Ordinal);
 
     private Database(SqliteConnection connection) => this.connection = connection;
+
+    /// <summary>Opens a database file for itself alone, to look at it with its log: no other program may have it open, the shared list of
+    /// the log is not touched, and closing it leaves both files as they are. Busy at once when somebody has it.</summary>
+    /// <param name="file">The database file.</param>
+    /// <param name="logStays">False where there is no log before, so that the empty one that SQLite makes goes again.</param>
+    internal static Database OpenHeld(string file, bool logStays = true)
+    {
+        var database = Open(file, SqliteOpenMode.ReadWrite);
+        database.WaitWhenBusy(TimeSpan.Zero);
+        raw.sqlite3_db_config(database.connection.Handle, raw.SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, logStays ? 1 : 0, out _);
+        database.Execute("PRAGMA locking_mode = EXCLUSIVE");
+        return database;
+    }
+
+    /// <summary>Opens a database file as it stands, without its log, on a medium that need not be writable.</summary>
+    internal static Database OpenAlone(string file) => Open($"file:{Uri.EscapeDataString(file)}?immutable=1", SqliteOpenMode.ReadOnly);
+
+    /// <summary>Opens the bytes of a database, which SQLite then holds in memory.</summary>
+    internal static Database OpenBytes(byte[] bytes)
+    {
+        var database = Open(":memory:", SqliteOpenMode.ReadWrite); // in the mode for memory, copies of it would be there too
+        var held = raw.sqlite3_malloc64(bytes.Length);
+        Marshal.Copy(bytes, 0, held, bytes.Length);
+        const int flags = raw.SQLITE_DESERIALIZE_FREEONCLOSE | raw.SQLITE_DESERIALIZE_RESIZEABLE;
+        SqliteException.ThrowExceptionForRC(raw.sqlite3_deserialize(database.connection.Handle, "main", held, bytes.Length, bytes.Length, flags), database.connection.Handle);
+        return database;
+    }
 
     /// <summary>True when the file could only be opened to read.</summary>
     internal bool CannotWrite => raw.sqlite3_db_readonly(connection.Handle, "main") == 1;

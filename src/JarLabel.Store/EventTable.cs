@@ -22,18 +22,58 @@ internal sealed class EventTable(Database database, string ledger)
     internal byte[] Head =>
         database.List("SELECT chain FROM events ORDER BY sequence DESC LIMIT 1", row => (byte[])row.GetValue(0)).SingleOrDefault() ?? EventChain.Start;
 
-    internal int LastNumber(SubjectKind kind) =>
-        (int)database.Number("SELECT coalesce(max(number), 0) FROM events WHERE subject = $1", SubjectWords.Of(kind));
+    /// <summary>The seal of one event; empty when there is none.</summary>
+    internal byte[] SealOf(long sequence) =>
+        database.List("SELECT chain FROM events WHERE sequence = $1", row => (byte[])row.GetValue(0), sequence).SingleOrDefault() ?? [];
+
+    /// <summary>The highest number that has events, by whichever of the two lists knows more.</summary>
+    internal int LastNumber(SubjectKind kind) => (int)database.Number(
+        "SELECT max(coalesce((SELECT max(number) FROM events WHERE subject = $1), 0), coalesce((SELECT max(number) FROM lives WHERE subject = $1), 0))", SubjectWords.Of(kind));
+
+    /// <summary>The highest number among the events themselves, in a ledger of any version.</summary>
+    internal int Highest(SubjectKind kind) => (int)database.Number("SELECT coalesce(max(number), 0) FROM events WHERE subject = $1", SubjectWords.Of(kind));
+
+    /// <summary>The highest numbers of all that bears them on labels.</summary>
+    internal IReadOnlyDictionary<SubjectKind, int> LastNumbers() => SubjectWords.OnGlass.ToDictionary(kind => kind, Highest);
 
     /// <summary>The numbers of a kind that have events, ascending.</summary>
     internal IReadOnlyList<int> Numbers(SubjectKind kind) => database.List(
         "SELECT DISTINCT number FROM events WHERE subject = $1 ORDER BY number", row => row.GetInt32(0), SubjectWords.Of(kind));
 
-    internal IReadOnlyList<EventRow> Of(Subject of) => database.List(
-        WithSealBefore + "WHERE e.subject = $1 AND e.number = $2 ORDER BY e.sequence", Checked, SubjectWords.Of(of.Kind), of.Number);
+    /// <summary>What happened to one subject; throws when it is not as much as was recorded.</summary>
+    internal IReadOnlyList<EventRow> Of(Subject of)
+    {
+        var kind = SubjectWords.Of(of.Kind);
+        var rows = database.List(WithSealBefore + "WHERE e.subject = $1 AND e.number = $2 ORDER BY e.sequence", Checked, kind, of.Number);
+        DemandAll(of.ToString(), rows.Count, database.Number("SELECT coalesce(sum(events), 0) FROM lives WHERE subject = $1 AND number = $2", kind, of.Number));
+        return rows;
+    }
 
-    internal IEnumerable<EventRow> OfKind(SubjectKind kind) => database.Stream(
-        WithSealBefore + "WHERE e.subject = $1 ORDER BY e.number, e.sequence", Checked, SubjectWords.Of(kind));
+    /// <summary>What happened to all of a kind, one by one; throws at the end when it is not as much as was recorded.</summary>
+    internal IEnumerable<EventRow> OfKind(SubjectKind of)
+    {
+        var kind = SubjectWords.Of(of);
+        var found = 0L;
+        foreach (var row in database.Stream(WithSealBefore + "WHERE e.subject = $1 ORDER BY e.number, e.sequence", Checked, kind))
+        {
+            found++;
+            yield return row;
+        }
+
+        DemandAll($"one {kind} or more", found, database.Number("SELECT coalesce(sum(events), 0) FROM lives WHERE subject = $1", kind));
+    }
+
+    /// <summary>How many of a kind have events.</summary>
+    internal long CountOf(SubjectKind kind) => database.Number("SELECT count(*) FROM lives WHERE subject = $1", SubjectWords.Of(kind));
+
+    /// <summary>Those whose events are not as many as were recorded, twenty at most; the events are counted in their table and not by the index.</summary>
+    internal IReadOnlyList<string> Miscounted() => database.List(
+        """
+        SELECT coalesce(subject, 'something') || ' ' || coalesce(number, 'unknown') FROM (
+          SELECT subject, number, events FROM lives UNION ALL SELECT subject, number, -count(*) FROM events NOT INDEXED GROUP BY 1, 2
+        ) GROUP BY subject, number HAVING sum(events) <> 0 LIMIT 20
+        """,
+        row => row.GetString(0));
 
     /// <summary>All events with their seals, each checked against the one before.</summary>
     internal IEnumerable<EventLink> All(long after = 0)
@@ -71,6 +111,14 @@ internal sealed class EventTable(Database database, string ledger)
     [
         link.Row.Sequence, SubjectWords.Of(link.Row.Of.Kind), link.Row.Of.Number, link.Row.At, link.Row.Kind, link.Row.Revision, link.Row.Body, link.Seal,
     ];
+
+    private void DemandAll(string of, long found, long recorded)
+    {
+        if (found != recorded)
+        {
+            throw new LedgerFault(found < recorded ? StoreProblems.EventsOfMissing(ledger, of) : StoreProblems.IndexDamaged(ledger));
+        }
+    }
 
     private EventRow Checked(SqliteDataReader reader)
     {

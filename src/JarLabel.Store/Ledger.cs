@@ -20,6 +20,7 @@ public sealed class Ledger : IDisposable
     private readonly JarIndex jars;
     private readonly SheetBook sheets;
     private readonly Staging staging;
+    private readonly GivenNumbers numbers;
     private bool commitTried;
 
     private Ledger(ShopFolder folder, LedgerMode mode, Database database, IJarReader reader)
@@ -30,8 +31,9 @@ public sealed class Ledger : IDisposable
         this.reader = reader;
         events = new EventTable(database, folder.Ledger);
         jars = new JarIndex(database, events, reader, folder.Ledger);
-        sheets = new SheetBook(database, events);
+        sheets = new SheetBook(database, events, folder.Ledger);
         staging = new Staging(folder, database);
+        numbers = new GivenNumbers(folder);
     }
 
     /// <summary>The shop it belongs to.</summary>
@@ -103,12 +105,18 @@ public sealed class Ledger : IDisposable
     {
         ArgumentNullException.ThrowIfNull(work);
         DemandWriting();
+        IReadOnlyDictionary<SubjectKind, int>? given = null;
         try
         {
-            var result = InOneTransaction(() => Work(work));
+            var result = InOneTransaction(() => Work(work, step => given = step.Given));
             if (result.Ok)
             {
+                numbers.Raise(given!);
                 staging.MoveStaged();
+            }
+            else if (result.Problems.Any(problem => problem.Code == StoreProblems.LabelOfUnknownCode))
+            {
+                numbers.RaiseFromLabels();
             }
 
             return result;
@@ -155,7 +163,13 @@ public sealed class Ledger : IDisposable
         try
         {
             using var stream = InputFile.Open(file);
-            return InOneTransaction(() => Import(stream, file), keep);
+            var result = InOneTransaction(() => Import(stream, file), keep);
+            if (result.Ok && keep)
+            {
+                numbers.Raise(events.LastNumbers());
+            }
+
+            return result;
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
@@ -164,7 +178,11 @@ public sealed class Ledger : IDisposable
     }
 
     /// <summary>Checks everything: structure, guards, seals, numbers, list of jars, written files. Changes nothing.</summary>
-    public Result<VerifyReport> Verify() => Read<VerifyReport>(_ => new Verifier(database, events, jars, reader, Folder).Run());
+    public Result<VerifyReport> Verify()
+    {
+        var verifier = new Verifier(database, events, jars, reader, Folder);
+        return Read<VerifyReport>(_ => verifier.Run()).Then(_ => Told<VerifyReport>(() => verifier.WithFiles()));
+    }
 
     /// <summary>Makes the list of jars again from the events.</summary>
     public Result<long> Rebuild() => InOneTransaction(RebuildIndex);
@@ -172,13 +190,14 @@ public sealed class Ledger : IDisposable
     /// <inheritdoc/>
     public void Dispose() => database.Dispose();
 
-    private Result<T> Work<T>(Func<LedgerStep, Result<T>> work)
+    private Result<T> Work<T>(Func<LedgerStep, Result<T>> work, Action<LedgerStep>? done = null)
         where T : notnull
     {
         staging.SettlePending();
         staging.MarkAbandoned();
-        var step = new LedgerStep(events, jars, sheets, staging);
+        var step = new LedgerStep(events, jars, sheets, staging, numbers);
         var result = work(step);
+        done?.Invoke(step);
         return result.Ok && jars.Update(step.TouchedJars) is { Count: > 0 } problems ? Result<T>.Failed(problems) : result;
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using JarLabel.Core;
 using JarLabel.Store.Files;
 using JarLabel.Store.Index;
 using JarLabel.Store.Sheets;
@@ -16,10 +17,13 @@ public sealed class LedgerStep : LedgerView
     private readonly Dictionary<SubjectKind, int> given = [];
     private readonly HashSet<int> touched = [];
     private readonly List<string> files = [];
+    private readonly List<Problem> cautions = [];
+    private readonly GivenNumbers numbers;
 
-    internal LedgerStep(EventTable events, JarIndex jars, SheetBook sheets, Staging staging)
+    internal LedgerStep(EventTable events, JarIndex jars, SheetBook sheets, Staging staging, GivenNumbers numbers)
         : base(events, jars, sheets)
     {
+        this.numbers = numbers;
         this.events = events;
         this.sheets = sheets;
         this.staging = staging;
@@ -28,12 +32,27 @@ public sealed class LedgerStep : LedgerView
     /// <summary>The jars that got an event in this step.</summary>
     internal IReadOnlyCollection<int> TouchedJars => touched;
 
-    /// <summary>Takes the next number of a kind. It is used once an event of it is added in this step.</summary>
+    /// <summary>The numbers that this step gave out: the highest of each kind.</summary>
+    internal IReadOnlyDictionary<SubjectKind, int> Given => given;
+
+    /// <summary>What the step found about the ledger that should be known, though it went through.</summary>
+    public IReadOnlyList<Problem> Cautions => cautions;
+
+    /// <summary>Takes the next number of a kind: above all in the ledger, and above all that were ever given out in this shop. It is used once
+    /// an event of it is added in this step.</summary>
     public int NextNumber(SubjectKind kind)
     {
-        var next = Math.Max(LastNumber(kind), given.GetValueOrDefault(kind)) + 1;
-        given[kind] = next;
-        return next;
+        if (!given.TryGetValue(kind, out var last))
+        {
+            var (here, ever) = (LastNumber(kind), numbers.Last(kind));
+            last = Math.Max(here, ever);
+            if (ever > here)
+            {
+                cautions.Add(StoreProblems.NumbersMissing(kind, here + 1, ever));
+            }
+        }
+
+        return given[kind] = last + 1;
     }
 
     /// <summary>Adds an event at the end of the ledger. What happens to a sheet is added through <see cref="Sheets"/>.</summary>
@@ -67,7 +86,8 @@ public sealed class LedgerStep : LedgerView
     /// <param name="force">True to write over somebody else's file.</param>
     public StagedFile Stage(string path, OwnKind kind, Action<Stream> write, bool force = false)
     {
-        var staged = staging.Stage(path, kind, force, write);
+        var label = GivenNumbers.OfLabel(path);
+        var staged = staging.Stage(path, kind, force, write, isNew: label is { } of && given.GetValueOrDefault(of.Kind) >= of.Number);
         files.Add(path);
         return staged;
     }

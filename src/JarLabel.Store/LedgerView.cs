@@ -37,6 +37,9 @@ public class LedgerView
     /// <summary>The highest number given out, or 0.</summary>
     public int LastNumber(SubjectKind kind) => events.LastNumber(kind);
 
+    /// <summary>The numbers that have events, ascending.</summary>
+    public IReadOnlyList<int> Numbers(SubjectKind kind) => events.Numbers(kind);
+
     /// <summary>What the list of jars shows of one jar; null when there is no such jar.</summary>
     public JarEntry? Jar(int number) => jars.Find(number);
 

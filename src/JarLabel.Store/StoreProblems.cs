@@ -9,8 +9,12 @@ internal static class StoreProblems
     /// <summary>The code of every fault inside <c>shop.json</c>.</summary>
     internal const string SettingsCode = "JL404";
 
+    internal const string DamagedCode = "JL410";
+    internal const string NewerCode = "JL411";
+    internal const string LabelOfUnknownCode = "JL456";
+
     private const string Restore =
-        "Copy the folder away as it is, then put your latest backup in its place; \"jarlabel verify\" says what is damaged.";
+        "\"jarlabel restore FILE\" puts your latest backup in its place and keeps what stands here under another name; \"jarlabel verify\" says what is damaged.";
 
     internal static Problem ShopIsAFile(string path) =>
         new("JL407", "The shop must be a folder, and this is a file. Name another, for example --shop \"my-shop\".", path);
@@ -28,10 +32,10 @@ internal static class StoreProblems
         new("JL406", $"The shop's settings could not be written, so they stay as they were: {why}", path);
 
     internal static Problem Damaged(string path, string why) =>
-        new("JL410", $"The ledger is damaged ({why}). Nothing was changed. {Restore}", path);
+        new(DamagedCode, $"The ledger is damaged ({why}). Nothing was changed. {Restore}", path);
 
     internal static Problem Newer(string path, long found, int known) =>
-        new("JL411", string.Create(CultureInfo.InvariantCulture,
+        new(NewerCode, string.Create(CultureInfo.InvariantCulture,
             $"The ledger was written by a newer JarLabel (schema {found}; this one knows up to {known}). Update JarLabel; nothing was changed."), path);
 
     internal static Problem NotOurs(string path) =>
@@ -65,13 +69,29 @@ internal static class StoreProblems
             $"The ledger's last events are gone: {indexed} were recorded, {found} are there. {Restore}"), path);
 
     internal static Problem LedgerMissing(string path, string left) =>
-        new("JL420", $"The ledger is missing, but {left} from it is still here. A new one would give out jar numbers that are already on glass. Put a backup in its place, or begin in an empty folder.", path);
+        new("JL420", $"The ledger is missing, but {left} from it is still here. A new one would give out jar numbers that are already on glass. \"jarlabel restore FILE\" puts your latest backup in its place, or begin in an empty folder.", path);
+
+    internal static Problem NumbersMissing(SubjectKind kind, int first, int last) =>
+        new("JL454", $"{Capital.Of(Run(kind, first, last))} {(first == last ? "was" : "were")} given out in this shop, and the ledger does not know of {(first == last ? "it" : "them")}: an older backup stands in its place. No number is given twice; new ones go on above. A newer backup brings back what is missing: \"jarlabel restore FILE --force\". What was recorded since the older one was put in place is then only in the ledger that is kept aside.");
+
+    internal static Problem LabelOfUnknown(string place) =>
+        new(LabelOfUnknownCode, "There is a label of this number already, and the ledger does not know of it: an older backup stands in its place, or the label comes from another shop. Nothing was recorded, and the label stays. Give the same command again: the new number will be above all labels in the folder.", place);
+
+    internal static string Run(SubjectKind kind, int first, int last) => first == last
+        ? string.Create(CultureInfo.InvariantCulture, $"{SubjectWords.Of(kind)} {first}")
+        : string.Create(CultureInfo.InvariantCulture, $"{SubjectWords.Of(kind)}s {first} to {last}");
+
+    internal static Problem LogNotOurs(string path, string log) =>
+        new("JL452", $"Beside the ledger lies a log, {log}, that does not fit it: it is damaged, or it is the log of another ledger that stood here before. Read together they would spoil the ledger, so nothing was read or changed. jarlabel restore \"{path}\" keeps the log under another name and goes on with the ledger as it is without it.", path);
+
+    internal static Problem TooLargeToHold(string path) =>
+        new("JL453", "Nothing can be written here, and the ledger with the log beside it is too large to be read in memory. Copy the shop to a place that can be written, and read it there.", path);
 
     internal static Problem IndexDamaged(string path) =>
-        new("JL421", $"The list of jars is damaged; the events themselves may be whole. {Restore}", path);
+        new("JL421", $"A list in the ledger is damaged; the events themselves may be whole. {Restore}", path);
 
-    internal static Problem EventsOfJarMissing(string path, int jar) =>
-        new("JL425", string.Create(CultureInfo.InvariantCulture, $"Events of jar {jar} cannot be found, though they were recorded. {Restore}"), path);
+    internal static Problem EventsOfMissing(string path, string of) =>
+        new("JL425", $"Events of {of} cannot be found, though they were recorded. {Restore}", path);
 
     internal static Problem CannotUpdate(string path) =>
         new("JL422", "The ledger is from an older JarLabel and must be brought up to date first, but nothing can be written here. Copy the shop to a place where it can.", path);

@@ -11,6 +11,9 @@ internal static class SubjectWords
         ["sheet"] = SubjectKind.Sheet,
     };
 
+    /// <summary>What bears its number on a label.</summary>
+    internal static IReadOnlyList<SubjectKind> OnGlass { get; } = [SubjectKind.Jar, SubjectKind.Bag, SubjectKind.Bottle];
+
     internal static string Of(SubjectKind kind) => kind switch
     {
         SubjectKind.Jar => "jar",

@@ -54,6 +54,22 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void A_backup_takes_the_place_of_a_damaged_ledger_which_is_kept()
+    {
+        var copy = Path.Combine(shop.Folder, "copy.db");
+        var (ledger, events) = (Path.Combine(shop.Folder, "ledger.db"), shop.Json("backup", copy)["events"]!.GetValue<long>());
+        Assert.Contains("error JL458", shop.Run("restore", copy).Errors, StringComparison.Ordinal);
+        var damaged = File.ReadAllBytes(ledger)[..20_000];
+        File.WriteAllBytes(ledger, damaged);
+        Assert.Contains("jarlabel restore FILE", shop.Run("jar", "1").Errors, StringComparison.Ordinal);
+        Assert.Equal(events, shop.Json("restore", copy, "--dry-run")["events"]!.GetValue<long>());
+        Assert.Equal(damaged, File.ReadAllBytes(ledger));
+        var answer = shop.Json("restore", copy);
+        Assert.Equal(damaged, File.ReadAllBytes(answer["aside"]!.AsArray().Single()!.GetValue<string>()));
+        Assert.Equal(events, shop.Json("verify")["events"]!.GetValue<long>());
+    }
+
+    [Fact]
     public void A_backup_is_a_ledger_again()
     {
         var answer = shop.Json("backup", Path.Combine(shop.Folder, "copy.db"));

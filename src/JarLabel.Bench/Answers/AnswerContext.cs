@@ -15,6 +15,7 @@ namespace JarLabel.Bench.Answers;
 [JsonSerializable(typeof(ExportAnswerJson))]
 [JsonSerializable(typeof(ImportAnswerJson))]
 [JsonSerializable(typeof(BackupAnswerJson))]
+[JsonSerializable(typeof(RestoreAnswerJson))]
 [JsonSerializable(typeof(VerifyAnswerJson))]
 [JsonSerializable(typeof(DemoAnswerJson))]
 [JsonSerializable(typeof(ShelfAnswerJson))]

@@ -62,6 +62,7 @@ public static class MixList
             cautions.AddRange(JarCautions.Of(bench, history.Jar, JarWords.Hazards(bench, history.Jar)));
         }
 
+        cautions.InsertRange(0, step.Cautions);
         cautions.AddRange(mixed.GroupBy(jar => jar.Shelf, StringComparer.Ordinal).SelectMany(shelf => ShelfCautions.With(bench, step, shelf.Key, [.. shelf])));
         return new MixedList(new JarPick(counted, []), [.. cautions.Distinct()]);
     }

@@ -29,6 +29,16 @@ public static class LedgerCare
         return LedgerDesk.With(bench.Folder, LedgerMode.Read, ledger => ledger.Backup(file, bench.Force, write: !bench.DryRun));
     }
 
+    /// <summary>Puts a copy of a backup in the ledger's place and keeps what stands there under another name.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="file">The backup; the ledger itself, where only a log that is not its own is to be moved away.</param>
+    /// <param name="force">True to put it in the place of a ledger that is in order, too.</param>
+    public static Result<RestoreReport> Restore(Workbench bench, string file, bool force)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return Store.Exchange.Restore.Do(bench.Folder, new RestoreWish(file, bench.Now, force, bench.DryRun), JarReader.Instance);
+    }
+
     /// <summary>Checks the whole shop; damage is a failure with all of it named.</summary>
     public static Result<VerifyReport> Verify(Workbench bench)
     {

@@ -52,7 +52,7 @@ public static class BagDesk
     private static Result<BagOutcome> Finish(Workbench bench, LedgerStep step, SupplyLabels labels, SupplyNumber number, LabelChoice? choice, string? file) =>
         SupplyBook.Bag(step, number).Then(bag =>
         {
-            var outcome = new BagOutcome(bag, null, Cautions(bench, bag));
+            var outcome = new BagOutcome(bag, null, [.. step.Cautions, .. Cautions(bench, bag)]);
             return choice is null ? outcome : labels
                 .Write(step, new SupplyCode(SupplyKind.Bag, number), SupplyLabelText.For(bag, bench.Catalog, SupplyWords.Owner(bench)), choice, file, rules: null)
                 .Then<BagOutcome>(label => outcome with { Label = label, Cautions = [.. outcome.Cautions, .. LabelCautions.Of($"bag {number}", bag.Note)] });

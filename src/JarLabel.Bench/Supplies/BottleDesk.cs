@@ -69,7 +69,7 @@ public static class BottleDesk
         SupplyBook.Bottle(step, number).Then(bottle =>
         {
             var outcome = Of(bench, bottle);
-            outcome = outcome with { Cautions = [.. Stored(bench, outcome), .. ShelfCautions.Of(bench, step, bottle.Shelf)] };
+            outcome = outcome with { Cautions = [.. step.Cautions, .. Stored(bench, outcome), .. ShelfCautions.Of(bench, step, bottle.Shelf)] };
             if (choice is null)
             {
                 return outcome;

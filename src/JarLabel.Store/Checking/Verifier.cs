@@ -9,14 +9,14 @@ using SQLitePCL;
 namespace JarLabel.Store.Checking;
 
 /// <summary>Checks the whole shop within one reading transaction: the database's own structure, the guards, every event's seal, the
-/// numbers, every jar's fold against the list, and every written file. One damage does not stop the search for others.</summary>
+/// numbers, every jar's fold against the lists; then every written file. One damage does not stop the search for others.</summary>
 internal sealed class Verifier(Database database, EventTable events, JarIndex jars, IJarReader reader, ShopFolder folder)
 {
+    private readonly GivenNumbers numbers = new(folder);
     private readonly List<Problem> damage = [];
     private readonly List<Problem> notices = [];
     private long eventsRead;
     private int jarsFolded;
-    private int filesSound;
 
     internal VerifyReport Run()
     {
@@ -27,9 +27,21 @@ internal sealed class Verifier(Database database, EventTable events, JarIndex ja
         Each(Numbers);
         Each(Folds);
         Each(Totals);
-        Each(WrittenFiles);
-        return new VerifyReport(eventsRead, jarsFolded, filesSound, [.. damage.Distinct()], notices);
+        Each(Counts);
+        return Report;
     }
+
+    /// <summary>The written files too, outside the transaction of the rest: while they are read, others write new ones.</summary>
+    internal VerifyReport WithFiles()
+    {
+        var files = new WrittenFiles(database, folder);
+        Each(files.Check);
+        damage.AddRange(files.Changed);
+        notices.AddRange(files.Gone);
+        return Report with { Files = files.Sound };
+    }
+
+    private VerifyReport Report => new(eventsRead, jarsFolded, 0, [.. damage.Distinct()], notices);
 
     private void Each(Action check)
     {
@@ -77,11 +89,35 @@ internal sealed class Verifier(Database database, EventTable events, JarIndex ja
         }
     }
 
+    /// <summary>Every number from 1 on has events. One that has none, in a ledger whose every seal fits, was never in it: it was given out before an
+    /// older backup was put in its place.</summary>
     private void Numbers()
     {
-        var given = events.Numbers(SubjectKind.Jar);
-        damage.AddRange(Enumerable.Range(1, events.LastNumber(SubjectKind.Jar)).Except(given).Take(20).Select(VerifyProblems.NumberUnused));
+        foreach (var kind in SubjectWords.OnGlass)
+        {
+            var last = 0;
+            foreach (var number in events.Numbers(kind))
+            {
+                LeftOut(kind, last + 1, number - 1);
+                last = number;
+            }
+
+            if (numbers.Last(kind) is var ever && ever > last)
+            {
+                notices.Add(StoreProblems.NumbersMissing(kind, last + 1, ever));
+            }
+        }
     }
+
+    private void LeftOut(SubjectKind kind, int first, int last)
+    {
+        if (first <= last)
+        {
+            (damage.Count > 0 ? damage : notices).Add(damage.Count > 0 ? VerifyProblems.NumberUnused(kind, first, last) : VerifyProblems.NumberLeftOut(kind, first, last));
+        }
+    }
+
+    private void Counts() => damage.AddRange(events.Miscounted().Select(of => StoreProblems.EventsOfMissing(folder.Ledger, of)));
 
     private void Folds()
     {
@@ -116,29 +152,4 @@ internal sealed class Verifier(Database database, EventTable events, JarIndex ja
         ) GROUP BY shelf, solvent, hundredths HAVING sum(jars) <> 0 OR sum(microliters) <> 0
         """,
         row => VerifyProblems.TotalsDiffer(row.GetString(0))));
-
-    private void WrittenFiles()
-    {
-        const string latest = "SELECT path, sha256 FROM files f WHERE id = (SELECT max(id) FROM files WHERE path = f.path) AND id NOT IN (SELECT file FROM pending_files)";
-        foreach (var (path, hash) in database.List(latest, row => (row.GetString(0), (byte[])row.GetValue(1))))
-        {
-            Each(() => WrittenFile(folder.Full(path), hash));
-        }
-    }
-
-    private void WrittenFile(string path, byte[] hash)
-    {
-        if (!File.Exists(path))
-        {
-            notices.Add(VerifyProblems.FileGone(path));
-        }
-        else if (DurableFile.Hash(path).AsSpan().SequenceEqual(hash))
-        {
-            filesSound++;
-        }
-        else
-        {
-            damage.Add(VerifyProblems.FileChanged(path));
-        }
-    }
 }

@@ -12,8 +12,11 @@ internal static class VerifyProblems
     internal static Problem GuardGone(string ledger, string guard) =>
         new("JL461", $"The guard \"{guard}\", which keeps events from being changed or removed, is missing or was altered.", ledger);
 
-    internal static Problem NumberUnused(int jar) =>
-        new("JL462", string.Create(CultureInfo.InvariantCulture, $"Jar {jar} has no events, though later jars have: its events are gone."));
+    internal static Problem NumberUnused(SubjectKind kind, int first, int last) =>
+        new("JL462", $"{Capital.Of(StoreProblems.Run(kind, first, last))} {(first == last ? "has" : "have")} no events, though later ones have: the events are gone.");
+
+    internal static Problem NumberLeftOut(SubjectKind kind, int first, int last) =>
+        new("JL455", $"{Capital.Of(StoreProblems.Run(kind, first, last))} {(first == last ? "was" : "were")} given out before an older backup was put in the ledger's place, and what happened to {(first == last ? "it" : "them")} is not in this ledger.");
 
     internal static Problem IndexDiffers(int jar) =>
         new("JL463", string.Create(CultureInfo.InvariantCulture, $"The list of jars does not show jar {jar} as its events tell it."));

@@ -19,9 +19,19 @@ internal sealed class Staging(ShopFolder folder, Database database)
     internal List<Problem> Unmoved { get; } = [];
 
     /// <summary>Writes a file beside its place and enters it; throws a <see cref="LedgerFault"/> when it cannot be written.</summary>
-    internal StagedFile Stage(string path, OwnKind kind, bool force, Action<Stream> write)
+    /// <param name="path">Where it belongs.</param>
+    /// <param name="kind">What it is.</param>
+    /// <param name="force">True to write over somebody else's file.</param>
+    /// <param name="write">Writes its bytes.</param>
+    /// <param name="isNew">True for the label of something new: if there is one already, it is on glass elsewhere and stays.</param>
+    internal StagedFile Stage(string path, OwnKind kind, bool force, Action<Stream> write, bool isNew = false)
     {
         var place = Look(path, kind, force);
+        if (isNew && File.Exists(place.Path) && !IsWritten(place.Path))
+        {
+            throw new LedgerFault(StoreProblems.LabelOfUnknown(place.Path));
+        }
+
         try
         {
             var part = BeginPart(place);
@@ -109,6 +119,9 @@ internal sealed class Staging(ShopFolder folder, Database database)
             Mark(found, waiting);
         }
     }
+
+    /// <summary>True when the ledger knows that it wrote a file there.</summary>
+    private bool IsWritten(string place) => database.Number("SELECT EXISTS (SELECT 1 FROM files WHERE path = $1)", folder.Shortened(place)) == 1;
 
     private string BeginPart(GuardedPlace place)
     {

@@ -21,26 +21,31 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
     internal const string Liquid =
         "SELECT shelf, solvent, coalesce(CAST(cut * 100 + 0.001 AS INTEGER), -1) AS hundredths, 1 AS jars, CAST(round(milliliters * 1000) AS INTEGER) AS microliters FROM jars ";
 
-    internal JarEntry? Find(int number) => database.List(Columns + "WHERE number = $1", Entry, number).SingleOrDefault();
+    /// <summary>What the list shows of a jar; throws when it shows nothing of one that has events.</summary>
+    internal JarEntry? Find(int number) => database.List(Columns + "WHERE number = $1", Entry, number).SingleOrDefault()
+        ?? (database.Number("SELECT EXISTS (SELECT 1 FROM lives WHERE subject = 'jar' AND number = $1)", number) == 0 ? null : throw new LedgerFault(StoreProblems.IndexDamaged(ledger)));
 
     /// <summary>A jar's events. The list knows how many there are, so that one the database no longer finds is missed.</summary>
     internal IReadOnlyList<EventRow> EventsOf(int jar)
     {
         var rows = events.Of(Subject.Jar(jar));
-        return rows.Count >= database.Number("SELECT events FROM jars WHERE number = $1", jar)
-            ? rows
-            : throw new LedgerFault(StoreProblems.EventsOfJarMissing(ledger, jar));
+        return rows.Count >= database.Number("SELECT events FROM jars WHERE number = $1", jar) ? rows : throw Missing(jar);
     }
 
     /// <summary>The events of a jar that has some.</summary>
     internal IReadOnlyList<EventRow> SomeEventsOf(int jar) =>
-        EventsOf(jar) is { Count: > 0 } rows ? rows : throw new LedgerFault(StoreProblems.EventsOfJarMissing(ledger, jar));
+        EventsOf(jar) is { Count: > 0 } rows ? rows : throw Missing(jar);
 
     internal IEnumerable<JarEntry> All() => database.Stream(Columns + "ORDER BY number", Entry);
 
     internal IReadOnlyList<JarEntry> Page(ShelfQuery query)
     {
         ArgumentNullException.ThrowIfNull(query);
+        if (query.After is null)
+        {
+            DemandWholeShelf(query.Shelf);
+        }
+
         var where = "WHERE on_shelf = 1 AND (use_by, number) > ($1, $2)"
             + (query.Shelf is null ? "" : " AND shelf = $4")
             + (query.Due is null ? "" : query.Shelf is null ? DueOn("$4") : DueOn("$5"));
@@ -116,6 +121,21 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
             {
                 throw new LedgerFault(StoreProblems.EventDamaged(ledger, found));
             }
+        }
+    }
+
+    private LedgerFault Missing(int jar) => new(StoreProblems.EventsOfMissing(ledger, Subject.Jar(jar).ToString()));
+
+    /// <summary>Throws when the list shows another number of jars on the shelves than stand there: an index that lost some would else show a
+    /// shelf that is empty.</summary>
+    private void DemandWholeShelf(string? shelf)
+    {
+        var both = shelf is null
+            ? database.Number("SELECT (SELECT count(*) FROM jars WHERE on_shelf = 1) = (SELECT coalesce(sum(jars), 0) FROM shelf_liquids)")
+            : database.Number("SELECT (SELECT count(*) FROM jars WHERE on_shelf = 1 AND shelf = $1) = (SELECT coalesce(sum(jars), 0) FROM shelf_liquids WHERE shelf = $1)", shelf);
+        if (both != 1)
+        {
+            throw new LedgerFault(StoreProblems.IndexDamaged(ledger));
         }
     }
 

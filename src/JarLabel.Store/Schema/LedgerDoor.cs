@@ -1,5 +1,6 @@
 using System.Globalization;
 using JarLabel.Core;
+using JarLabel.Store.Exchange;
 using JarLabel.Store.Shops;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
@@ -16,25 +17,59 @@ internal static class LedgerDoor
     /// <param name="mode">What it is opened for.</param>
     internal static Result<Database> Open(ShopFolder folder, LedgerMode mode)
     {
-        if (!File.Exists(folder.Ledger))
+        var file = folder.LedgerFile;
+        if (!File.Exists(file))
         {
-            if (WhatIsLeft(folder) is { } left)
-            {
-                return StoreProblems.LedgerMissing(folder.Ledger, left);
-            }
-
-            if (mode == LedgerMode.Read)
-            {
-                return folder.IsNamed && !folder.Exists ? StoreProblems.NoSuchShop(folder.Path) : Empty();
-            }
-
-            if (!folder.Create().TryGet(out _, out var problems) || !LedgerMaker.Make(folder).TryGet(out _, out problems))
+            if (Missing(folder, mode) is { Count: > 0 } problems)
             {
                 return Result<Database>.Failed(problems);
             }
+
+            if (mode == LedgerMode.Read && !File.Exists(file))
+            {
+                return Empty();
+            }
         }
 
-        return IsCutOff(folder.Ledger) ? StoreProblems.Damaged(folder.Ledger, "the file is cut off") : OpenFile(folder, mode);
+        return IsCutOff(file) ? StoreProblems.Damaged(folder.Ledger, "the file is cut off") : OpenFile(folder, file, mode);
+    }
+
+    /// <summary>Where there is no ledger: makes one to record in; a problem where there was one, or none can be made.</summary>
+    private static IReadOnlyList<Problem> Missing(ShopFolder folder, LedgerMode mode)
+    {
+        using var turn = RestoreTurn.WaitFor(folder);
+        if (File.Exists(folder.LedgerFile))
+        {
+            return [];
+        }
+
+        if (WhatIsLeft(folder) is { } left)
+        {
+            return [StoreProblems.LedgerMissing(folder.Ledger, left)];
+        }
+
+        if (mode == LedgerMode.Read)
+        {
+            return folder.IsNamed && !folder.Exists ? [StoreProblems.NoSuchShop(folder.Path)] : [];
+        }
+
+        return folder.Create().TryGet(out _, out var problems) && LedgerMaker.Make(folder).TryGet(out _, out problems) ? [] : problems;
+    }
+
+    /// <summary>Opens a copy that nobody else knows of yet, and brings it up to date.</summary>
+    internal static Database OpenCopy(string part, string source)
+    {
+        var copy = Database.Open(part, SqliteOpenMode.ReadWrite);
+        try
+        {
+            BringUpToDate(copy, source);
+            return copy;
+        }
+        catch
+        {
+            copy.Dispose();
+            throw;
+        }
     }
 
     /// <summary>An empty database in memory, for a shop that has no ledger yet.</summary>
@@ -66,31 +101,78 @@ internal static class LedgerDoor
     /// <summary>A sign that there was a ledger here, or null. Its write-ahead log may hold events, and labels bear numbers.</summary>
     private static string? WhatIsLeft(ShopFolder folder)
     {
-        if (File.Exists(folder.Ledger + "-wal"))
+        if (new FileInfo(folder.Ledger).LinkTarget is { } target)
+        {
+            return $"the link \"ledger.db\" to {target}";
+        }
+
+        if (File.Exists(LeftLog.Of(folder.Ledger)))
         {
             return "its log \"ledger.db-wal\"";
         }
 
-        return Directory.Exists(folder.Labels) && Directory.EnumerateFiles(folder.Labels).FirstOrDefault() is { } label
-            ? $"the label \"{Path.GetFileName(label)}\""
-            : null;
+        return File.Exists(folder.Numbers)
+            ? "the list of its last numbers \"numbers.txt\""
+            : Directory.Exists(folder.Labels) && Directory.EnumerateFiles(folder.Labels).FirstOrDefault() is { } label
+                ? $"the label \"{Path.GetFileName(label)}\""
+                : null;
     }
 
     /// <summary>Without a log beside it the file is always whole pages. The database itself would take less than one for an empty
     /// database, and a page that lacks its end for one that ends in zeros.</summary>
-    private static bool IsCutOff(string ledger)
+    private static bool IsCutOff(string file)
     {
-        var logged = File.Exists(ledger + "-wal");
-        var length = new FileInfo(ledger).Length;
+        var logged = File.Exists(LeftLog.Of(file));
+        var length = new FileInfo(file).Length;
         return length < PageBytes || (!logged && length % PageBytes != 0);
     }
 
-    private static Result<Database> OpenFile(ShopFolder folder, LedgerMode mode)
+    /// <summary>Opens it; once more when meanwhile a backup came into its place, since the opened file is then the one that was moved aside.</summary>
+    private static Result<Database> OpenFile(ShopFolder folder, string file, LedgerMode mode)
+    {
+        while (true)
+        {
+            var restores = RestoreTurn.Count(folder);
+            var opened = OpenOnce(folder, file, mode);
+            if (RestoreTurn.Count(folder) == restores)
+            {
+                return opened;
+            }
+
+            if (opened.TryGet(out var database, out _))
+            {
+                database.Dispose();
+            }
+        }
+    }
+
+    private static Result<Database> OpenOnce(ShopFolder folder, string file, LedgerMode mode)
+    {
+        var still = false;
+        if (File.Exists(LeftLog.Of(file)))
+        {
+            if (!LogCheck.Of(file, folder.Ledger).TryGet(out var found, out var problems))
+            {
+                return Result<Database>.Failed(problems);
+            }
+
+            if (mode == LedgerMode.Write && found == LogVerdict.Damaged)
+            {
+                return StoreProblems.Damaged(folder.Ledger, "its events, its lists and the log beside it do not fit together");
+            }
+
+            still = mode == LedgerMode.Read && found != LogVerdict.Own;
+        }
+
+        return OpenFile(folder, file, mode, still);
+    }
+
+    private static Result<Database> OpenFile(ShopFolder folder, string file, LedgerMode mode, bool still)
     {
         Database? database = null;
         try
         {
-            database = mode == LedgerMode.Read ? OpenToRead(folder.Ledger) : Database.Open(folder.Ledger, SqliteOpenMode.ReadWrite);
+            database = mode == LedgerMode.Write ? Database.Open(file, SqliteOpenMode.ReadWrite) : still ? OpenStill(file, folder.Ledger) : OpenToRead(file, folder.Ledger);
             if (mode == LedgerMode.Write && database.CannotWrite)
             {
                 throw new LedgerFault(StoreProblems.ShopReadOnly(folder.Path));
@@ -121,25 +203,57 @@ internal static class LedgerDoor
         BringUpToDate(database, ledger);
     }
 
-    /// <summary>A database on a medium that cannot be written has no log beside it and nobody who writes it; it is read as it stands.</summary>
-    private static Database OpenToRead(string ledger)
+    /// <summary>SQLite keeps a list of the log beside the ledger, even to read. On a full disk, or a medium that cannot be written, there is
+    /// no room for it, and nobody who writes the ledger; then it is read as it stands.</summary>
+    private static Database OpenToRead(string file, string ledger)
     {
         Database? database = null;
         try
         {
-            database = Database.Open(ledger, SqliteOpenMode.ReadWrite);
+            database = Database.Open(file, SqliteOpenMode.ReadWrite);
             database.Number("SELECT count(*) FROM sqlite_schema");
             return database;
         }
-        catch (SqliteException fault) when (IsAboutWriting(fault) && !File.Exists(ledger + "-wal"))
+        catch (SqliteException fault) when (IsAboutWriting(fault))
         {
             database?.Dispose();
-            return Database.Open($"file:{Uri.EscapeDataString(ledger)}?immutable=1", SqliteOpenMode.ReadOnly);
+            return OpenStill(file, ledger);
         }
     }
 
-    private static bool IsAboutWriting(SqliteException fault) =>
+    /// <summary>The ledger as it stands, with what its log holds, if there is one. Nothing is written and nothing locked.</summary>
+    private static Database OpenStill(string file, string ledger)
+    {
+        try
+        {
+            return LeftLog.Stands(file) ? Database.OpenBytes(LeftLog.Merged(file)) : Database.OpenAlone(file);
+        }
+        catch (Exception fault) when (fault is OverflowException or OutOfMemoryException)
+        {
+            throw new LedgerFault(StoreProblems.TooLargeToHold(ledger));
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            throw new LedgerFault(StoreProblems.DiskFails(ledger, fault.Message));
+        }
+    }
+
+    /// <summary>True when a fault comes from a place where nothing can be written.</summary>
+    internal static bool IsAboutWriting(SqliteException fault) =>
         fault.SqliteErrorCode is raw.SQLITE_CANTOPEN or raw.SQLITE_READONLY or raw.SQLITE_IOERR or raw.SQLITE_FULL;
+
+    /// <summary>Why a database is not to be opened, what is damaged included; null when nothing speaks against it.</summary>
+    internal static Problem? RefusalOrDamage(Database database, string ledger)
+    {
+        try
+        {
+            return Refusal(database, ledger);
+        }
+        catch (Exception fault) when (StoreFaults.Told(fault, ledger) is { } problem)
+        {
+            return problem;
+        }
+    }
 
     private static Problem? Refusal(Database database, string ledger)
     {
@@ -173,5 +287,6 @@ internal static class LedgerDoor
         database.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA user_version = {from + 1}"));
     }
 
-    private static int SchemaOf(Database database) => (int)database.Number("PRAGMA user_version");
+    /// <summary>The version of a ledger.</summary>
+    internal static int SchemaOf(Database database) => (int)database.Number("PRAGMA user_version");
 }

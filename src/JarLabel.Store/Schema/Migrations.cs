@@ -22,7 +22,7 @@ internal static class Migrations
     /// <summary>The schema that this program writes and reads.</summary>
     internal static int Newest => Steps.Count;
 
-    internal static IReadOnlyList<string> Steps { get; } = [EventsAndFiles + string.Join(";\n", Guards.Values), DerivedIndex, TestedIndex, ShelfLiquids];
+    internal static IReadOnlyList<string> Steps { get; } = [EventsAndFiles + string.Join(";\n", Guards.Values), DerivedIndex, TestedIndex, ShelfLiquids, Lives];
 
     /// <summary>Version 1: the facts. <c>chain</c> is explained at <see cref="Checking.EventChain"/>.</summary>
     private const string EventsAndFiles = """
@@ -81,6 +81,20 @@ internal static class Migrations
         CREATE TRIGGER jar_taken AFTER DELETE ON jars WHEN OLD.on_shelf = 1 BEGIN
           UPDATE shelf_liquids SET jars = jars - 1, microliters = microliters - CAST(round(OLD.milliliters * 1000) AS INTEGER)
             WHERE shelf = OLD.shelf AND solvent = OLD.solvent AND hundredths = coalesce(CAST(OLD.cut * 100 + 0.001 AS INTEGER), -1);
+        END;
+        """;
+
+    /// <summary>Version 5: how many events everything has, so that those which a damaged index no longer finds are missed.</summary>
+    private const string Lives = """
+        CREATE TABLE lives (
+          subject TEXT NOT NULL,
+          number INTEGER NOT NULL,
+          events INTEGER NOT NULL,
+          PRIMARY KEY (subject, number)
+        ) STRICT, WITHOUT ROWID;
+        INSERT INTO lives SELECT subject, number, count(*) FROM events NOT INDEXED GROUP BY 1, 2;
+        CREATE TRIGGER event_counted AFTER INSERT ON events BEGIN
+          INSERT INTO lives VALUES (NEW.subject, NEW.number, 1) ON CONFLICT (subject, number) DO UPDATE SET events = events + 1;
         END;
         """;
 

@@ -8,25 +8,37 @@ public sealed class SheetBook
 {
     private readonly Database database;
     private readonly EventTable events;
+    private readonly string ledger;
     private readonly List<SheetPlace> given = [];
 
-    internal SheetBook(Database database, EventTable events)
+    internal SheetBook(Database database, EventTable events, string ledger)
     {
         this.database = database;
         this.events = events;
+        this.ledger = ledger;
     }
 
     /// <summary>The places that were taken since the ledger was opened, in order.</summary>
     public IReadOnlyList<SheetPlace> Given => given;
 
     /// <summary>The open sheet of a stock, or null.</summary>
-    public SheetInUse? Open(string stock) => database
-        .List("SELECT number FROM sheets WHERE open = 1 AND stock = $1 ORDER BY number DESC LIMIT 1", row => row.GetInt32(0), stock)
-        .Select(Sheet).SingleOrDefault();
+    public SheetInUse? Open(string stock)
+    {
+        var found = database.List("SELECT number FROM sheets WHERE open = 1 AND stock = $1 ORDER BY number DESC LIMIT 1", row => row.GetInt32(0), stock);
+        if (found.Count == 0)
+        {
+            DemandWhole(database.Number("SELECT EXISTS (SELECT 1 FROM sheets NOT INDEXED WHERE open = 1 AND stock = $1)", stock) == 0);
+        }
+
+        return found.Select(Sheet).SingleOrDefault();
+    }
 
     /// <summary>All open sheets, the latest first.</summary>
-    public IReadOnlyList<SheetInUse> AllOpen() =>
-        [.. database.List("SELECT number FROM sheets WHERE open = 1 ORDER BY number DESC", row => row.GetInt32(0)).Select(Sheet)];
+    public IReadOnlyList<SheetInUse> AllOpen()
+    {
+        DemandWhole();
+        return [.. database.List("SELECT number FROM sheets NOT INDEXED WHERE open = 1 ORDER BY number DESC", row => row.GetInt32(0)).Select(Sheet)];
+    }
 
     /// <summary>Begins a new sheet of a stock; the open one, if any, is put away.</summary>
     public SheetInUse Begin(string stock, int places, string at)
@@ -112,6 +124,15 @@ public sealed class SheetBook
         }
 
         return sheet.Taken.Contains(start) ? SheetProblems.AlreadyTaken(sheet, start) : null;
+    }
+
+    /// <summary>Throws when the list lacks a sheet that has events.</summary>
+    private void DemandWhole(bool asFound = true)
+    {
+        if (!asFound || database.Number("SELECT count(*) FROM sheets NOT INDEXED") != events.CountOf(SubjectKind.Sheet))
+        {
+            throw new LedgerFault(StoreProblems.IndexDamaged(ledger));
+        }
     }
 
     private void Happen(int sheet, string at, string kind, string body)

@@ -23,6 +23,29 @@ public sealed class ShopFolder
     /// <summary>The database of all that happened.</summary>
     public string Ledger => Inside("ledger.db");
 
+    /// <summary>The file that the database is: where <see cref="Ledger"/> is a link, what it leads to. SQLite keeps the log beside that.</summary>
+    internal string LedgerFile
+    {
+        get
+        {
+            var file = new FileInfo(Ledger);
+            try
+            {
+                return file.LinkTarget is null ? Ledger : file.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? Ledger;
+            }
+            catch (IOException)
+            {
+                return Ledger;
+            }
+        }
+    }
+
+    /// <summary>Held while a backup is put in place.</summary>
+    internal string RestoreLock => Inside("restore.lock");
+
+    /// <summary>The highest numbers that were given out; see <see cref="Files.GivenNumbers"/>.</summary>
+    internal string Numbers => Inside("numbers.txt");
+
     /// <summary>The shop's settings.</summary>
     public string Settings => Inside("shop.json");
 

@@ -47,12 +47,12 @@ public static class PocketCopy
     private static Result<List<(string File, string Html)>> Pages(Workbench bench)
     {
         var pages = new List<(string, string)>();
-        if (!LedgerDesk.Read<int>(bench, view => view.LastNumber(SubjectKind.Jar)).TryGet(out var last, out var problems))
+        if (!LedgerDesk.Read(bench, view => Result<IReadOnlyList<int>>.Of(view.Numbers(SubjectKind.Jar))).TryGet(out var jars, out var problems))
         {
             return Result<List<(string, string)>>.Failed(problems);
         }
 
-        for (var number = 1; number <= last; number++)
+        foreach (var number in jars)
         {
             if (!Jar(bench, JarNumber.From(number), pages).TryGet(out _, out problems))
             {

@@ -87,6 +87,32 @@ public sealed class DamageTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Labels_that_are_printed_again_during_the_check_are_no_damage()
+    {
+        using var shop = TempShop.With(jars: 3);
+        using var done = new CancellationTokenSource();
+        var writers = Enumerable.Range(1, 2).Select(jar => Task.Run(
+            () =>
+            {
+                using var ledger = shop.Open();
+                while (!done.IsCancellationRequested)
+                {
+                    BenchWork.Thin(ledger, jar).Require();
+                }
+            },
+            TestContext.Current.CancellationToken)).ToArray();
+        using var looking = shop.Open(LedgerMode.Read);
+        for (var look = 0; look < 150; look++)
+        {
+            var report = looking.Verify().Require();
+            Assert.True(report.Sound && report.Notices.Count == 0, $"look {look + 1}: {string.Join("; ", report.Damage.Concat(report.Notices))}");
+        }
+
+        done.Cancel();
+        Task.WaitAll(writers, TestContext.Current.CancellationToken);
+    }
+
+    [Fact]
     public void A_label_that_was_changed_is_damage_and_one_that_was_removed_is_a_notice()
     {
         using var shop = TempShop.With(jars: 3);
@@ -96,6 +122,64 @@ public sealed class DamageTests(ITestOutputHelper output)
         Assert.Equal(["JL466"], report.Damage.Select(p => p.Code));
         Assert.Equal(["JL467"], report.Notices.Select(p => p.Code));
         Assert.Equal((12L, 3, 1), (report.Events, report.Jars, report.Files));
+    }
+
+    /// <summary>The index by which bags, bottles and sheets are found, the list of sheets, and the index of the shelves, each emptied as a lost
+    /// page leaves it: every list that stands on it tells, and none is simply empty.</summary>
+    [Theory]
+    [InlineData("events_of", "bags JL425", "bottle JL425", "sheets JL425", "jar JL425")]
+    [InlineData("sheets_open", "sheet JL421")]
+    [InlineData("sheets", "sheets JL421")]
+    [InlineData("jars_by_use", "shelf JL421")]
+    [InlineData("jars_by_shelf", "main JL421")]
+    [InlineData("jars", "listed JL421")]
+    public void A_list_that_lost_its_entries_is_told_and_never_shown_as_empty(string lost, params string[] told)
+    {
+        using var shop = TempShop.With(jars: 4);
+        using (var ledger = shop.Open())
+        {
+            ledger.Record<int>(step =>
+            {
+                foreach (var of in (Subject[])[Subject.Bag(step.NextNumber(SubjectKind.Bag)), Subject.Bottle(step.NextNumber(SubjectKind.Bottle))])
+                {
+                    step.Append(of, "2026-03-09T14:30:00", "Added", 0, "{}");
+                }
+
+                return step.Sheets.Begin("a4", 24, "2026-03-09T14:30:00").Number;
+            }).Require();
+        }
+
+        Empty(shop.Folder.Ledger, lost);
+        using var looking = shop.Open(LedgerMode.Read);
+        (string Name, Func<LedgerView, object> Look)[] looks =
+        [
+            ("bags", view => view.EventsOf(SubjectKind.Bag).ToList()),
+            ("bottle", view => view.EventsOf(Subject.Bottle(1))),
+            ("sheets", view => view.OpenSheets()),
+            ("sheet", view => (object?)view.OpenSheet("a4") ?? "none"),
+            ("jar", view => view.EventsOf(Subject.Jar(2))),
+            ("shelf", view => view.Shelf(new())),
+            ("main", view => view.Shelf(new(Shelf: "main"))),
+            ("listed", view => (object?)view.Jar(2) ?? "none"),
+        ];
+        foreach (var line in told)
+        {
+            var found = looking.Look(looks.Single(look => look.Name == line.Split(' ')[0]).Look);
+            Assert.Equal(line.Split(' ')[1], found.Ok ? $"{line}: nothing was told" : found.Problems.Single().Code);
+        }
+
+        Assert.False(looking.Verify().Require().Sound);
+    }
+
+    /// <summary>Makes the root of a table or index a page without entries, as SQLite's file format has it.</summary>
+    private static void Empty(string ledger, string name)
+    {
+        OutsideProgram.Need("sqlite3");
+        var root = int.Parse(OutsideProgram.Run("sqlite3", ledger, $"SELECT rootpage FROM sqlite_schema WHERE name = '{name}'").Said, System.Globalization.CultureInfo.InvariantCulture);
+        var bytes = File.ReadAllBytes(ledger);
+        byte kind = name is "sheets" or "jars" ? (byte)0x0D : (byte)0x0A;
+        ((byte[])[kind, 0, 0, 0, 0, 0x10, 0, 0]).CopyTo(bytes, (root - 1) * 4096);
+        File.WriteAllBytes(ledger, bytes);
     }
 
     private static Result<string> Story(TempShop shop)

@@ -68,6 +68,67 @@ public sealed class DiskTests
         Assert.Equal("JL406", ShopSettingsFile.Write(folder, new ShopSettings()).Problems.Single().Code);
     }
 
+    /// <summary>As a killed program leaves it, with and without the shared list of the log, and as a copier leaves it that takes neither.</summary>
+    [Theory]
+    [InlineData("full", "ledger.db-wal", "ledger.db-shm")]
+    [InlineData("full", "ledger.db-wal")]
+    [InlineData("full")]
+    [InlineData("read-only", "ledger.db-wal", "ledger.db-shm")]
+    [InlineData("read-only", "ledger.db-wal")]
+    [InlineData("read-only")]
+    public void Where_nothing_can_be_written_all_can_be_read_and_copied_to_another_disk(string disk, params string[] left)
+    {
+        using var small = new SmallDisk("4m");
+        using var shop = new CrashedShop(jars: 20, logged: 5, Path.Combine(small.Path, "shop"));
+        foreach (var end in (string[])["ledger.db-wal", "ledger.db-shm"])
+        {
+            if (!left.Contains(end))
+            {
+                File.Delete(Path.Combine(shop.Folder.Path, end));
+            }
+        }
+
+        Close(small, disk);
+        var before = shop.Bytes();
+        var since = System.Diagnostics.Stopwatch.GetTimestamp();
+        using (var ledger = Ledger.Open(shop.Folder, LedgerMode.Read, new PlainJars()).Require())
+        {
+            Assert.Equal(left.Length > 0 ? 25 : 20, ledger.Look(view => view.EventsOf(SubjectKind.Jar).Max(row => row.Of.Number)).Require());
+            Assert.Equal(left.Length > 0 ? 90 : 80, ledger.Backup(shop.Beside("copy.db")).Require().Events);
+            Assert.Equal(left.Length > 0 ? 90 : 80, ledger.Export(shop.Beside("events.jsonl")).Require().Events);
+            Assert.Empty(ledger.Verify().Require().Damage);
+        }
+
+        Assert.True(System.Diagnostics.Stopwatch.GetElapsedTime(since) < TimeSpan.FromSeconds(5));
+        if (disk == "read-only")
+        {
+            Assert.Equal(before, shop.Bytes());
+        }
+    }
+
+    private static void Close(SmallDisk disk, string how)
+    {
+        if (how == "read-only")
+        {
+            disk.Remount("ro");
+            return;
+        }
+
+        using var filler = File.Create(Path.Combine(disk.Path, "filler"));
+        var page = new byte[4096];
+        void Fill()
+        {
+            while (true)
+            {
+                filler.Write(page);
+                filler.Flush();
+            }
+        }
+
+        var full = Assert.ThrowsAny<IOException>((Action)Fill);
+        Assert.Equal(28, full.HResult);
+    }
+
     [Fact]
     public void A_new_shop_in_a_read_only_folder_is_told()
     {

@@ -41,7 +41,7 @@ public sealed class SchemaTests
             Assert.Equal(500, ledger.Look(view => view.Jar(1)!.Liquid.Milliliters).Require());
         }
 
-        Assert.Equal((0, "4\nok"), OutsideProgram.Run("sqlite3", shop.Folder.Ledger, "PRAGMA user_version; PRAGMA integrity_check"));
+        Assert.Equal((0, "5\nok"), OutsideProgram.Run("sqlite3", shop.Folder.Ledger, "PRAGMA user_version; PRAGMA integrity_check"));
         using var again = shop.Open();
         Assert.Equal(2, BenchWork.Mix(again).Require());
     }
@@ -49,13 +49,13 @@ public sealed class SchemaTests
     [Fact]
     public void A_ledger_of_a_newer_version_is_told_and_not_touched()
     {
-        using var shop = Written(VersionOne.Replace("user_version = 1", "user_version = 5", StringComparison.Ordinal));
+        using var shop = Written(VersionOne.Replace("user_version = 1", "user_version = 6", StringComparison.Ordinal));
         var before = File.ReadAllBytes(shop.Folder.Ledger);
         foreach (var mode in Enum.GetValues<LedgerMode>())
         {
             var problem = Ledger.Open(shop.Folder, mode, new PlainJars()).Problems.Single();
             Assert.Equal("JL411", problem.Code);
-            Assert.Contains("schema 5", problem.Message, StringComparison.Ordinal);
+            Assert.Contains("schema 6", problem.Message, StringComparison.Ordinal);
         }
 
         Assert.Equal(before, File.ReadAllBytes(shop.Folder.Ledger));
@@ -85,7 +85,7 @@ public sealed class SchemaTests
         var copy = stepped.Beside("copy.db");
         File.Copy(embedded, copy);
         var everything = OutsideProgram.Run("sqlite3", stepped.Folder.Ledger, Everything);
-        Assert.Contains("CREATE TABLE shelf_liquids", everything.Said, StringComparison.Ordinal);
+        Assert.Contains("CREATE TABLE lives", everything.Said, StringComparison.Ordinal);
         Assert.Equal(everything, OutsideProgram.Run("sqlite3", copy, Everything));
     }
 

@@ -1,0 +1,237 @@
+using System.Globalization;
+using JarLabel.Core;
+using JarLabel.Store.Checking;
+using JarLabel.Store.Files;
+using JarLabel.Store.Index;
+using JarLabel.Store.Schema;
+using JarLabel.Store.Shops;
+
+namespace JarLabel.Store.Exchange;
+
+/// <summary>Brings a backup back.</summary>
+public static class Restore
+{
+    /// <summary>Puts a copy of a backup in the ledger's place; what stands there is kept under another name.</summary>
+    public static Result<RestoreReport> Do(ShopFolder folder, RestoreWish wish, IJarReader reader)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(wish);
+        return new Restoring(folder, reader, wish).Run();
+    }
+}
+
+/// <summary>Puts a copy of a backup in the ledger's place. The backup is checked first and stays where it is; what stood here, with the log that
+/// belongs to it, is kept under a name with the moment in it. A program that is killed meanwhile leaves the old ledger or none, never a
+/// new one with the old one's log; the same command then goes on.</summary>
+internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWish wish)
+{
+    private const string LogEnd = "-wal";
+    private const string SharedEnd = "-shm";
+    private readonly string file = folder.LedgerFile;
+    private readonly List<string> aside = [];
+
+    internal Result<RestoreReport> Run()
+    {
+        var source = LedgerAt(Path.GetFullPath(wish.File));
+        try
+        {
+            if (!File.Exists(source))
+            {
+                return ExchangeProblems.NotReadable(source, "there is no such file.");
+            }
+
+            return wish.DryRun ? Work(source, null) : folder.Create().Then(_ => InTurn(source));
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return RestoreProblems.Stuck(folder.Ledger, fault.Message, aside);
+        }
+        catch (Exception fault) when (StoreFaults.Told(fault, source) is { } problem)
+        {
+            return problem;
+        }
+    }
+
+    private Result<RestoreReport> InTurn(string source)
+    {
+        using var turn = RestoreTurn.Take(folder);
+        return turn is null ? StoreProblems.Held(folder.Ledger, Patience.ToWrite) : Work(source, turn);
+    }
+
+    private Result<RestoreReport> Work(string source, FileStream? turn) => source == file ? DropLog(turn) : Put(source, turn);
+
+    /// <summary>The backup was put in place by hand, beside the log of what stood there before: only that log is moved.</summary>
+    private Result<RestoreReport> DropLog(FileStream? turn)
+    {
+        if (!StandingLedger.Hold(file, folder.Ledger).TryGet(out var standing, out var problems))
+        {
+            return Result<RestoreReport>.Failed(problems);
+        }
+
+        using (standing)
+        {
+            using var alone = Database.OpenAlone(file);
+            if (!WholeLedger.IsWhole(alone, folder.Ledger))
+            {
+                return RestoreProblems.NotWhole(file);
+            }
+
+            var events = new EventTable(alone, folder.Ledger);
+            if (standing.InOrder && WholeLedger.ContinuesWhole(standing.Events, standing.LedgerId, events))
+            {
+                return RestoreProblems.NothingToDo(folder.Ledger, standing.Events);
+            }
+
+            MoveAside(turn, [LogEnd, SharedEnd]);
+            return Report(file, events);
+        }
+    }
+
+    private Result<RestoreReport> Put(string source, FileStream? turn)
+    {
+        using var backup = Open(source);
+        if (!WholeLedger.IsWhole(backup, source))
+        {
+            return RestoreProblems.NotWhole(source);
+        }
+
+        var part = DurableFile.PartBeside(file);
+        try
+        {
+            return (turn is null ? RestoredCopy.Faults(backup, source, reader, folder) : RestoredCopy.Write(backup, part, source, reader, folder)) is { Count: > 0 } faults
+                ? Result<RestoreReport>.Failed([RestoreProblems.NotWhole(source), .. faults])
+                : Exchange(source, backup, part, turn);
+        }
+        finally
+        {
+            File.Delete(part);
+        }
+    }
+
+    private Result<RestoreReport> Exchange(string source, Database backup, string part, FileStream? turn)
+    {
+        if (!StandingLedger.Hold(file, folder.Ledger).TryGet(out var standing, out var problems))
+        {
+            return Result<RestoreReport>.Failed(problems);
+        }
+
+        using (standing)
+        {
+            var events = new EventTable(backup, source);
+            if (Refusal(standing, events, source) is { } problem)
+            {
+                return problem;
+            }
+
+            if (turn is not null)
+            {
+                var numbers = new GivenNumbers(folder);
+                numbers.RaiseFromLabels();
+                numbers.Raise(standing.Numbers);
+            }
+
+            MoveAside(turn, standing.HasLog ? ["", LogEnd, SharedEnd] : ["", SharedEnd]);
+            if (turn is not null)
+            {
+                File.Move(part, file, overwrite: false);
+                FolderSync.Flush(Path.GetDirectoryName(file)!);
+                Count(turn);
+            }
+
+            return Report(source, events);
+        }
+    }
+
+    private Problem? Refusal(StandingLedger standing, EventTable backup, string source)
+    {
+        if (wish.Force)
+        {
+            return null;
+        }
+
+        return standing.LedgerId is { } id && standing.Events > 0 && id != backup.LedgerId
+            ? RestoreProblems.OtherShop(source, folder.Ledger)
+            : standing.InOrder && standing.Events > 0 ? RestoreProblems.InOrder(folder.Ledger, standing.Events) : null;
+    }
+
+    /// <summary>The ledger first: while it is gone and its log still here, nobody can take the one without the other.</summary>
+    private void MoveAside(FileStream? turn, IReadOnlyList<string> ends)
+    {
+        var kept = FreeName();
+        if (turn is not null)
+        {
+            Count(turn);
+        }
+
+        foreach (var end in ends)
+        {
+            if (File.Exists(file + end))
+            {
+                if (turn is not null)
+                {
+                    File.Move(file + end, kept + end, overwrite: false);
+                    FolderSync.Flush(Path.GetDirectoryName(file)!);
+                }
+
+                aside.Add(kept + end);
+            }
+        }
+
+        if (turn is not null && !ends.Contains(LogEnd))
+        {
+            File.Delete(file + LogEnd); // the empty one that SQLite made to hold the ledger
+        }
+    }
+
+    /// <summary>ledger-2026-03-09-143000.db, with a number where there is one already.</summary>
+    private string FreeName()
+    {
+        var name = Path.Combine(Path.GetDirectoryName(file)!, $"ledger-{wish.Now.ToString("yyyy-MM-dd-HHmmss", CultureInfo.InvariantCulture)}");
+        for (var more = 1; ; more++)
+        {
+            var free = more == 1 ? name + ".db" : string.Create(CultureInfo.InvariantCulture, $"{name}-{more}.db");
+            if (!File.Exists(free) && !File.Exists(free + "-wal") && !File.Exists(free + "-shm"))
+            {
+                return free;
+            }
+        }
+    }
+
+    /// <summary>Tells programs that are just opening the ledger that it is another file now.</summary>
+    private static void Count(FileStream turn)
+    {
+        turn.Seek(0, SeekOrigin.End);
+        turn.WriteByte((byte)'.');
+        turn.Flush();
+    }
+
+    private RestoreReport Report(string source, EventTable events)
+    {
+        var numbers = new GivenNumbers(folder);
+        var missing = from kind in SubjectWords.OnGlass
+                      let here = events.Highest(kind)
+                      let ever = numbers.Last(kind)
+                      where ever > here
+                      select StoreProblems.NumbersMissing(kind, here + 1, ever);
+        return new RestoreReport(source, folder.Ledger, events.LedgerId, events.Count, aside, [.. missing]);
+    }
+
+    /// <summary>The backup with its own log, if somebody left one beside it that belongs to it.</summary>
+    private static Database Open(string source)
+    {
+        if (LeftLog.Stands(source) && !LeftLog.IsDisowned(source))
+        {
+            var both = Database.OpenBytes(LeftLog.Merged(source));
+            if (WholeLedger.IsWhole(both, source))
+            {
+                return both;
+            }
+
+            both.Dispose();
+        }
+
+        return Database.OpenAlone(source);
+    }
+
+    private static string LedgerAt(string path) => new FileInfo(path) is { LinkTarget: not null } link ? link.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? path : path;
+}
