@@ -1,5 +1,6 @@
 using JarLabel.Core;
 using JarLabel.Layout;
+using JarLabel.Store.Files;
 using JarLabel.Store.Shops;
 
 namespace JarLabel.Bench;
@@ -13,7 +14,7 @@ internal static class ShopFiles
         try
         {
             return Directory.Exists(folder)
-                ? [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal).Select(f => (f, (ReadOnlyMemory<byte>)File.ReadAllBytes(f)))]
+                ? [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal).Select(f => (f, (ReadOnlyMemory<byte>)DataFile.Read(f)))]
                 : Array.Empty<(string, ReadOnlyMemory<byte>)>();
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
