@@ -13,4 +13,7 @@ public sealed record BenchRequest(string? Shop, DateTime Now, RuleSet? Rules = n
 {
     /// <summary>Writes over somebody else's file where one is in the place of an answer.</summary>
     public bool Force { get; init; }
+
+    /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
+    public bool Dated { get; init; }
 }

@@ -14,7 +14,7 @@ internal static class ShopFiles
         try
         {
             return Directory.Exists(folder)
-                ? [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal).Select(f => (f, (ReadOnlyMemory<byte>)InputFile.ReadAllBytes(f)))]
+                ? [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal).Select(f => (f, (ReadOnlyMemory<byte>)DataFile.Read(f)))]
                 : Array.Empty<(string, ReadOnlyMemory<byte>)>();
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

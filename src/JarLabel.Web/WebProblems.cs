@@ -49,8 +49,11 @@ public static class WebProblems
     internal static Problem NoSuchDevice(string read, IEnumerable<string> known) =>
         new("JL614", $"No device {Quoted.Of(read)} is paired; known are: {string.Join(", ", known.DefaultIfEmpty("none"))}.", "DEVICE");
 
+    /// <summary>The code of everything wrong with the list of devices.</summary>
+    internal const string DevicesCode = "JL615";
+
     internal static Problem DevicesUnreadable(string file, string why) =>
-        new("JL615", $"The list of paired devices cannot be read: {why} Mend it, or take it away and pair the devices again.", file);
+        new(DevicesCode, $"The list of paired devices cannot be read: {why} Mend it, or take it away and pair the devices again.", file);
 
     internal static Problem NoLabelFile(string jar) =>
         new("JL616", $"No label of jar {jar} as it is now is there to download; print it again first.");

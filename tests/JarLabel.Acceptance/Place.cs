@@ -9,12 +9,13 @@ internal static class Place
     /// <summary>The program under test: the one named by JARLABEL_PROGRAM, such as the native one, or the one just built.</summary>
     internal static string Program { get; } = Environment.GetEnvironmentVariable("JARLABEL_PROGRAM") is { Length: > 0 } named
         ? named
-        : Path.Combine(Root, "src", "JarLabel.Cli", "bin", Configuration(), "net10.0", OperatingSystem.IsWindows() ? "jarlabel.exe" : "jarlabel");
+        : Path.Combine(Root, "src", "JarLabel.Cli", "bin", Configuration, "net10.0", OperatingSystem.IsWindows() ? "jarlabel.exe" : "jarlabel");
 
     /// <summary>True for the native program, which starts so much faster that tests of whole processes can afford many more of them.</summary>
     internal static bool IsNative { get; } = !File.Exists(Path.ChangeExtension(Program, ".dll"));
 
-    private static string Configuration() =>
+    /// <summary>How it was built: Release or Debug.</summary>
+    internal static string Configuration =>
         AppContext.BaseDirectory.Contains($"{Path.DirectorySeparatorChar}Release{Path.DirectorySeparatorChar}", StringComparison.Ordinal) ? "Release" : "Debug";
 
     private static string Up(string folder)

@@ -10,7 +10,13 @@ using JarLabel.Store.Shops;
 //   hold DIR SECONDS         keeps the write lock
 //   fill DIR JARS            adds so many jars of five events each, without labels
 //   measure DIR ROUNDS       tells the median time of the everyday things in microseconds
+//   lines PROGRAM CASES ANSWERS  gives the program command lines and writes down how each ended
 //   jar DIR JAR              opens, looks one jar up, and ends: what a whole process costs
+
+if (args[0] == "lines")
+{
+    return Lines.Run(args[1], args[2], args[3]);
+}
 
 var folder = ShopFolder.At(args[1]).Require();
 return args[0] switch

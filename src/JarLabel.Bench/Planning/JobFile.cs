@@ -11,14 +11,17 @@ namespace JarLabel.Bench.Planning;
 /// <c>cut</c>, <c>spread</c> and <c>waste</c> (per cent) where they are not the usual ones.</summary>
 public static class JobFile
 {
+    /// <summary>The longest job: it is held against every jar line by line.</summary>
+    internal const int MostLines = 1000;
+
     /// <summary>The lines, or every fault of the file.</summary>
     public static Result<IReadOnlyList<JobLine>> Read(string file)
     {
         ArgumentNullException.ThrowIfNull(file);
         try
         {
-            return StrictJson.ReadList(Path.GetFileName(file), PlanProblems.FileCode, InputFile.ReadAllBytes(file), Line).Then(lines => lines.Count == 0
-                ? new Problem(PlanProblems.FileCode, PlanProblems.NoLines, file)
+            return StrictJson.ReadList(Path.GetFileName(file), PlanProblems.FileCode, DataFile.Read(file), Line).Then(lines => lines.Count is 0 or > MostLines
+                ? new Problem(PlanProblems.FileCode, lines.Count == 0 ? PlanProblems.NoLines : PlanProblems.TooManyLines, file)
                 : Result<IReadOnlyList<JobLine>>.Of(lines));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

@@ -21,5 +21,7 @@ public static class PlanProblems
 
     internal static Problem Unreadable(string file, string why) => new(FileCode, $"The job file cannot be read: {why}", file);
 
+    internal static string TooManyLines => string.Create(CultureInfo.InvariantCulture, $"The job has more than {JobFile.MostLines} lines; plan it in parts.");
+
     internal const string NoLines = "A job has at least one line, such as { \"for\": \"pad\", \"area\": \"14 sq ft\", \"coats\": 8 }.";
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using JarLabel.Core.Catalog;
 
@@ -9,6 +10,21 @@ internal static class ReadingProblems
 {
     internal static Problem NotJson(string code, string file, JsonException fault) =>
         new(code, $"This is not a JSON file that can be read: {FirstSentence(fault.Message)}", $"{file}{At(fault)}");
+
+    internal static Problem TooLong(string code, string file) =>
+        new(code, $"The file is longer than {StrictJson.MostBytes / (1024 * 1024)} MB; a file that is written for this program is a thousand times shorter. Was another one meant?", file);
+
+    internal static Problem NotUtf8(string code, string file, ReadOnlySpan<byte> bytes, int at) => new(
+        code,
+        Utf8Fault.IsUtf16(bytes)
+            ? "The file is UTF-16, and JSON is UTF-8. Save it again as \"UTF-8\"."
+            : $"Read the byte 0x{bytes[at]:X2}, which is no text in UTF-8. Save the file again as \"UTF-8\", or write the letter anew.",
+        $"{file}{At(bytes, at)}");
+
+    internal static Problem HalfCharacter(string code, string file, ReadOnlySpan<byte> bytes, int at) => new(
+        code,
+        $"Read {Encoding.ASCII.GetString(bytes.Slice(at, 6))}, half a character; write the character itself, or both halves, such as \\ud83c\\udfbb.",
+        $"{file}{At(bytes, at)}");
 
     internal static Problem Missing(string code, string where, string name) =>
         new(code, $"The member \"{name}\" is missing.", where);
@@ -41,6 +57,12 @@ internal static class ReadingProblems
     }
 
     private static string FirstSentence(string message) => message.Split(" LineNumber:", 2)[0];
+
+    private static string At(ReadOnlySpan<byte> bytes, int at)
+    {
+        var lines = bytes[..at].Count((byte)'\n');
+        return string.Create(CultureInfo.InvariantCulture, $" line {lines + 1}, byte {at - bytes[..at].LastIndexOf((byte)'\n')}");
+    }
 
     private static string At(JsonException fault) =>
         fault.LineNumber is { } line

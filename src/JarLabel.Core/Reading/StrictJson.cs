@@ -6,11 +6,16 @@ namespace JarLabel.Core.Reading;
 /// allowed; unknown, missing, null and doubled members are not.</summary>
 public static class StrictJson
 {
+    /// <summary>The longest file that is read: a hundred times the longest that anybody writes by hand.</summary>
+    public const int MostBytes = 4 * 1024 * 1024;
+
     private static readonly JsonDocumentOptions Options = new()
     {
         AllowTrailingCommas = true,
         CommentHandling = JsonCommentHandling.Skip,
     };
+
+    private static readonly JsonReaderOptions Walk = new() { AllowTrailingCommas = Options.AllowTrailingCommas, CommentHandling = Options.CommentHandling };
 
     /// <summary>Reads a file that is one object.</summary>
     /// <param name="file">The file's name as the user knows it; it starts every problem's place.</param>
@@ -42,9 +47,24 @@ public static class StrictJson
     private static Result<T> Parse<T>(string file, string code, ReadOnlyMemory<byte> utf8, Func<JsonElement, List<Problem>, T> read)
         where T : notnull
     {
+        if (utf8.Length > MostBytes)
+        {
+            return ReadingProblems.TooLong(code, file);
+        }
+
+        if (Utf8Fault.NotUtf8(utf8.Span) is { } at)
+        {
+            return ReadingProblems.NotUtf8(code, file, utf8.Span, at);
+        }
+
         try
         {
             using var document = JsonDocument.Parse(WithoutByteOrderMark(utf8), Options);
+            if (Utf8Fault.HalfCharacter(WithoutByteOrderMark(utf8).Span, Walk) is { } half)
+            {
+                return ReadingProblems.HalfCharacter(code, file, WithoutByteOrderMark(utf8).Span, half);
+            }
+
             var problems = new List<Problem>();
             DoubledMembers.Refuse(document.RootElement, file + "#", code, problems);
             var value = read(document.RootElement, problems);

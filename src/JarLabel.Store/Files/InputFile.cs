@@ -11,13 +11,6 @@ public static class InputFile
         return File.OpenRead(path);
     }
 
-    /// <summary>All of a file.</summary>
-    public static byte[] ReadAllBytes(string path)
-    {
-        Demand(path);
-        return File.ReadAllBytes(path);
-    }
-
     /// <summary>Throws what a disk throws where something else than a file of bytes stands.</summary>
     public static void Demand(string path)
     {

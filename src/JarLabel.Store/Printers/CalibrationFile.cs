@@ -21,7 +21,7 @@ public static class CalibrationFile
         var path = folder.Calibrations;
         try
         {
-            return File.Exists(path) ? StrictJson.ReadList(Name, PrinterProblems.FileCode, InputFile.ReadAllBytes(path), One) : Result<IReadOnlyList<Calibration>>.Of([]);
+            return File.Exists(path) ? StrictJson.ReadList(Name, PrinterProblems.FileCode, DataFile.Read(path), One) : Result<IReadOnlyList<Calibration>>.Of([]);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {

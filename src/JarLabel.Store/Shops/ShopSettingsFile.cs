@@ -26,7 +26,7 @@ public static class ShopSettingsFile
         {
             return IsMissing(folder)
                 ? new ShopSettings()
-                : StrictJson.ReadObject("shop.json", StoreProblems.SettingsCode, InputFile.ReadAllBytes(folder.Settings), Settings);
+                : StrictJson.ReadObject("shop.json", StoreProblems.SettingsCode, DataFile.Read(folder.Settings), Settings);
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text.Json;
 using JarLabel.Core;
+using JarLabel.Core.Reading;
 using JarLabel.Store.Files;
 using JarLabel.Store.Shops;
 
@@ -31,13 +32,34 @@ public sealed class Devices
         try
         {
             return File.Exists(folder.Devices)
-                ? Result<IReadOnlyList<Device>>.Of(JsonSerializer.Deserialize(InputFile.ReadAllBytes(folder.Devices), DeviceContext.Default.DeviceArray) ?? [])
+                ? StrictJson.ReadList(Path.GetFileName(folder.Devices), WebProblems.DevicesCode, DataFile.Read(folder.Devices), One)
                 : Result<IReadOnlyList<Device>>.Of([]);
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             return WebProblems.DevicesUnreadable(folder.Devices, fault.Message);
         }
+    }
+
+    private static Device One(FieldReader fields)
+    {
+        var device = new Device(fields.Text("id"), fields.Text("name"), Moment(fields), fields.Text("tokenSha256"));
+        if (device.TokenSha256.Length != TokenBytes * 2 || !device.TokenSha256.All(char.IsAsciiHexDigit))
+        {
+            fields.Refuse("tokenSha256", "Wanted are 64 hexadecimal digits, as pairing wrote them.");
+        }
+
+        return device;
+    }
+
+    private static DateTime Moment(FieldReader fields)
+    {
+        if (!DateTime.TryParse(fields.Text("paired"), CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
+        {
+            fields.Refuse("paired", "Wanted is local time such as 2026-03-09T14:30:00.");
+        }
+
+        return moment;
     }
 
     /// <summary>Takes a device's right to record.</summary>

@@ -1,4 +1,6 @@
+using JarLabel.Bench.Lists;
 using JarLabel.Core;
+using JarLabel.Core.Jars;
 using JarLabel.Store;
 using JarLabel.Store.Index;
 
@@ -10,17 +12,27 @@ namespace JarLabel.Bench.Labels.Many;
 internal sealed record JarPick(IReadOnlyList<JarCopies> Jars, IReadOnlyList<int> LeftOut)
 {
     /// <summary>How many labels that makes.</summary>
-    internal int Labels => Jars.Sum(jar => jar.Copies);
+    internal long Labels => Jars.Sum(jar => (long)jar.Copies);
+
+    /// <summary>What should be known of the choice.</summary>
+    internal IReadOnlyList<Problem> Cautions { get; init; } = [];
 
     private const int AtOnce = 1000;
 
     /// <summary>Looks them up. A jar named by itself must be on a shelf; of a run, a shelf or the whole shop those are taken that are.</summary>
     internal static Result<JarPick> Of(Workbench bench, LedgerView ledger, JarsWanted wanted, int copies)
     {
-        var (jars, leftOut, problems) = (new List<JarCopies>(), new List<int>(), new List<Problem>());
+        var (jars, added, leftOut, problems) = (new OrderedDictionary<int, int>(), new SortedSet<int>(), new List<int>(), new List<Problem>());
+        if (wanted.Named.Sum(wish => 1L + wish.Jars.Last.Value - wish.Jars.First.Value) is > JarSpan.Longest and var numbers)
+        {
+            return ListProblems.TooManyJars(numbers);
+        }
+
         foreach (var wish in wanted.Named)
         {
-            Take(ledger, wish, copies, jars, leftOut, problems);
+            var taken = OnShelf(ledger, wish, leftOut, problems);
+            added.UnionWith(wish.AddsUp ? taken.Where(jars.ContainsKey) : []);
+            Add(jars, taken, wish.Copies ?? copies, wish.AddsUp);
         }
 
         if (wanted.Shelf is not null && !bench.Settings.Shelf(wanted.Shelf).TryGet(out _, out var noShelf))
@@ -35,21 +47,36 @@ internal sealed record JarPick(IReadOnlyList<JarCopies> Jars, IReadOnlyList<int>
 
         if (wanted.All || wanted.Shelf is not null)
         {
-            jars.AddRange(OnShelf(ledger, wanted.All ? null : wanted.Shelf).Order().Select(jar => new JarCopies(jar, copies)));
+            Add(jars, OnShelf(ledger, wanted.All ? null : wanted.Shelf).Order(), copies, addUp: false);
         }
 
-        return jars.Count == 0 ? BenchProblems.NoJarsToLabel(wanted.Shelf) : new JarPick([.. jars.DistinctBy(jar => jar.Jar)], leftOut);
+        return jars.Count == 0 ? BenchProblems.NoJarsToLabel(wanted.Shelf) : new JarPick([.. jars.Select(jar => new JarCopies(jar.Key, jar.Value))], leftOut)
+        {
+            Cautions = added.Count > 0 ? [ListProblems.CopiesAddUp([.. added.Select(jar => (JarNumber.From(jar), jars[jar]))])] : [],
+        };
     }
 
-    private static void Take(LedgerView ledger, JarWish wish, int copies, List<JarCopies> jars, List<int> leftOut, List<Problem> problems)
+    private static void Add(OrderedDictionary<int, int> jars, IEnumerable<int> more, int copies, bool addUp)
     {
-        var (span, before) = (wish.Jars, jars.Count);
+        foreach (var jar in more)
+        {
+            if (!jars.TryAdd(jar, copies) && addUp)
+            {
+                jars[jar] += copies;
+            }
+        }
+    }
+
+    /// <summary>The jars of one wish that are on a shelf.</summary>
+    private static List<int> OnShelf(LedgerView ledger, JarWish wish, List<int> leftOut, List<Problem> problems)
+    {
+        var (span, jars) = (wish.Jars, new List<int>());
         for (var number = span.First.Value; number <= span.Last.Value; number++)
         {
             var entry = ledger.Jar(number);
             if (entry is { OnShelf: true })
             {
-                jars.Add(new JarCopies(number, wish.Copies ?? copies));
+                jars.Add(number);
             }
             else if (entry is not null && !span.IsOne)
             {
@@ -57,12 +84,14 @@ internal sealed record JarPick(IReadOnlyList<JarCopies> Jars, IReadOnlyList<int>
             }
         }
 
-        if (jars.Count == before)
+        if (jars.Count == 0)
         {
             problems.Add(span.IsOne
                 ? BenchProblems.JarNotOnShelf(span.First, ledger.Jar(span.First.Value) is not null, wish.Where)
                 : BenchProblems.NoJarsInRun(span, wish.Where));
         }
+
+        return jars;
     }
 
     private static IEnumerable<int> OnShelf(LedgerView ledger, string? shelf)

@@ -26,14 +26,14 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelPress pres
 
     internal Result<WrittenLabels> Write(JarPick pick, string? file)
     {
-        var count = pick.Labels;
+        var count = (int)pick.Labels;
         var path = file ?? UsualPath();
         return ShopLives.Of(bench, step).Then(lives => SheetsInUse.TakeNext(bench, step, stock.Sheet, count, start).Then(places =>
             Draw(path, filler.Fill(Labels(pick.Jars, places, lives))).Then(drawn => Record(drawn).Then<WrittenLabels>(_ => new WrittenLabels(
                 path, stock.Design.Id, stock.Sheet.Id, pick.Jars.Count, count, pages, places[0], places[^1], pick.LeftOut, filler.WithMoved)
             {
                 Redated = [.. labelled.Where(jar => jar.Redated is not null).Select(jar => jar.Jar)],
-                Cautions = cautions.All,
+                Cautions = [.. pick.Cautions, .. cautions.All],
             }))));
     }
 
