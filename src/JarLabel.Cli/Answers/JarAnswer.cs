@@ -16,7 +16,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(session, jar)
-            .Rows([.. Recipe(session, jar), .. Keeping(jar), .. Label(outcome.Label)])
+            .Rows([.. Recipe(session, jar), .. Keeping(jar), ("dissolving", DissolveWords.Safely), .. Label(outcome.Label)])
             .Gap().Rows(HazardRows(session, outcome.Hazards));
         return With(session, outcome, Ahead(session, screen, jar), history: false);
     }
@@ -109,7 +109,7 @@ internal static class JarAnswer
     };
 
     private static IEnumerable<(string, string?)> HazardRows(Session session, HazardAssessment hazards) =>
-        hazards.StatementTexts(session.Workbench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text));
+        DangerRows.Of(session, hazards);
 
     private static Answer With(Session session, BenchOutcome outcome, Screen screen, bool history) =>
         Answer.Of(screen, Json(session, outcome, history), c => c.JarAnswerJson, outcome.Cautions);
@@ -122,7 +122,7 @@ internal static class JarAnswer
             JarJson.Of(jar, session.Workbench.Now),
             RecipeJson.Of(jar.Contents, session.Workbench.Catalog),
             outcome.Step is { } step ? StepJson.Of(step) : null,
-            HazardsJson.Of(outcome.Hazards),
+            HazardsJson.Of(outcome.Hazards, session.Workbench.Settings.PoisonCenter),
             label is null ? null : LabelJson.Of(label),
             history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
             outcome.Cautions)
