@@ -20,10 +20,10 @@ internal static class BenchProblems
         new("JL221", $"The shop's files in this folder cannot be read: {why} Give the folder back its read permission, or take it away.", folder);
 
     internal static Problem StoragePassed(StorageLimit limit) =>
-        new("JL176", $"{limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first.)", "--container");
+        new("JL176", $"{limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "--container");
 
     internal static Problem ShelfOverLimit(string shelf, StorageLimit limit) =>
-        new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first.)", "--shelf");
+        new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "--shelf");
 
     internal static Problem PictureOfManyPages(string file, int pages) =>
         new("JL331", $"{pages} pages do not fit one picture; write a PDF, such as {Path.GetFileNameWithoutExtension(file)}.pdf, or ask for less at once, such as one shelf or one jar.", file);

@@ -71,7 +71,7 @@ public sealed class StockTests : IDisposable
         Assert.Contains($"\"{code}\"", shop.Run("check", "--json").Result, StringComparison.Ordinal);
     }
 
-    // 27 CFR 20.117: more than 4 % of methanol by weight, so these words. On the smallest bottle stock other things make room for them.
+    // 16 CFR 1500.14(b)(4): 4 % and more of methanol by weight, so these words. On the smallest bottle stock other things make room for them.
     [Theory]
     [InlineData("denatured-unknown")]
     [InlineData("denatured-methanol-50")]

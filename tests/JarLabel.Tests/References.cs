@@ -8,6 +8,8 @@ public static class References
     public const string FineWoodworking = "Fine Woodworking";
     public const string OimlR22 = "OIML R 22";
     public const string Cfr27 = "27 CFR";
+    public const string Cfr16 = "16 CFR";
+    public const string PoisonHelp = "Poison Help";
     public const string NioshPocketGuide = "NIOSH Pocket Guide";
     public const string NioshIdlh = "NIOSH IDLH";
     public const string PrudentPractices = "Prudent Practices";
@@ -64,6 +66,8 @@ public static class References
         [FineWoodworking] = new("Shellac Conversion Ratios, and articles", "Fine Woodworking magazine", "as reprinted", "read"),
         [OimlR22] = new("International Alcoholometric Tables, general formula", "OIML; Directive 76/766/EEC annex", "1975", "read"),
         [Cfr27] = new("Code of Federal Regulations, title 27 (parts 19, 20, 21, 30)", "US Alcohol and Tobacco Tax and Trade Bureau", "as codified", "read"),
+        [Cfr16] = new("Code of Federal Regulations, title 16: 1500.14(a)(4) and 1700.14(a)(8), edition of 2008; 1500.14(b)(4) as South Carolina 5-394(b)(2) and Oregon 333-016-0065 print it", "US Consumer Product Safety Commission", "2008", "read"),
+        [PoisonHelp] = new("Poison Help, and the poison centers' first-aid tips", "US Health Resources and Services Administration; American Association of Poison Control Centers", "2016", "read"),
         [NioshPocketGuide] = new("Pocket Guide to Chemical Hazards", "NIOSH", "online edition", "read"),
         [NioshIdlh] = new("Documentation for Immediately Dangerous to Life or Health Concentrations", "NIOSH", "1994", "read"),
         [PrudentPractices] = new("Prudent Practices in the Laboratory, LCSS sheets", "US National Research Council", "1995", "read"),

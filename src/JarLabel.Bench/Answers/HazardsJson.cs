@@ -1,4 +1,5 @@
 using JarLabel.Core.Hazards;
+using JarLabel.Core.Labels;
 
 namespace JarLabel.Bench.Answers;
 
@@ -18,7 +19,18 @@ internal sealed record HazardsJson(
     IReadOnlyList<string> Doubts,
     IReadOnlyList<string> Unverified)
 {
-    internal static HazardsJson Of(HazardAssessment hazards) => new(
+    /// <summary>The poison wording that the rules want on it; empty where they want none.</summary>
+    public required IReadOnlyList<string> PoisonWording { get; init; }
+
+    /// <summary>First aid in whole sentences, the gravest first.</summary>
+    public required IReadOnlyList<string> FirstAid { get; init; }
+
+    /// <summary>True when it should stand under a child-resistant lid.</summary>
+    public required bool ChildResistantLid { get; init; }
+
+    /// <param name="hazards">The hazards.</param>
+    /// <param name="poisonCenter">The poison center's number as the shop set it.</param>
+    internal static HazardsJson Of(HazardAssessment hazards, string? poisonCenter) => new(
         hazards.Rules.ToString().ToLowerInvariant(),
         hazards.SignalText,
         hazards.Pictograms,
@@ -31,5 +43,10 @@ internal sealed record HazardsJson(
         hazards.FlashPointCelsius,
         hazards.Why,
         hazards.Doubts,
-        hazards.Unverified);
+        hazards.Unverified)
+    {
+        PoisonWording = hazards.PoisonWording ? PoisonWords.Words : [],
+        FirstAid = FirstAidWords.Of(hazards, poisonCenter),
+        ChildResistantLid = Core.Hazards.ChildResistantLid.WantedOn(hazards),
+    };
 }

@@ -15,7 +15,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(bench, jar)
-            .Rows([.. Recipe(bench, jar), .. Keeping(jar), .. Label(outcome.Label)])
+            .Rows([.. Recipe(bench, jar), .. Keeping(jar), ("dissolving", DissolveWords.Safely), .. Label(outcome.Label)])
             .Gap().Rows(HazardRows(bench, outcome.Hazards));
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }
@@ -108,7 +108,7 @@ internal static class JarAnswer
     };
 
     private static IEnumerable<(string, string?)> HazardRows(Workbench bench, HazardAssessment hazards) =>
-        hazards.StatementTexts(bench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text));
+        DangerRows.Of(bench, hazards);
 
     private static Answer With(Workbench bench, BenchOutcome outcome, Screen screen, bool history) =>
         Answer.Of(screen, Json(bench, outcome, history), c => c.JarAnswerJson, outcome.Cautions);
@@ -121,7 +121,7 @@ internal static class JarAnswer
             JarJson.Of(jar, bench.Now),
             RecipeJson.Of(jar.Contents, bench.Catalog),
             outcome.Step is { } step ? StepJson.Of(step) : null,
-            HazardsJson.Of(outcome.Hazards),
+            HazardsJson.Of(outcome.Hazards, bench.Settings.PoisonCenter),
             label is null ? null : LabelJson.Of(label),
             history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
             outcome.Cautions)

@@ -18,6 +18,9 @@ internal sealed record ShopJson(
     IReadOnlyList<ShelfSettingJson> Shelves,
     IReadOnlyList<PrinterSettingJson> Printers)
 {
+    /// <summary>The poison center's number as set; null where the one of the rules' region is printed.</summary>
+    public string? PoisonCenter { get; init; }
+
     internal static ShopJson Of(ShopFolder folder, ShopSettings settings) => new(
         folder.Path,
         settings.Name,
@@ -31,5 +34,6 @@ internal sealed record ShopJson(
         settings.Learning.StillGood,
         settings.Learning.Spread,
         [.. settings.Shelves.Select(s => new ShelfSettingJson(s.Name, s.Temperature.DegreesCelsius))],
-        [.. settings.Printers.Select(p => new PrinterSettingJson(p.Name, p.Uri))]);
+        [.. settings.Printers.Select(p => new PrinterSettingJson(p.Name, p.Uri))])
+    { PoisonCenter = settings.PoisonCenter };
 }

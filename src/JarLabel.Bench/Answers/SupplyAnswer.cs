@@ -17,7 +17,7 @@ internal static class SupplyAnswer
 
     internal static Answer Of(Workbench bench, BottleOutcome outcome) => Answer.Of(
         Screen(bench, outcome).Next(Next(bench, outcome.Bottle)),
-        Json(outcome),
+        Json(bench, outcome),
         c => c.BottleAnswerJson,
         outcome.Cautions);
 
@@ -79,13 +79,13 @@ internal static class SupplyAnswer
             ("went to", bottle.Taken.Count == 0 ? null : "jar " + string.Join(", ", bottle.Taken.Select(t => t.For).Distinct())),
             ("note", bottle.Note),
             .. Label(outcome.Label),
-        ]).Gap().Rows(outcome.Hazards.StatementTexts(bench.Catalog).Select((text, i) => (i == 0 ? outcome.Hazards.SignalText ?? "hazards" : "", (string?)text)));
+        ]).Gap().Rows(DangerRows.Of(bench, outcome.Hazards));
     }
 
     internal static BagAnswerJson Json(BagOutcome outcome) => new(BagJson.Of(outcome.Bag), SupplyLabelJson.Of(outcome.Label), outcome.Cautions);
 
-    internal static BottleAnswerJson Json(BottleOutcome outcome) =>
-        new(BottleJson.Of(outcome.Bottle), HazardsJson.Of(outcome.Hazards), SupplyLabelJson.Of(outcome.Label), outcome.Cautions);
+    internal static BottleAnswerJson Json(Workbench bench, BottleOutcome outcome) =>
+        new(BottleJson.Of(outcome.Bottle), HazardsJson.Of(outcome.Hazards, bench.Settings.PoisonCenter), SupplyLabelJson.Of(outcome.Label), outcome.Cautions);
 
     private static IEnumerable<(string, string?)> Label(WrittenSupplyLabel? label) => label is null
         ? []

@@ -10,7 +10,7 @@ internal static class JarCautions
 {
     internal static Problem[] Of(Workbench bench, Jar jar, HazardAssessment hazards) =>
     [
-        .. OfLiquid(bench, jar).Concat(OfFlakes(bench, jar)).Concat(StorageCautions.Of(jar.Container, hazards, bench.Catalog)).Distinct(),
+        .. OfLiquid(bench, jar).Concat(OfFlakes(bench, jar)).Concat(BatchCautions.OfLid(hazards)).Concat(StorageCautions.Of(jar.Container, hazards, bench.Catalog)).Distinct(),
     ];
 
     private static IEnumerable<Problem> OfLiquid(Workbench bench, Jar jar) => jar.Contents.Recipe is { } recipe

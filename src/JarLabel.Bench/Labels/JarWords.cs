@@ -29,6 +29,7 @@ public static class JarWords
         ArgumentNullException.ThrowIfNull(history);
         var settings = bench.Settings;
         return OwnWords.Drawn(JarLabelText.For(new LabelFacts(
-            history.Jar, [.. history.Events.Select(e => e.Event)], hazards, bench.Catalog, settings.Name, settings.Contact, settings.BaseUrl?.ToString())), new SkiaRuler());
+            history.Jar, [.. history.Events.Select(e => e.Event)], hazards, bench.Catalog, settings.Name, settings.Contact, settings.BaseUrl?.ToString())
+        { PoisonCenter = settings.PoisonCenter }), new SkiaRuler());
     }
 }

@@ -54,7 +54,8 @@ public static class WriteNotice
         bench.Catalog,
         bench.Metric,
         bench.Settings.Name,
-        bench.Settings.Contact);
+        bench.Settings.Contact)
+    { PoisonCenter = bench.Settings.PoisonCenter };
 
     /// <summary>The air is reckoned with the solvents on the shelf that are the worst to breathe and the first to burn.</summary>
     private static AirAssessment? WorstAir(Workbench bench, IReadOnlyList<string> solvents, AirQuestion question) => RoomAirAssessor.Worst(solvents

@@ -31,7 +31,7 @@ internal sealed class SampleTexts(Workbench bench, Jar jar, LabelText ofJar)
     {
         "bag" => SupplyLabelText.For(new Bag(SupplyNumber.From(3), Grade, Mass.FromKilograms(1), Mass.FromKilograms(1), Today, null), bench.Catalog, SupplyWords.Owner(bench)),
         "bottle" => OfBottle(),
-        "notice" => ShelfNotice.For(new NoticeFacts(jar.Shelf, Today, ShelfContents.Stock(bench, [jar], []), null, bench.Rules, bench.Catalog, bench.Metric, bench.Settings.Name, bench.Settings.Contact)),
+        "notice" => ShelfNotice.For(new NoticeFacts(jar.Shelf, Today, ShelfContents.Stock(bench, [jar], []), null, bench.Rules, bench.Catalog, bench.Metric, bench.Settings.Name, bench.Settings.Contact) { PoisonCenter = bench.Settings.PoisonCenter }),
         "tag" or "slip" or "lid" when bench.Settings.BaseUrl is null => ofJar with { Code = AtAnAddress },
         _ => ofJar,
     };
@@ -46,6 +46,6 @@ internal sealed class SampleTexts(Workbench bench, Jar jar, LabelText ofJar)
     private LabelText OfBottle()
     {
         var bottle = new Bottle(SupplyNumber.From(2), Solvent, Volume.FromLiters(1), Volume.FromLiters(1), Today, jar.Shelf, ContainerMaterial.Glass, null);
-        return SupplyLabelText.For(bottle, SupplyWords.Hazards(bench, bottle), bench.Catalog, SupplyWords.Owner(bench));
+        return SupplyLabelText.For(bottle, SupplyWords.Hazards(bench, bottle), bench.Catalog, SupplyWords.Owner(bench), bench.Settings.PoisonCenter);
     }
 }

@@ -5,6 +5,7 @@ using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
+using JarLabel.Core.Mixing;
 using JarLabel.Core.Supplies;
 using JarLabel.Store;
 using UnitsNet;
@@ -72,13 +73,13 @@ public static class BottleDesk
         SupplyBook.Bottle(step, number).Then(bottle =>
         {
             var outcome = Of(bench, bottle);
-            outcome = outcome with { Cautions = [.. step.Cautions, .. Stored(bench, outcome), .. ShelfCautions.Of(bench, step, bottle.Shelf)] };
+            outcome = outcome with { Cautions = [.. step.Cautions, .. BatchCautions.OfLid(outcome.Hazards), .. Stored(bench, outcome), .. ShelfCautions.Of(bench, step, bottle.Shelf)] };
             if (choice is null)
             {
                 return outcome;
             }
 
-            var text = SupplyLabelText.For(bottle, outcome.Hazards, bench.Catalog, SupplyWords.Owner(bench));
+            var text = SupplyLabelText.For(bottle, outcome.Hazards, bench.Catalog, SupplyWords.Owner(bench), bench.Settings.PoisonCenter);
             return labels.Write(step, new SupplyCode(SupplyKind.Bottle, number), text, choice, file, labels.RulesFor(bottle, text))
                 .Then<BottleOutcome>(label => outcome with { Label = label, Cautions = [.. outcome.Cautions, .. LabelCautions.Of($"bottle {number}", bottle.Note)] });
         });

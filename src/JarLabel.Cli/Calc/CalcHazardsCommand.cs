@@ -2,6 +2,7 @@ using System.CommandLine;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Hazards;
+using JarLabel.Core.Labels;
 
 namespace JarLabel.Cli.Calc;
 
@@ -21,11 +22,13 @@ internal static class CalcHazardsCommand
             var hazards = MixtureClassifier.Classify(mixtures, session.Workbench.Rules, catalog);
             var screen = new Screen().Title($"{hazards.SignalText ?? "No signal word"} · {string.Join(", ", hazards.ClassCodes)}").Gap()
                 .Rows(hazards.Statements.Zip(hazards.StatementTexts(catalog), (_, text) => text).Select((text, i) => (i == 0 ? "says" : "", (string?)text)))
+                .Rows(hazards.PoisonWording ? [("poison", PoisonWords.Text), ("", "with the skull and crossbones and the signal word (16 CFR 1500.14(b)(4))")] : [])
+                .Rows(FirstAidWords.Of(hazards, session.Workbench.Settings.PoisonCenter).Select((text, i) => (i == 0 ? "first aid" : "", (string?)text)))
                 .Rows(("pictograms", string.Join(", ", hazards.Pictograms)))
                 .Gap().Rows(hazards.Why.Select((why, i) => (i == 0 ? "why" : "", (string?)why)))
                 .Rows(hazards.Doubts.Select((doubt, i) => (i == 0 ? "doubt" : "", (string?)doubt)))
                 .Rows(hazards.Unverified.Select((figure, i) => (i == 0 ? "unverified" : "", (string?)figure)));
-            return Answer.Of(screen, new HazardsAnswerJson(HazardsJson.Of(hazards)), c => c.HazardsAnswerJson);
+            return Answer.Of(screen, new HazardsAnswerJson(HazardsJson.Of(hazards, session.Workbench.Settings.PoisonCenter)), c => c.HazardsAnswerJson);
         });
     }
 }

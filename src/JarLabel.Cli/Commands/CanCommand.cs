@@ -1,7 +1,6 @@
 using System.CommandLine;
 using JarLabel.Bench.Cans;
 using JarLabel.Bench.Typing;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
@@ -30,8 +29,8 @@ internal static class CanCommand
         var name = typed.Needed(Name, Words.PrintedUpTo(CanWords.LongestName));
         var measure = typed.Switch(ByVolume) ? Measure.Volume : Measure.Weight;
         var contents = typed.Needed(Contains, Example, (text, where) => ContentsText.Read(text, measure, session.Workbench.Catalog, where));
-        return typed.Then(() => CanBook.Add(session.Workbench, new CanRequest(name, contents, typed.Text(Id))).Then<Answer>(can => CanAnswer.Of(session, can)));
+        return typed.Then(() => CanBook.Add(session.Workbench, new CanRequest(name, contents, typed.Text(Id))).Then<Answer>(can => CanAnswer.Of(session.Workbench, can)));
     }
 
-    private static Result<Answer> List(Typed typed, Session session) => CanBook.All(session.Workbench).Then<Answer>(cans => CanAnswer.Of(session, cans));
+    private static Result<Answer> List(Typed typed, Session session) => CanBook.All(session.Workbench).Then<Answer>(cans => CanAnswer.Of(session.Workbench, cans));
 }

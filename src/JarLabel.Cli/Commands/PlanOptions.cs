@@ -14,7 +14,7 @@ internal sealed class PlanOptions
     private readonly Option<string[]> areas = new("--area") { Description = "What is covered: \"14 sq ft\", \"1.3 m2\"; one for each --for.", HelpName = "area" };
     private readonly Option<string[]> coats = new("--coats") { Description = "How many coats; one for each --for.", HelpName = "number" };
     private readonly Option<string[]> cuts = new("--cut") { Description = "The cut, for each --for; else 1 lb to wash and seal, 1 1/2 to pad and brush, 3 to spray.", HelpName = "cut" };
-    private readonly Option<string> waste = new("--waste") { Description = "What is lost, per cent of what comes onto the wood; else 10 to 15, to spray 50: guesses.", HelpName = "percent" };
+    private readonly Option<string> waste = new("--waste") { Description = "What is lost, per cent of what comes onto the wood; else 10 to 15, to spray 120 (55 % of what is sprayed misses the wood): guesses.", HelpName = "percent" };
     private readonly Option<string> spread = new("--spread") { Description = $"How far a coat spreads; else \"{JobLine.UsualSpread}\", a guess.", HelpName = "spread" };
 
     internal void AddTo(Command command)

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using JarLabel.Bench.Recording;
-using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 

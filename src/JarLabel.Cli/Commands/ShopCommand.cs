@@ -3,6 +3,8 @@ using System.Globalization;
 using JarLabel.Bench.Changing;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
 using JarLabel.Store.Shops;
 
 namespace JarLabel.Cli.Commands;
@@ -42,6 +44,7 @@ internal static class ShopCommand
         new Screen().Title($"Shop in {session.Workbench.Folder.Path}").Gap().Rows(
             ("name", settings.Name ?? "none"),
             ("contact", settings.Contact ?? "none"),
+            ("poison-center", PoisonCenter.Number(settings.Rules, settings.PoisonCenter) + (settings.PoisonCenter is null ? settings.Rules == RuleSet.Osha ? ", the US number" : ", emergencies; set your country's poison centre" : "")),
             ("base-url", settings.BaseUrl?.Text ?? "none: codes on labels are plain text that needs no network"),
             ("rules", settings.Rules.ToString().ToLowerInvariant()),
             ("units", settings.Metric ? "metric" : "us"),

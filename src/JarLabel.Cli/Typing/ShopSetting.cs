@@ -19,6 +19,7 @@ internal static class ShopSetting
     {
         ["name"] = Setting((s, name) => s with { Name = name }, Words.PrintedUpTo(60), s => s with { Name = null }),
         ["contact"] = Setting((s, contact) => s with { Contact = contact }, Words.PrintedUpTo(60), s => s with { Contact = null }),
+        ["poison-center"] = Setting((s, number) => s with { PoisonCenter = number }, Words.PrintedUpTo(40), s => s with { PoisonCenter = null }),
         ["base-url"] = Setting((s, address) => s with { BaseUrl = address }, ShopAddress.Read, s => s with { BaseUrl = null }),
         ["rules"] = Setting((s, rules) => s with { Rules = rules }, Words.Rules, s => s with { Rules = Usual.Rules }),
         ["units"] = Setting((s, metric) => s with { Metric = metric }, Words.Metric, s => s with { Metric = Usual.Metric }),
@@ -40,7 +41,7 @@ internal static class ShopSetting
     internal static IEnumerable<string> Names => Changes.Keys;
 
     internal static Result<ShopSettings> Change(Workbench bench, string name, string value) =>
-        Changes.TryGetValue(name, out var change) ? change(bench, value.Trim()) : TypingProblems.NotAChoice(name, "SETTING", Names);
+        Changes.TryGetValue(name.Replace("centre", "center", StringComparison.OrdinalIgnoreCase), out var change) ? change(bench, value.Trim()) : TypingProblems.NotAChoice(name, "SETTING", Names);
 
     private static Func<Workbench, string, Result<ShopSettings>> Setting<T>(
         Func<ShopSettings, T, ShopSettings> put, Func<string, string, Result<T>> read, Func<ShopSettings, ShopSettings> takeBack)

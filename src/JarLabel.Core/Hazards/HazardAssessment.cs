@@ -54,6 +54,9 @@ public sealed record HazardAssessment
     /// <summary>Methanol, percent by weight, at the most.</summary>
     public decimal MethanolPercent { get; init; }
 
+    /// <summary>True when there is enough methanol in it that whoever swallowed it calls at once.</summary>
+    public bool MethanolCounts => MethanolPercent >= Core.Hazards.Precautions.MethanolCalledFrom;
+
     /// <summary>False when nobody knows what is in it, and the answer is the worst of what it may be.</summary>
     public required bool CompositionKnown { get; init; }
 

@@ -19,14 +19,23 @@ public static class HazardWords
         ];
     }
 
+    private const string Call = "POISON CENTER/doctor";
+
     /// <summary>Precautionary statements in words.</summary>
     /// <param name="codes">Which, such as <see cref="HazardAssessment.LabelPrecautions"/>.</param>
     /// <param name="rules">Whose spelling.</param>
     /// <param name="catalog">Where the texts are.</param>
-    public static IReadOnlyList<string> PrecautionTexts(IEnumerable<string> codes, RuleSet rules, ShopCatalog catalog)
+    /// <param name="poisonCenter">The number to call, put behind the first "POISON CENTER"; null for none.</param>
+    public static IReadOnlyList<string> PrecautionTexts(IEnumerable<string> codes, RuleSet rules, ShopCatalog catalog, string? poisonCenter = null)
     {
         ArgumentNullException.ThrowIfNull(catalog);
-        return [.. codes.Select(code => catalog.Phrases.Require(code).Text(rules))];
+        var texts = codes.Select(code => catalog.Phrases.Require(code).Text(rules)).ToArray();
+        if (poisonCenter is not null && Array.FindIndex(texts, text => text.Contains(Call, StringComparison.Ordinal)) is >= 0 and var first)
+        {
+            texts[first] = texts[first].Replace(Call, $"POISON CENTER ({poisonCenter})/doctor", StringComparison.Ordinal);
+        }
+
+        return texts;
     }
 
     private static string Named(HazardAssessment assessment, Phrase phrase) => phrase.Text(assessment.Rules).Replace(

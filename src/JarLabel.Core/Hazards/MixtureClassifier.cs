@@ -17,20 +17,21 @@ public static class MixtureClassifier
         ArgumentNullException.ThrowIfNull(catalog);
         var mixtures = possible.Select(m => new ClassifiedMixture(m, rules, catalog.Classes, settings ?? HazardSettings.Careful))
             .OrderBy(m => m.Flash?.Celsius ?? double.MaxValue).ToArray();
+        var methanol = possible.Max(m => m.PercentOf(Substance.MethanolId));
         var hazards = WorstRungs(mixtures.SelectMany(m => m.Findings), catalog.Classes);
         return new()
         {
             Rules = rules,
             Hazards = hazards,
             Pictograms = PictogramPrecedence.Keep(hazards, rules),
-            Precautions = Precautions.Of(hazards, catalog.Phrases),
+            Precautions = Precautions.Of(hazards, methanol, catalog.Phrases),
             OralAte = mixtures.Min(m => m.Oral.Ate),
             DermalAte = mixtures.Min(m => m.Dermal.Ate),
             VaporAte = mixtures.Min(m => m.Vapor.Ate),
             FlashPointCelsius = mixtures.Min(m => m.Flash?.Celsius),
             FlammableCategory = CategoryOf(hazards),
             PoisonWording = possible.Any(m => PoisonWords.WantedOn(m, rules)),
-            MethanolPercent = possible.Max(m => m.PercentOf(Substance.MethanolId)),
+            MethanolPercent = methanol,
             CompositionKnown = possible.Count == 1 || InRanges(possible),
             Doubts = [.. NotKnown(possible), .. mixtures.SelectMany(m => m.Doubts).Distinct()],
             Unverified = [.. mixtures.SelectMany(m => m.Unverified).Concat(hazards.SelectMany(h => UnverifiedFigures.Of(h.Class))).Concat(UnverifiedFigures.Of(rules)).Distinct()],

@@ -3,16 +3,14 @@ namespace JarLabel.Core.Labels;
 /// <summary>How to treat the jar, in whole sentences, the most important first. Common practice.</summary>
 internal static class HandlingWords
 {
-    /// <summary>What to do with rags.</summary>
-    internal const string Rags = "Spread alcohol rags singly outdoors to dry. Rags with drying oil heat by themselves: flat outdoors, or under water in a closed metal can.";
-
     internal static IReadOnlyList<string> For(LabelFacts facts) =>
     [
         .. facts.Hazards.Doubts,
         "Use-by is an estimate: past the test date let a few drops dry on glass. Still soft or tacky after 15 minutes, or marked by a thumbnail later: discard.",
         "Keep the lid tight, cool and dark: alcohol draws water from the air and the finish blushes.",
         .. Wax(facts),
-        Rags,
+        DissolveWords.Safely,
+        RagWords.AtTheBench,
     ];
 
     private static string[] Wax(LabelFacts facts) =>

@@ -68,8 +68,12 @@ public static class JarLabelText
 
     private static void AddWhereKnown(Dictionary<string, IReadOnlyList<string>> words, LabelFacts facts)
     {
-        Add("signal", facts.Hazards.SignalText?.ToUpperInvariant());
-        Add("poison", facts.Hazards.PoisonWording ? string.Join(". ", PoisonWords.Words) + "." : null);
+        foreach (var (key, wordings) in DangerWords.Of(facts.Hazards))
+        {
+            words[key] = wordings;
+        }
+
+        Add("rags", RagWords.ForLabel(facts.Jar.Job));
         Add("owner", Joined(facts.ShopName, facts.Contact), facts.ShopName);
         Add("job", facts.Jar.Job);
         Add("note", facts.Jar.Note);
@@ -87,7 +91,8 @@ public static class JarLabelText
     private static Dictionary<string, IReadOnlyList<string>> Lists(LabelFacts facts) => new(StringComparer.Ordinal)
     {
         ["hazards"] = facts.Hazards.StatementTexts(facts.Catalog),
-        ["precautions"] = HazardWords.PrecautionTexts(facts.Hazards.Precautions, facts.Hazards.Rules, facts.Catalog),
+        ["precautions"] = HazardWords.PrecautionTexts(facts.Hazards.Precautions, facts.Hazards.Rules, facts.Catalog, PoisonCenter.Number(facts.Hazards.Rules, facts.PoisonCenter)),
+        ["firstAid"] = FirstAidWords.Of(facts.Hazards, facts.PoisonCenter),
         ["handling"] = HandlingWords.For(facts),
     };
 

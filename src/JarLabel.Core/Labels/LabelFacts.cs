@@ -19,4 +19,8 @@ public sealed record LabelFacts(
     ShopCatalog Catalog,
     string? ShopName,
     string? Contact,
-    string? BaseUrl);
+    string? BaseUrl)
+{
+    /// <summary>The poison center's number as the shop set it; null for that of the rules' region.</summary>
+    public string? PoisonCenter { get; init; }
+}

@@ -1,4 +1,5 @@
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
 
 namespace JarLabel.Core.Labels;
 
@@ -8,23 +9,21 @@ internal static class NoticeDuties
 {
     internal static IReadOnlyList<IReadOnlyList<string>> Of(NoticeFacts facts)
     {
-        var vapor = facts.Rules == RuleSet.Osha ? "Vapor" : "Vapour";
+        var us = facts.Rules == RuleSet.Osha;
+        var vapor = us ? "vapor" : "vapour";
         var methanol = facts.Stock.WithMethanol.Count > 0 || facts.Stock.Toxic;
         return
         [
-            ["Flame", $"{vapor} is heavier than air: it runs along the floor and flashes back. No spark, heater or pilot light. A burning alcohol flame is nearly invisible by day."],
-            ["Air", "Doors open and a fan that blows outdoors, its motor out of the vapour; a dust extractor does not help.".Replace("vapour", vapor.ToLowerInvariant(), StringComparison.Ordinal)],
-            ["Pour", "Over a tray; bond metal cans of more than 5 L. Gloves and goggles." + (methanol ? " Methanol soon goes through nitrile gloves, and a cartridge mask does not hold it." : "")],
-            ["Rags", "Alcohol: spread singly outdoors to dry. With drying oil they heat by themselves and burn: flat outdoors, or under water in a closed metal can."],
-            ["Spill", "Flames and switches off, air, soak up, carry outdoors."],
-            ["Fire", "Alcohol-resistant foam, powder or CO₂. If it is not out at once: get out, shut the door, call the fire service."],
-            ["First aid", methanol ? Poisoned : Splashed],
-            ["Waste", "To the hazardous-waste point, never the drain. Keep locked from children; no drinking vessels."],
+            ["First aid", string.Join(' ', FirstAidWords.Of(methanol, facts.Rules, facts.PoisonCenter))],
+            .. facts.Stock.Liquids.Any(l => l.Hazards.PoisonWording) ? (string[][])[["Poison", PoisonWords.Text]] : [],
+            ["Fire", $"Alcohol-resistant foam, powder or CO₂, no jet of water. Not out at once: get out, shut the door, call {PoisonCenter.Emergency(facts.Rules)}."],
+            ["Spill", "No flame. Touch no switch; cut the power from outside. Air, soak up, carry outdoors."],
+            ["Flame", $"{Capital.Of(vapor)} is heavier than air: it runs along the floor and flashes back. No spark, heater or pilot light. The flame is nearly invisible by day."],
+            ["Air", $"Doors open, a fan that blows outdoors, its motor out of the {vapor}; a dust extractor does not help."],
+            ["Pour", $"Over a tray; nozzle and metal container bonded and grounded at any size{(us ? " (29 CFR 1910.106(e)(6)(ii))" : "")}. Gloves, goggles.{(methanol ? " Methanol soon goes through nitrile, and a cartridge mask does not hold it." : "")}"],
+            ["Dissolve", "In warm water away from any flame; no stove, blender or grinder near alcohol."],
+            ["Rags", "Alcohol: spread singly outdoors to dry. Drying oil: they heat by themselves and burn; flat outdoors, or under water in a closed metal can."],
+            ["Waste", $"To the hazardous-waste point, never the drain. Locked from children{(methanol ? ", child-resistant lids" : "")}; no drinking vessels."],
         ];
     }
-
-    /// <summary>Signs of methanol poisoning may come 10 to 48 hours late (NIOSH; GisChem).</summary>
-    private const string Poisoned = "Methanol swallowed: call the poison center at once, even when well; signs may come 10 to 48 h later. Eyes: rinse for minutes. Faint: fresh air, doctor.";
-
-    private const string Splashed = "Eyes: rinse for minutes, see a doctor. Skin: wash. Faint or dizzy: fresh air. Swallowed: call the poison center.";
 }

@@ -23,4 +23,8 @@ public sealed record NoticeFacts(
     ShopCatalog Catalog,
     bool Metric,
     string? ShopName,
-    string? Contact);
+    string? Contact)
+{
+    /// <summary>The poison center's number as the shop set it; null for that of the rules' region.</summary>
+    public string? PoisonCenter { get; init; }
+}

@@ -2,7 +2,8 @@ using JarLabel.Core.Catalog;
 
 namespace JarLabel.Core.Labels;
 
-/// <summary>The storage limits of a region, each with the rule it comes from, under a line that says where they hold.</summary>
+/// <summary>The storage limits of a region, each with the rule it comes from, the smallest first, under a line that says where they do not hold: the
+/// shelf may hang at home, and no rule here is one for dwellings.</summary>
 internal static class NoticeLimits
 {
     /// <summary>What an empty shelf is taken to be for: alcohols of category 2.</summary>
@@ -14,10 +15,12 @@ internal static class NoticeLimits
         var categories = facts.Stock.Categories.Select(c => c.Category).OfType<int>().DefaultIfEmpty(Alcohols).ToHashSet();
         return
         [
-            ["At most", "in a workplace; a home may have stricter local limits"],
+            ["At home", "ask the fire department what a dwelling may keep: far less than a workplace may, as below."],
             .. facts.Catalog.Storage.Rows
                 .Where(l => l.OnlyUnder == facts.Rules && l.Categories.Any(categories.Contains))
                 .OrderByDescending(l => passed.Contains(l.Id))
+                .ThenBy(l => l.Scope)
+                .ThenBy(l => l.Liters ?? l.Kilograms)
                 .Select(l => (string[])[l.Amount, Sentence(l, passed.Contains(l.Id))]),
         ];
     }

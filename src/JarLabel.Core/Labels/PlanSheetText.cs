@@ -52,7 +52,9 @@ public sealed record PlanSheetText(
                 .. AirWords.Fire(air) is { } fire ? [fire] : Array.Empty<string>(),
                 "Highly flammable: no spark, heater or pilot light; a burning alcohol flame is nearly invisible by day.",
                 "Window and door open, a fan that blows outdoors; goggles and gloves.",
-                HandlingWords.Rags,
+                RagWords.AtTheBench,
+                .. plan.Batches.Count > 0 ? [DissolveWords.Safely] : Array.Empty<string>(),
+                .. plan.Lines.Any(l => l.Kind.Word == "spray") ? ["Spray mist burns like vapor: outdoors or in a spray booth, no motor or heater in the mist, a mask that fits."] : Array.Empty<string>(),
                 .. plan.Batches.Any(b => b.Recipe.Makes > Quart) ? ["A batch here is more than one US quart (946 mL): share it among jars, no glass larger than that."] : Array.Empty<string>(),
             ],
             ShelfNotice.Closing);

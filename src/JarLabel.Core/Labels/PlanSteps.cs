@@ -58,7 +58,7 @@ public static class PlanSteps
     private static string Named(string option, SupplyNumber? number) => number is { } named ? string.Create(CultureInfo.InvariantCulture, $" {option} {named.Value}") : "";
 
     private static PlanStep Mix(Batch batch, string flakes, string alcohol, DateTime ready, bool metric) => new(
-        $"mix {CutWords.Of(batch.Recipe.Cut)}: pour {BenchAmount.Both(batch.Recipe.Pour, metric)}, add {BenchAmount.Both(batch.Recipe.Flakes, metric)} of flakes, makes {BenchAmount.Both(batch.Recipe.Makes, metric)}; ready ≈ {DateWords.Of(ready)}, swirled every hour or two",
+        $"mix {CutWords.Of(batch.Recipe.Cut)}: pour {BenchAmount.Both(batch.Recipe.Pour, metric)}, add {BenchAmount.Both(batch.Recipe.Flakes, metric)} of flakes, makes {BenchAmount.Both(batch.Recipe.Makes, metric)}; ready ≈ {DateWords.Of(ready)}, swirled every hour or two; never warmed over a flame",
         string.Create(CultureInfo.InvariantCulture, $"jarlabel mix {flakes} --cut {batch.Recipe.Cut.PoundsPerUsGallon:0.##} --pour \"{batch.Recipe.Pour.Milliliters:0.#} mL\" {alcohol}"));
 
     private static PlanStep Fetch(JarServes serves, DateTime now, bool metric)

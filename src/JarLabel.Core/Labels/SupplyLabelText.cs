@@ -30,7 +30,8 @@ public static class SupplyLabelText
     /// <param name="hazards">What is in it under the rules that apply.</param>
     /// <param name="catalog">Names of solvents, phrases.</param>
     /// <param name="owner">Shop and contact, most telling first; empty for none.</param>
-    public static LabelText For(Bottle bottle, HazardAssessment hazards, ShopCatalog catalog, IReadOnlyList<string> owner)
+    /// <param name="poisonCenter">The poison center's number as the shop set it; null for that of the rules' region.</param>
+    public static LabelText For(Bottle bottle, HazardAssessment hazards, ShopCatalog catalog, IReadOnlyList<string> owner, string? poisonCenter = null)
     {
         ArgumentNullException.ThrowIfNull(bottle);
         ArgumentNullException.ThrowIfNull(hazards);
@@ -42,20 +43,16 @@ public static class SupplyLabelText
         words["amounts"] = [$"{BenchAmount.Both(bottle.Bought)} when it came", BenchAmount.Both(bottle.Bought)];
         words["closing"] = [Closing];
         words["moreOnCard"] = ["more phrases: the seller's data sheet"];
-        if (hazards.SignalText is { } signal)
+        foreach (var (key, wordings) in DangerWords.Of(hazards))
         {
-            words["signal"] = [signal.ToUpperInvariant()];
-        }
-
-        if (hazards.PoisonWording)
-        {
-            words["poison"] = [string.Join(". ", PoisonWords.Words) + "."];
+            words[key] = wordings;
         }
 
         var lists = new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal)
         {
             ["hazards"] = hazards.StatementTexts(catalog),
-            ["precautions"] = HazardWords.PrecautionTexts(hazards.Precautions, hazards.Rules, catalog),
+            ["precautions"] = HazardWords.PrecautionTexts(hazards.Precautions, hazards.Rules, catalog, PoisonCenter.Number(hazards.Rules, poisonCenter)),
+            ["firstAid"] = FirstAidWords.Of(hazards, poisonCenter),
             ["handling"] = [.. hazards.Doubts, "Keep the lid tight, cool and dark: alcohol draws water from the air."],
         };
         return new LabelText(words, lists, Table(["since", DateWords.Of(bottle.Since)]), hazards.Pictograms, null, SupplyCode.Of(bottle, LabelCode.HazardLine(hazards)));

@@ -1,4 +1,5 @@
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 
@@ -32,6 +33,9 @@ public static class BatchCautions
             .. If(solvent.TooWet, MixingCautions.TooWet(solvent)),
         ];
     }
+
+    /// <summary>Cautions about what closes it.</summary>
+    public static IReadOnlyList<Problem> OfLid(HazardAssessment hazards) => If(ChildResistantLid.WantedOn(hazards), MixingCautions.ChildResistant(hazards));
 
     /// <summary>Cautions about the jar it stands in and the flakes it is made of.</summary>
     public static IReadOnlyList<Problem> OfJar(Container container, Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly mixed)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
 using JarLabel.Core.Quantities;
 
 namespace JarLabel.Core.Mixing;
@@ -25,6 +26,11 @@ internal static class MixingCautions
         "JL173",
         string.Create(CultureInfo.InvariantCulture, $"A {cut.PoundsPerUsGallon:0.##} lb cut is a syrup: it dissolves slowly, strains badly and is for thinning later. Up to 5 lb works at most benches."),
         "--cut");
+
+    internal static Problem ChildResistant(HazardAssessment hazards) => new(
+        "JL385",
+        string.Create(CultureInfo.InvariantCulture, $"It holds {hazards.MethanolPercent:0.#} % methanol by weight, and a child that drinks of it may go blind or die: close it with a child-resistant lid and lock it away. What is sold to households needs such a lid from {ChildResistantLid.From(hazards.Rules)} % ({ChildResistantLid.Rule(hazards.Rules)})."),
+        "--container");
 
     internal static Problem BareMetal() => new(
         "JL174",

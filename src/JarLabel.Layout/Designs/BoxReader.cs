@@ -109,7 +109,9 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
             fields.Has("codes") ? fields.Texts("codes") : [],
             sizes,
             fields.OptionalNumber("gap", 0, 100) ?? 0.8,
-            Words.Optional(fields, "perRow", 1, 20, 20));
+            Words.Optional(fields, "perRow", 1, 20, 20),
+            fields.Has("with") ? Key(fields, "with", Vocabulary.Words) : null,
+            fields.OptionalText("unless"));
     }
 
     private string Voice(FieldReader fields)

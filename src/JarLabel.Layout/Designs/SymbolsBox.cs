@@ -7,4 +7,6 @@ namespace JarLabel.Layout.Designs;
 /// so a side of 10 mm is 14.2 here.</param>
 /// <param name="Gap">White between neighbours, mm.</param>
 /// <param name="PerRow">How many stand side by side before a new row.</param>
-public sealed record SymbolsBox(BoxFrame Frame, IReadOnlyList<string> Codes, IReadOnlyList<double> Sizes, double Gap, int PerRow) : Box(Frame);
+/// <param name="With">A word of the label without which they are not shown, such as <c>poison</c>; null for always.</param>
+/// <param name="Unless">A pictogram of the label beside which they say nothing more, such as <c>GHS06</c>; null for none.</param>
+public sealed record SymbolsBox(BoxFrame Frame, IReadOnlyList<string> Codes, IReadOnlyList<double> Sizes, double Gap, int PerRow, string? With, string? Unless) : Box(Frame);

@@ -66,11 +66,14 @@ internal sealed class Fitter(Fit fit, Part root, double width, double height)
 
     private static IEnumerable<Part> Candidates(Fault fault)
     {
-        var near = fault.Wide ? Enclosing(fault.Part) : fault.Part;
-        return Within(near).Concat(Above(near)).Where(part => part.Frame.Drop is not null).OrderBy(part => part.Frame.Drop);
+        Part[] near = fault.Wide && Columns(fault.Part) is { Length: > 0 } columns ? columns : [fault.Part];
+        return near.SelectMany(part => Droppable(Within(part))).Concat(Droppable(Above(near[^1]))).Distinct();
     }
 
-    private static Part Enclosing(Part part) => Above(part).FirstOrDefault(above => above is ColumnsPart) ?? part;
+    // What stands beside it is asked first, then what stands beside that: columns in columns.
+    private static Part[] Columns(Part part) => [.. Above(part).Where(above => above is ColumnsPart)];
+
+    private static IEnumerable<Part> Droppable(IEnumerable<Part> parts) => parts.Where(part => part.Frame.Drop is not null).OrderBy(part => part.Frame.Drop);
 
     private static IEnumerable<Part> Within(Part part) => part.Parts.SelectMany(Within).Prepend(part);
 

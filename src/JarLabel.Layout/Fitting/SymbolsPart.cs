@@ -1,3 +1,4 @@
+using JarLabel.Core.Labels;
 using JarLabel.Layout.Designs;
 using JarLabel.Layout.Marks;
 using JarLabel.Layout.Symbols;
@@ -15,7 +16,7 @@ internal sealed class SymbolsPart : WordlessPart
         : base(fit, box.Frame)
     {
         this.box = box;
-        codes = box.Codes.Count > 0 ? box.Codes : fit.Text.Pictograms;
+        codes = IsWanted(box, fit.Text) ? box.Codes.Count > 0 ? box.Codes : fit.Text.Pictograms : [];
         ladder = new Ladder(box.Sizes);
         fit.Ladders.Add(ladder);
     }
@@ -37,6 +38,10 @@ internal sealed class SymbolsPart : WordlessPart
             Symbol.Find(code)?.Draw(Frame.Name, block.X + (column * (ladder.Size + box.Gap)), block.Y + (row * (ladder.Size + box.Gap)), ladder.Size, marks);
         }
     }
+
+    private static bool IsWanted(SymbolsBox box, LabelText text) =>
+        (box.With is not { } word || text.Words.GetValueOrDefault(word) is { Count: > 0 })
+        && (box.Unless is not { } pictogram || !text.Pictograms.Contains(pictogram));
 
     protected override double NaturalWidth() => Span(PerRow);
 

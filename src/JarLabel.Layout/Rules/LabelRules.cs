@@ -1,5 +1,6 @@
 using System.Globalization;
 using JarLabel.Core.Catalog;
+using JarLabel.Core.Hazards;
 using JarLabel.Core.Labels;
 using UnitsNet;
 
@@ -54,7 +55,18 @@ public static class LabelRules
 
         if (shown.Wanted("poison"))
         {
-            yield return new("27 CFR 20.117", Missing((shown.HasAll("poison"), "the poison wording for 4 % methanol and more")));
+            yield return new("16 CFR 1500.14(b)(4), 4 % methanol and more", Missing(
+                (shown.HasSkull, "the skull and crossbones"),
+                (shown.HasAll("signal") && shown.Says("DANGER"), "the signal word \"danger\""),
+                (shown.Says(PoisonWords.Words[0]), "the word \"poison\""),
+                (shown.HasAll("poison"), "the poison wording for methanol")));
+            yield return new("16 CFR 1500.3(b)(14), household liquids", Missing(
+                (shown.Has("contents"), "methanol by its name"),
+                (shown.HasAll("hazards"), "every principal hazard"),
+                (shown.Has("precautions"), "precautions"),
+                (shown.Has("firstAid"), "first aid"),
+                (shown.Has("lid"), "\"keep out of the reach of children\""),
+                (shown.Has("owner"), "the maker's name and place")));
         }
     }
 

@@ -1,3 +1,4 @@
+using JarLabel.Core.Hazards;
 using JarLabel.Core.Labels;
 using JarLabel.Layout.Designs;
 using JarLabel.Layout.Marks;
@@ -9,9 +10,9 @@ namespace JarLabel.Layout.Rules;
 internal sealed class ShownOnLabel
 {
     /// <summary>Everything that the rules call label text.</summary>
-    private static readonly string[] Legal = ["signal", "poison", "hazards", "precautions", "contents", "owner", "moreOnCard"];
+    private static readonly string[] Legal = ["signal", "poison", "hazards", "precautions", "contents", "owner", "moreOnCard", "lid", "firstAid"];
 
-    private const string SymbolsKey = "*symbols";
+    private const string SymbolsKey = "*symbols", SkullKey = "*skull";
 
     private readonly LabelText text;
     private readonly ITextRuler ruler;
@@ -50,6 +51,9 @@ internal sealed class ShownOnLabel
     /// <summary>True when every pictogram of the label is printed.</summary>
     internal bool HasAllPictograms => Pictograms.Count() == text.Pictograms.Count;
 
+    /// <summary>True when the skull and crossbones is printed, bare or as the pictogram of acute toxicity.</summary>
+    internal bool HasSkull => Has(SkullKey) || (HasAllPictograms && text.Pictograms.Contains("GHS06"));
+
     /// <summary>One side of the smallest pictogram, mm; from tip to tip it is longer by the square root of 2. Null when there is none.</summary>
     internal double? PictogramSide => Pictograms.Any() ? Pictograms.Min(place => place.Scale) * Symbol.Frame / Math.Sqrt(2) : null;
 
@@ -78,7 +82,7 @@ internal sealed class ShownOnLabel
         StackBox stack => stack.Boxes.SelectMany(Keys),
         TextBox words => [(words.Frame.Name, words.Word)],
         ListBox list => [(list.Frame.Name, list.List)],
-        SymbolsBox symbols => [(symbols.Frame.Name, SymbolsKey)],
+        SymbolsBox symbols => [(symbols.Frame.Name, symbols.Codes.Contains(PoisonWords.Sign) ? SkullKey : SymbolsKey)],
         _ => [],
     };
 }

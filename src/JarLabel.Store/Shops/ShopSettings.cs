@@ -14,6 +14,9 @@ public sealed record ShopSettings
     /// <summary>Who to ask about a jar: a telephone number, an address; one line.</summary>
     public string? Contact { get; init; }
 
+    /// <summary>The number of the poison center to print; null for that of the rules' region.</summary>
+    public string? PoisonCenter { get; init; }
+
     /// <summary>Where the codes on labels lead; null makes them plain text that needs no network.</summary>
     public ShopAddress? BaseUrl { get; init; }
 

@@ -83,6 +83,7 @@ public static class ShopSettingsFile
             Name = fields.OptionalText("name"),
             Contact = fields.OptionalText("contact"),
             BaseUrl = Address(fields),
+            PoisonCenter = fields.OptionalText("poisonCenter"),
             Rules = fields.Has("rules") ? fields.Choice("rules", RuleSetWords.Choices) : defaults.Rules,
             Metric = fields.Has("units") ? fields.Choice("units", Units) : defaults.Metric,
             Shelves = fields.Has("shelves") ? Shelves(fields) : defaults.Shelves,
@@ -164,6 +165,7 @@ public static class ShopSettingsFile
     {
         WriteText(json, "name", settings.Name);
         WriteText(json, "contact", settings.Contact);
+        WriteText(json, "poisonCenter", settings.PoisonCenter);
         WriteText(json, "baseUrl", settings.BaseUrl?.Text);
         json.WriteString("rules", settings.Rules.Word());
         json.WriteString("units", Units.Single(unit => unit.Value == settings.Metric).Key);

@@ -58,7 +58,8 @@ internal static class JarPage
         <p class="signal">{hazards.SignalText ?? ""}</p>
         <div class="signs">{Pictograms.Of(hazards.Pictograms)}</div>
         {JarParts.List(hazards.StatementTexts(bench.Catalog))}
-        {Html.If(hazards.PoisonWording, () => Html.Of($"<p class=\"warn\">{string.Join(". ", PoisonWords.Words)}.</p>"))}
+        {Html.If(hazards.PoisonWording, () => Html.Of($"<div class=\"signs\">{Pictograms.Of([PoisonWords.Sign])}</div><p class=\"warn\">{PoisonWords.Text}</p>"))}
+        {Listed("First aid", FirstAidWords.Of(hazards, bench.Settings.PoisonCenter))}
         {Listed("Precautions", text?.Lists["precautions"] ?? [])}
         {Listed("At the bench", text?.Lists["handling"] ?? hazards.Doubts)}
         </section>

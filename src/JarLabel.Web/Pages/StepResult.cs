@@ -30,6 +30,7 @@ internal static class StepResult
     private static IEnumerable<(string, string?)> Dates(JarEvent step, Jar jar) =>
     [
         ("ready", step is Mixed or Thickened ? $"≈ {DateWords.Of(jar.Dates.Ready)}; swirl it every hour or two until then" : null),
+        ("dissolving", step is Mixed or Thickened ? DissolveWords.Safely : null),
         .. FailureWords.Rows(jar),
     ];
 

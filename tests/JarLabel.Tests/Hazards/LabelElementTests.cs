@@ -42,6 +42,44 @@ public class LabelElementTests
     public void A_label_carries_the_six_that_matter_most(string contents, string expected) =>
         Assert.Equal(expected, string.Join(' ', Assess(contents, RuleSet.Osha).LabelPrecautions));
 
+    // C.2.4.7 and CLP Article 28(1): of several statements the most stringent. H302 alone asks for "if you feel unwell"; methanol counts from 1 %.
+    [Theory]
+    [Cites(References.Osha1200, "Appendix C.2.4.7")]
+    [Cites(References.Clp, "Article 28(1)")]
+    [InlineData("ethanol=99.1,methanol=0.9", false)]
+    [InlineData("ethanol=99,methanol=1", true)]
+    [InlineData("ethanol=95,methanol=5", true)]
+    [InlineData("ethanol=80,methanol=20", true)]
+    [InlineData("ethanol=60,methanol=40", true)]
+    public void Whoever_swallowed_methanol_calls_at_once_under_both_rules(string contents, bool atOnce)
+    {
+        foreach (var rules in (RuleSet[])[RuleSet.Osha, RuleSet.Clp])
+        {
+            var said = Assess(contents, rules).Precautions;
+            Assert.Equal(atOnce, said.Contains("P301+P310"));
+            Assert.DoesNotContain("P301+P312", said);
+        }
+    }
+
+    // 20 % of methanol: H312, H332 and H370. "Call" for whoever was exposed outranks "call if you feel unwell".
+    [Fact, Cites(References.Osha1200, "Appendix C.2.4.7")]
+    public void Call_if_you_feel_unwell_falls_where_call_stands()
+    {
+        var said = Assess("ethanol=80,methanol=20", RuleSet.Osha).Precautions;
+        Assert.Contains("P308+P311", said);
+        Assert.DoesNotContain("P312", said);
+        Assert.Contains("P312", Assess("propan-2-ol=100", RuleSet.Osha).Precautions);
+    }
+
+    // 16 CFR 1700.14(a)(8): liquids of 4 % methanol by weight and more. CLP Annex II 3.1.1.3: 3 %, from memory.
+    [Theory, Cites(References.Cfr16, "1700.14(a)(8)")]
+    [InlineData("ethanol=96.1,methanol=3.9", false, true)]
+    [InlineData("ethanol=96,methanol=4", true, true)]
+    [InlineData("ethanol=97,methanol=3", false, true)]
+    [InlineData("ethanol=97.1,methanol=2.9", false, false)]
+    public void The_lid_keeps_children_out(string contents, bool osha, bool clp) => Assert.Equal(
+        (osha, clp), (ChildResistantLid.WantedOn(Assess(contents, RuleSet.Osha)), ChildResistantLid.WantedOn(Assess(contents, RuleSet.Clp))));
+
     [Fact, Cites(References.Clp, "Annex III and IV texts")]
     public void The_texts_follow_the_spelling_of_the_rules()
     {

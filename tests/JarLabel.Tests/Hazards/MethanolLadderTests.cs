@@ -54,7 +54,7 @@ public class MethanolLadderTests
     public void The_oral_estimate_is_a_hundredth_of_methanol_turned_over(string methanol, int ate) =>
         Assert.Equal(ate, Assess(InEthanol(methanol), RuleSet.Clp).OralAte);
 
-    [Theory, Cites(References.Cfr27, "20.117: wanted on more than 4 % methanol by weight, lifted below 4 %")]
+    [Theory, Cites(References.Cfr16, "1500.14(a)(4) and (b)(4): mixtures of 4 % or more by weight")]
     [InlineData("3.9999999999999999", false)]
     [InlineData("4", true)]
     public void The_poison_wording_starts_at_four_percent(string methanol, bool wanted)

@@ -51,11 +51,39 @@ public class JarLabelTextTests
     public void The_thinning_table_names_its_columns() =>
         Assert.Equal(["to cut", "add to 100 mL", "add to this jar"], Text("garnet", "ethanol-95", 2, 350).Tables["thinning"][0]);
 
-    [Fact, Cites(References.Cfr27, "20.117: wording on more than 4 % of methanol by weight")]
+    [Fact, Cites(References.Cfr16, "1500.14(b)(4): \"danger\", \"poison\" and three sentences on 4 % of methanol by weight and more")]
     public void Much_methanol_brings_the_poison_wording()
     {
+        Assert.Equal("DANGER · POISON", Text("garnet", "denatured-methanol-50", 1.5, 350).Words["signal"].Single());
         Assert.Contains("Cannot be made nonpoisonous", Text("garnet", "denatured-methanol-50", 1.5, 350).Words["poison"][0], StringComparison.Ordinal);
         Assert.False(Text("garnet", "ethanol-95", 1.5, 350).Words.ContainsKey("poison"));
+    }
+
+    [Theory, CommonPractice]
+    [InlineData("French polish, viola top", true)]
+    [InlineData("polishing the table", true)]
+    [InlineData("pad on the last coats", true)]
+    [InlineData("Schellackpolitur", true)]
+    [InlineData("Politur, Deckel", true)]
+    [InlineData("padauk box", false)]
+    [InlineData("viola top", false)]
+    [InlineData(null, false)]
+    public void A_french_polishers_label_tells_of_oily_rags(string? job, bool told) =>
+        Assert.Equal(told, Text("garnet", "ethanol-95", 1.5, 350, job: job).Words.ContainsKey("rags"));
+
+    // The same number behind the first statement that names the center, and the first aid in full.
+    [Theory, Cites(References.PoisonHelp, "1-800-222-1222; rinse eyes for 15 to 20 minutes; 911 for the unconscious")]
+    [InlineData("denatured-methanol-50", true)]
+    [InlineData("ethanol-95", false)]
+    public void The_card_of_methanol_says_whom_to_call_at_once(string solvent, bool methanol)
+    {
+        var text = Text("garnet", solvent, 1.5, 350);
+        var aid = string.Join(' ', text.Lists["firstAid"]);
+        Assert.Equal(methanol, aid.Contains("at once, even when well", StringComparison.Ordinal) && aid.Contains("10 to 48 h", StringComparison.Ordinal));
+        Assert.All((string[])["(1-800-222-1222)", "Do not cause vomiting", "15 minutes", "wet clothing off", "911"], part => Assert.Contains(part, aid, StringComparison.Ordinal));
+        Assert.Equal(methanol ? 1 : 0, text.Lists["precautions"].Count(p => p.Contains("POISON CENTER (1-800-222-1222)/doctor", StringComparison.Ordinal)));
+        Assert.DoesNotContain(text.Lists["precautions"], p => p.Contains("SWALLOWED", StringComparison.Ordinal) && p.Contains("feel unwell", StringComparison.Ordinal));
+        Assert.Equal(methanol, text.Words.ContainsKey("lid"));
     }
 
     [Fact]
@@ -74,14 +102,14 @@ public class JarLabelTextTests
         Assert.DoesNotContain(Text("blonde", "ethanol-95", 1.5, 350).Lists["handling"], line => line.Contains("wax", StringComparison.Ordinal));
     }
 
-    private static LabelText Text(string grade, string solvent, double cut, double milliliters, string? baseUrl = null)
+    private static LabelText Text(string grade, string solvent, double cut, double milliliters, string? baseUrl = null, string? job = null)
     {
         var alcohol = Catalog.Solvents.Find(solvent)!;
         var order = new Order(PoundCut.FromPoundsPerUsGallon(cut), Pour: Volume.FromMilliliters(milliliters));
         var recipe = RecipeSolver.Solve(order, alcohol.DensityAt(Warmth.Reference)).Require();
         var dates = new KeepingDates(At.AddDays(1), new DateOnly(2026, 7, 9), new DateOnly(2026, 11, 9));
         var container = new Container(ContainerMaterial.Glass, Volume.FromMilliliters(500));
-        var mixed = new Mixed(At, Contents.Of(recipe, grade, solvent, null), container, dates, "main", Warmth.Reference);
+        var mixed = new Mixed(At, Contents.Of(recipe, grade, solvent, null), container, dates, "main", Warmth.Reference, Job: job);
         var jar = Jar.Fold(JarNumber.From(142), [mixed]).Require();
         var possible = JarComposition.Possible([(alcohol, recipe.PourWeight)], recipe.Flakes, Catalog);
         var hazards = MixtureClassifier.Classify(possible, RuleSet.Osha, Catalog);

@@ -52,6 +52,40 @@ public class ShelfNoticeTests
         Assert.Equal(poison, text.Tables["stock"].Any(row => row[0].Contains("methanol", StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [Cites(References.PoisonHelp, "1-800-222-1222; 911")]
+    [Cites(References.Osha106, "(e)(6)(ii): nozzle and container electrically interconnected, no lower size")]
+    [InlineData(RuleSet.Osha, "1-800-222-1222|911|1910.106(e)(6)(ii)", "112|centre")]
+    [InlineData(RuleSet.Clp, "(112)|112.|centre", "1-800|911|1910.106")]
+    public void Its_advice_is_what_a_fire_officer_and_a_poison_center_would_say(RuleSet rules, string says, string never)
+    {
+        var duties = Notice(rules, ("ethanol-95", 1)).Tables["duties"];
+        var all = string.Join('\n', duties.Select(row => $"{row[0]}: {row[1]}"));
+        Assert.Equal("First aid", duties[0][0]);
+        Assert.All(says.Split('|').Concat(["Touch no switch; cut the power from outside", "bonded and grounded at any size", "15 minutes", "wet clothing off", "no stove, blender or grinder", "Do not cause vomiting"]), part => Assert.Contains(part, all, StringComparison.Ordinal));
+        Assert.All(never.Split('|').Concat(["switches off", "5 L"]), part => Assert.DoesNotContain(part, all, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_home_is_told_to_ask_before_any_workplace_figure()
+    {
+        var limits = Notice(RuleSet.Osha, ("ethanol-95", 1)).Tables["limits"];
+        Assert.Equal("At home", limits[0][0]);
+        Assert.Contains("ask the fire department", limits[0][1], StringComparison.Ordinal);
+        Assert.Equal(["1 US quart", "5 US gallons", "25 US gallons", "120 US gallons", "60 US gallons"], limits.Skip(1).Select(row => row[0]));
+    }
+
+    [Theory, Cites(References.Cfr16, "1500.14(b)(4): the wording stands with the skull, here the warning sign")]
+    [InlineData("denatured-methanol-50", RuleSet.Osha, true)]
+    [InlineData("denatured-methanol-50", RuleSet.Clp, false)]
+    [InlineData("ethanol-95", RuleSet.Osha, false)]
+    public void The_poison_wording_stands_on_the_notice_with_its_sign(string solvent, RuleSet rules, bool wanted)
+    {
+        var text = Notice(rules, (solvent, 1));
+        Assert.Equal(wanted, text.Tables["duties"].Any(row => row[1].Contains("Cannot be made nonpoisonous", StringComparison.Ordinal)));
+        Assert.True(!wanted || text.Pictograms.Contains("W016"));
+    }
+
     [Fact]
     public void What_stands_there_is_added_up_by_category()
     {
@@ -80,7 +114,7 @@ public class ShelfNoticeTests
     [InlineData(RuleSet.Osha, "Vapor is")]
     [InlineData(RuleSet.Clp, "Vapour is")]
     public void Vapour_is_spelt_as_the_rules_spell_it(RuleSet rules, string begins) =>
-        Assert.StartsWith(begins, Notice(rules).Tables["duties"][0][1], StringComparison.Ordinal);
+        Assert.StartsWith(begins, Notice(rules).Tables["duties"].Single(row => row[0] == "Flame")[1], StringComparison.Ordinal);
 
     [Fact]
     public void It_ends_by_deferring_to_local_rules() =>

@@ -71,6 +71,14 @@ public static class SampleLabels
             ("closing", ["Local fire code, the maker’s label and data sheet, and licensed practice come first."])),
         Lists(
             ("hazards", ["Highly flammable liquid and vapor", "Causes serious eye irritation"]),
+            ("firstAid",
+            [
+                "Swallowed: call the poison center (1-800-222-1222), for a child at once. Do not cause vomiting.",
+                "Eyes: rinse for 15 minutes, lenses out; see a doctor.",
+                "Skin: wet clothing off, wash with plenty of water.",
+                "Breathed in, faint or dizzy: fresh air; call if it does not pass.",
+                "Unconscious, cramps or hard to breathe: 911.",
+            ]),
             ("precautions",
             [
                 "Keep away from heat, hot surfaces, sparks, open flames and other ignition sources. No smoking.",
@@ -118,7 +126,9 @@ public static class SampleLabels
             ]),
             ("batch", ["1890 mL + 623 g flakes = 2410 mL", "1890 mL + 623 g"]),
             ("amounts", ["Poured 1890 mL (2 qt), 623 g (1 lb 6 oz) flakes, makes 2410 mL (2 qt 17½ fl oz)"]),
-            ("signal", ["DANGER"]),
+            ("signal", ["DANGER · POISON"]),
+            ("lid", ["Keep out of the reach of children: child-resistant lid, locked away.", "Keep out of the reach of children: child-resistant lid."]),
+            ("rags", ["Oily rags heat by themselves and burn: dry flat outdoors, or under water in a closed metal can.", "Oily rags burn by themselves: flat outdoors, or under water."]),
             ("poison",
             [
                 "POISON. Vapor harmful. May be fatal or cause blindness if swallowed. Cannot be made nonpoisonous.",
@@ -147,6 +157,14 @@ public static class SampleLabels
                 "Causes damage to organs (optic nerve, central nervous system)",
                 "Causes serious eye irritation",
                 "May cause drowsiness or dizziness",
+            ]),
+            ("firstAid",
+            [
+                "Swallowed: call the poison center (1-800-222-1222) at once, even when well; signs of methanol may come 10 to 48 h late. Do not cause vomiting.",
+                "Eyes: rinse for 15 minutes, lenses out; see a doctor.",
+                "Skin: wet clothing off, wash with plenty of water.",
+                "Breathed in: fresh air; dizzy or sight blurred: call at once.",
+                "Unconscious, cramps or hard to breathe: 911.",
             ]),
             ("precautions",
             [

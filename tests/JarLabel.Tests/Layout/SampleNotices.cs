@@ -8,11 +8,15 @@ public static class SampleNotices
 {
     private static readonly string[][] Duties =
     [
-        ["Flame", "Vapor is heavier than air: it runs along the floor and flashes back. No spark, heater or pilot light. A burning alcohol flame is nearly invisible by day."],
-        ["Air", "Doors open and a fan that blows outdoors, its motor out of the vapor; a dust extractor does not help."],
-        ["Rags", "Alcohol: spread singly outdoors to dry. With drying oil they heat by themselves and burn: flat outdoors, or under water in a closed metal can."],
-        ["Fire", "Alcohol-resistant foam, powder or CO₂. If it is not out at once: get out, shut the door, call the fire service."],
-        ["Waste", "To the hazardous-waste point, never the drain. Keep locked from children; no drinking vessels."],
+        ["First aid", "Swallowed: call the poison center (1-800-222-1222), for a child at once. Do not cause vomiting. Eyes: rinse for 15 minutes, lenses out; see a doctor. Skin: wet clothing off, wash with plenty of water. Breathed in, faint or dizzy: fresh air; call if it does not pass. Unconscious, cramps or hard to breathe: 911."],
+        ["Fire", "Alcohol-resistant foam, powder or CO₂, no jet of water. Not out at once: get out, shut the door, call 911."],
+        ["Spill", "No flame. Touch no switch; cut the power from outside. Air, soak up, carry outdoors."],
+        ["Flame", "Vapor is heavier than air: it runs along the floor and flashes back. No spark, heater or pilot light. The flame is nearly invisible by day."],
+        ["Air", "Doors open, a fan that blows outdoors, its motor out of the vapor; a dust extractor does not help."],
+        ["Pour", "Over a tray; nozzle and metal container bonded and grounded at any size (29 CFR 1910.106(e)(6)(ii)). Gloves, goggles."],
+        ["Dissolve", "In warm water away from any flame; no stove, blender or grinder near alcohol."],
+        ["Rags", "Alcohol: spread singly outdoors to dry. Drying oil: they heat by themselves and burn; flat outdoors, or under water in a closed metal can."],
+        ["Waste", "To the hazardous-waste point, never the drain. Locked from children; no drinking vessels."],
     ];
 
     private static readonly string[][] Air =
@@ -27,7 +31,7 @@ public static class SampleNotices
 
     private static readonly string[][] Limits =
     [
-        ["At most", "in a workplace; a home may have stricter local limits"],
+        ["At home", "ask the fire department what a dwelling may keep: far less than a workplace may, as below."],
         ["1 US quart", "A workplace may keep a category 2 liquid in glass or approved plastic of at most 1 US quart; to 1 US gallon only where metal is unfit and a quart of one lot too little. 29 CFR 1910.106(d)(2), table H-12"],
         ["60 US gallons", "One flammables cabinet holds at most 60 US gallons of category 1, 2 and 3 liquids. 29 CFR 1910.106(d)(3)"],
     ];
@@ -47,7 +51,7 @@ public static class SampleNotices
                 ["flammable (cat. 3)", "12", "8.40 L (2.22 gal)"],
                 ["of these with methanol", "34", "31.20 L (8.24 gal)"],
             ],
-            [.. Duties, ["First aid", "Methanol swallowed: call the poison center at once, even when well; signs may come 10 to 48 h later. Eyes: rinse for minutes. Faint: fresh air, doctor."]],
+            [["First aid", "Swallowed: call the poison center (1-800-222-1222) at once, even when well; signs of methanol may come 10 to 48 h late. Do not cause vomiting. Eyes: rinse for 15 minutes, lenses out; see a doctor. Skin: wet clothing off, wash with plenty of water. Breathed in: fresh air; dizzy or sight blurred: call at once. Unconscious, cramps or hard to breathe: 911."], ["Poison", "POISON. Vapor harmful. May be fatal or cause blindness if swallowed. Cannot be made nonpoisonous."], .. Duties[1..]],
             [.. Limits, ["25 US gallons", "PASSED NOW. On a construction site at most 25 US gallons of flammable liquids in a room outside a cabinet. 29 CFR 1926.152(b)(1)"]]),
     };
 

@@ -22,6 +22,7 @@ public sealed class ShopSettingsTests
         {
             Name = "Möbelwerkstatt \"Am Tor\"",
             Contact = "bench 2",
+            PoisonCenter = "030 19240",
             BaseUrl = ShopAddress.Read("http://192.168.1.20:5080/", "base-url").Require(),
             Rules = RuleSet.Clp,
             Metric = true,

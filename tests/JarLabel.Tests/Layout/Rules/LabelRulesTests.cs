@@ -53,6 +53,42 @@ public class LabelRulesTests
         Assert.Equal((met, lacking), (report.Satisfies.Contains("29 CFR 1910.1200(f)(12)"), Lacks(report, "29 CFR 1910.1200(f)(12)")));
     }
 
+    // 16 CFR 1500.14(b)(4): skull and crossbones, "danger", "poison" and the three sentences, all of them or the rule is not met.
+    [Theory, Cites(References.Cfr16, "1500.14(b)(4)")]
+    [InlineData("full", "")]
+    [InlineData("wide", "")]
+    [InlineData("pillar", "")]
+    [InlineData("card", "")]
+    [InlineData("bottle", "")]
+    [InlineData("small", "the poison wording")]
+    [InlineData("slip", "the poison wording")]
+    [InlineData("tag", "the poison wording")]
+    [InlineData("tall", "the poison wording")]
+    [InlineData("lid", "the poison wording")]
+    public void The_poison_rule_is_met_with_sign_and_wording_or_what_is_lacking_is_told(string design, string lacking)
+    {
+        const string rule = "16 CFR 1500.14(b)(4), 4 % methanol and more";
+        var report = Report(design, "longest", RuleSet.Osha, 0.5);
+        Assert.Equal(lacking.Length == 0, report.Satisfies.Contains(rule));
+        Assert.Equal(lacking.Length > 0, report.Lacks.Any(lack => lack.StartsWith(rule, StringComparison.Ordinal) && lack.Contains(lacking, StringComparison.Ordinal)));
+        Assert.DoesNotContain(report.Lacks, lack => lack.Contains("skull", StringComparison.Ordinal));
+        Assert.DoesNotContain(Report(design, "shortest", RuleSet.Osha, 0.5).Satisfies.Concat(Report(design, "shortest", RuleSet.Osha, 0.5).Lacks), found => found.Contains("1500.14", StringComparison.Ordinal));
+    }
+
+    // Wording without its sign does not meet the rule: the sign is taken off a label that has both.
+    [Theory, Cites(References.Cfr16, "1500.14(b)(4)")]
+    [InlineData("skull", "the skull and crossbones")]
+    [InlineData("signal", "the signal word")]
+    [InlineData("poison", "the poison wording")]
+    public void Taken_off_any_part_of_it_is_missed(string box, string lacking)
+    {
+        var (design, text, ruler) = (LayoutFiles.Design("full"), SampleLabels.For("full")["longest"] with { Pictograms = ["GHS02", "GHS08"] }, new SkiaRuler());
+        var label = Composer.Place(text, design, new LabelArea(design.Shape, 0, 0, design.Width, design.Height, 300), ruler).Require();
+        Assert.Contains(label.Marks, mark => mark.Box == box);
+        var lacks = LabelRules.Of(label with { Marks = [.. label.Marks.Where(mark => mark.Box != box)] }, text, null, RuleSet.Osha, ruler).Lacks;
+        Assert.Contains(lacks, lack => lack.StartsWith("16 CFR 1500.14(b)(4)", StringComparison.Ordinal) && lack.Contains(lacking, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void What_had_no_room_is_named_and_the_rule_that_misses_it()
     {

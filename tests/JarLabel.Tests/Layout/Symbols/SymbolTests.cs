@@ -42,6 +42,15 @@ public partial class SymbolTests
     [InlineData("F001", Ink.Red)]
     public void A_sign_has_its_ground_colour(string code, Ink ground) => Assert.Equal(ground, Symbol.Find(code)!.Layers[0].Ink);
 
+    // The poison sign is the skull of the pictogram without its frame: no hazard class is claimed by it.
+    [Fact, Cites(References.Cfr16, "1500.14(b)(4): the skull and crossbones symbol")]
+    public void The_poison_sign_is_a_bare_skull_in_black_and_white()
+    {
+        var layers = Symbol.Find("SKULL")!.Layers;
+        Assert.Equal(Symbol.Find("GHS06")!.Layers.Skip(2).Select(layer => layer.Ink), layers.Select(layer => layer.Ink));
+        Assert.All(layers, layer => Assert.Contains(layer.Ink, (Ink[])[Ink.Black, Ink.White]));
+    }
+
     [Fact]
     public void Every_drawing_stays_in_its_frame() =>
         Assert.All(Symbol.All.Values.SelectMany(symbol => symbol.Layers).SelectMany(layer => Points(layer.Data)), at =>

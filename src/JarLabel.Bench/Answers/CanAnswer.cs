@@ -1,26 +1,26 @@
 using JarLabel.Bench.Cans;
 using JarLabel.Core;
 
-namespace JarLabel.Cli.Answers;
+namespace JarLabel.Bench.Answers;
 
 /// <summary>What the commands about cans say.</summary>
 internal static class CanAnswer
 {
-    internal static Answer Of(Session session, CanOutcome can) => Answer.Of(
-        new Screen().Title($"{Capital.Of(can.Solvent.Name)}{(session.Workbench.DryRun ? ", not written" : "")}").Gap()
-            .Rows(CanWords.Rows(session.Workbench, can))
+    internal static Answer Of(Workbench bench, CanOutcome can) => Answer.Of(
+        new Screen().Title($"{Capital.Of(can.Solvent.Name)}{(bench.DryRun ? ", not written" : "")}").Gap()
+            .Rows(CanWords.Rows(bench, can))
             .Rows(("kept in", can.File))
             .Next($"jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent {can.Solvent.Id}"),
         new CanAnswerJson(CanJson.Of(can), HazardsJson.Of(can.Hazards), can.File, can.Cautions),
         c => c.CanAnswerJson,
         can.Cautions);
 
-    internal static Answer Of(Session session, IReadOnlyList<CanOutcome> cans)
+    internal static Answer Of(Workbench bench, IReadOnlyList<CanOutcome> cans)
     {
         var screen = new Screen().Title(cans.Count == 0 ? "This shop has no can of its own yet." : cans.Count == 1 ? "1 can" : $"{cans.Count} cans");
         foreach (var can in cans)
         {
-            screen.Gap().Title(Capital.Of(can.Solvent.Name)).Rows(CanWords.Rows(session.Workbench, can));
+            screen.Gap().Title(Capital.Of(can.Solvent.Name)).Rows(CanWords.Rows(bench, can));
         }
 
         return Answer.Of(

@@ -2,7 +2,7 @@ using JarLabel.Bench.Cans;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 
-namespace JarLabel.Cli.Answers;
+namespace JarLabel.Bench.Answers;
 
 /// <summary>What <c>can add</c> says to a program.</summary>
 internal sealed record CanAnswerJson(CanJson Can, HazardsJson Hazards, string File, IReadOnlyList<Problem> Warnings);

@@ -1,0 +1,15 @@
+using JarLabel.Core.Hazards;
+using JarLabel.Core.Labels;
+
+namespace JarLabel.Bench.Answers;
+
+/// <summary>What is dangerous about a liquid, in rows: signal word and hazards, poison, and where methanol counts the first aid.</summary>
+internal static class DangerRows
+{
+    internal static IEnumerable<(string, string?)> Of(Workbench bench, HazardAssessment hazards) =>
+    [
+        .. hazards.StatementTexts(bench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text)),
+        .. hazards.PoisonWording ? [("poison", PoisonWords.Text)] : Array.Empty<(string, string?)>(),
+        .. hazards.MethanolCounts ? FirstAidWords.Of(hazards, bench.Settings.PoisonCenter).Select((text, i) => (i == 0 ? "first aid" : "", (string?)text)) : [],
+    ];
+}
