@@ -103,7 +103,7 @@ public sealed class LedgerTests
         using var shop = TempShop.With(jars: 1);
         Directory.CreateDirectory(Path.Combine(shop.Folder.Labels, "2.pdf"));
         using var ledger = shop.Open();
-        Assert.Equal("JL416", BenchWork.Mix(ledger).Problems.Single().Code);
+        Assert.Equal("JL436", BenchWork.Mix(ledger).Problems.Single().Code);
         Assert.Equal(4, ledger.Look(view => view.EventCount).Require());
     }
 
