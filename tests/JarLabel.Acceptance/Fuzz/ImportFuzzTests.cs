@@ -7,7 +7,10 @@ namespace JarLabel.Acceptance.Fuzz;
 /// ends with a fault of ours, and none hangs. JARLABEL_FUZZ=all tries every member of every kind of event; JARLABEL_SEED=N chooses others.</summary>
 public sealed class ImportFuzzTests : IDisposable
 {
-    private const int Usual = 500;
+    private const int Usual = 250;
+
+    /// <summary>It has no seal, and a head with it is told as no text before.</summary>
+    private const string HalfCharacter = "\\ud800";
     private readonly string folder = Directory.CreateTempSubdirectory("jarlabel-fuzz-").FullName;
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
@@ -59,7 +62,7 @@ public sealed class ImportFuzzTests : IDisposable
             var head = JsonNode.Parse(export[at])!.AsObject();
             head.Remove("seal");
             head.Remove("body");
-            foreach (var changed in Extremes.Of(head.ToJsonString()).Select(text => JsonNode.Parse(text)!.AsObject()).Where(Whole))
+            foreach (var changed in Extremes.Of(head.ToJsonString()).Where(text => !text.Contains(HalfCharacter, StringComparison.Ordinal)).Select(text => JsonNode.Parse(text)!.AsObject()).Where(Whole))
             {
                 yield return Changed(export, at, $"{changed.ToJsonString()[..^1]},\"body\":{Resealed.BodyOf(export[at])},\"seal\":\"\"}}");
             }
@@ -72,14 +75,7 @@ public sealed class ImportFuzzTests : IDisposable
     {
         string[] lines = [.. export];
         lines[at] = line;
-        try
-        {
-            return Resealed.Of(lines);
-        }
-        catch (InvalidOperationException)
-        {
-            return lines; // half a character has no seal
-        }
+        return Resealed.Of(lines);
     }
 
     private static string KindOf(string line) => JsonNode.Parse(line)!["subject"]!.GetValue<string>() + JsonNode.Parse(line)!["kind"]!.GetValue<string>();
