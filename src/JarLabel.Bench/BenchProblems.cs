@@ -52,8 +52,20 @@ internal static class BenchProblems
     internal static Problem TestBeforeMixing(JarNumber jar, DateTime mixed, DateTime read) =>
         new("JL125", $"Read {DateWords.Of(read)} as the moment of the test, and jar {jar} was mixed only {DateWords.Of(mixed)}; a test comes after the mixing, such as --at {mixed.AddDays(30).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.", "--at");
 
-    internal static Problem OutOfOrder(JarNumber jar, JarEvent before, JarEvent read) =>
-        new("JL357", $"Read {DateWords.Of(read.At)} as the moment of this step, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, which it builds on. Give a later moment, such as --at {before.At.AddDays(1).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}{(before is IBeginning ? "" : $", or take that step back first: \"jarlabel undo {jar.Value}\"")}.", "--at");
+    internal static Problem OutOfOrder(JarNumber jar, JarEvent before, DateTime read) =>
+        new("JL357", $"Read {DateWords.Of(read)} as the moment of this step, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, which it builds on. Give a later moment, such as --at {before.At.AddDays(1).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}{(before is IBeginning ? "" : $", or take that step back first: \"jarlabel undo {jar.Value}\"")}.", "--at");
+
+    internal static Problem ClockBehind(JarNumber jar, JarEvent before, DateTime clock) =>
+        new("JL374", $"The clock says {DateWords.Of(clock)}, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, the last step of jar {jar}. Nothing is lost: this step is recorded under that moment. Set the clock right, or say when it was with --at.", "--at");
+
+    internal static Problem OutOfOrder(string supply, DateTime before, DateTime read) =>
+        new("JL375", $"Read {DateWords.Of(read)} as the moment of this step, before the last step of {supply}, of {DateWords.Of(before)}. Give a later moment, such as --at {before.AddDays(1).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.", "--at");
+
+    internal static Problem ClockBehind(string supply, DateTime before, DateTime clock) =>
+        new("JL374", $"The clock says {DateWords.Of(clock)}, before the last step of {supply}, of {DateWords.Of(before)}. Nothing is lost: this step is recorded under that moment. Set the clock right, or say when it was with --at.", "--at");
+
+    internal static Problem OtherHead(string kind, string at, string name, DateTime happened) =>
+        new("JL470", string.Create(CultureInfo.InvariantCulture, $"The line says {Quoted.Of(kind)} at {Quoted.Of(at)}, and the event in it {name} at {happened:yyyy-MM-ddTHH:mm:ss}; they are always the same."));
 
     internal static Problem PassAfterFailure(JarNumber jar) =>
         new("JL126", $"A test of jar {jar} on the same day or earlier failed, and this one passed: they contradict each other. Both are kept; what the shop learns from counts the failure. If that was a slip, \"jarlabel undo {jar.Value}\" and record the right one.", "VERDICT");

@@ -9,4 +9,8 @@ namespace JarLabel.Bench;
 /// <param name="Metric">Metric amounts first; null for the shop's choice.</param>
 /// <param name="DryRun">Compute and show, record and write nothing.</param>
 /// <param name="Seen">How many steps of its jar the person has seen; when there are more by now, the step is refused. Null where that does not matter.</param>
-public sealed record BenchRequest(string? Shop, DateTime Now, RuleSet? Rules = null, bool? Metric = null, bool DryRun = false, int? Seen = null);
+public sealed record BenchRequest(string? Shop, DateTime Now, RuleSet? Rules = null, bool? Metric = null, bool DryRun = false, int? Seen = null)
+{
+    /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
+    public bool Dated { get; init; }
+}

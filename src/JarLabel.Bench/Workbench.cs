@@ -18,6 +18,7 @@ public sealed class Workbench
         Now = request.Now;
         DryRun = request.DryRun;
         Seen = request.Seen;
+        Dated = request.Dated;
         Rules = request.Rules ?? settings.Rules;
         Metric = request.Metric ?? settings.Metric;
         Keeping = new KeepingSettings(settings.AgingPerTenKelvin);
@@ -33,7 +34,13 @@ public sealed class Workbench
     public ShopCatalog Catalog { get; }
 
     /// <summary>The moment that counts as now.</summary>
-    public DateTime Now { get; }
+    public DateTime Now { get; private set; }
+
+    /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
+    public bool Dated { get; }
+
+    /// <summary>That the clock goes wrong, where it does by what is on record; null otherwise.</summary>
+    internal Problem? ClockBehind { get; private set; }
 
     /// <summary>The labelling rules that apply.</summary>
     public RuleSet Rules { get; }
@@ -52,6 +59,27 @@ public sealed class Workbench
 
     /// <summary>How time and warmth act.</summary>
     public KeepingSettings Keeping { get; }
+
+    /// <summary>Holds the moment against the step that the next one builds on: a moment that somebody said before it is refused; a clock that has been
+    /// set back loses nobody's work, and what is recorded bears the moment of that step.</summary>
+    /// <param name="last">When that step was.</param>
+    /// <param name="early">What to say of a moment before it.</param>
+    /// <param name="behind">What to say of such a clock.</param>
+    internal Result<DateTime> NotBefore(DateTime last, Func<Problem> early, Func<Problem> behind)
+    {
+        if (Now < last && Dated)
+        {
+            return early();
+        }
+
+        if (Now < last)
+        {
+            ClockBehind ??= behind();
+            Now = last;
+        }
+
+        return Now;
+    }
 
     /// <summary>Finds the shop and reads its settings and catalog; nothing is made and nothing is changed.</summary>
     public static Result<Workbench> Open(BenchRequest request, Func<string, string?> environment)

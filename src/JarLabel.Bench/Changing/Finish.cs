@@ -23,7 +23,7 @@ internal sealed class Finish(Workbench bench, LabelWriter labels)
         Drawing.Take(recorder.Step, recorder.Jar, happened).Then(_ => recorder.Append(happened)).Then(history => LearnedDates.Mark(bench, recorder.Step, history)).Then(history =>
         {
             var hazards = JarWords.Hazards(bench, history.Jar);
-            var plain = new BenchOutcome(history, hazards, null, [.. first ?? [], .. JarCautions.Of(bench, history.Jar, hazards), .. LearnedDates.Cautions(history.Jar, history.IsLabelled), .. TestCautions.Of(history, happened)]) { Step = happened };
+            var plain = new BenchOutcome(history, hazards, null, [.. bench.ClockBehind is { } clock ? [clock] : (Problem[])[], .. first ?? [], .. JarCautions.Of(bench, history.Jar, hazards), .. LearnedDates.Cautions(history.Jar, history.IsLabelled), .. TestCautions.Of(history, happened)]) { Step = happened };
             var outcome = happened is IBeginning or Thinned or Moved
                 ? plain with { Cautions = [.. plain.Cautions, .. ShelfCautions.With(bench, recorder.Step, plain)] }
                 : plain;

@@ -14,11 +14,14 @@ internal static class JarChange
     /// <param name="number">The jar.</param>
     /// <param name="label">The label wanted where the old one is no longer true; null for none.</param>
     /// <param name="happen">What happens to the jar.</param>
-    internal static Result<BenchOutcome> Do(Workbench bench, JarNumber number, LabelChoice? label, Func<Jar, Result<JarEvent>> happen) =>
+    /// <param name="early">What to say of a moment that is too early in a way of its own; null for what is said of every step.</param>
+    internal static Result<BenchOutcome> Do(Workbench bench, JarNumber number, LabelChoice? label, Func<Jar, Result<JarEvent>> happen, Func<Jar, Problem?>? early = null) =>
         Finish.Open(bench).Then(finish => LedgerDesk.Record(bench, step =>
         {
             var recorder = new Recorder(step, number);
             return recorder.History.Then(history => history.AsSeen(bench.Seen)).Then(_ => OnShelf(recorder))
+                .Then<Jar>(jar => early?.Invoke(jar) is { } problem ? problem : jar)
+                .Then(_ => recorder.InTime(bench)).Then<Jar>(history => history.Jar)
                 .Then(jar => label is null ? jar : recorder.Redate(bench, later: false).Then<Jar>(h => h.Jar))
                 .Then(jar => happen(jar).Then(happened => finish.Record(recorder, happened, label, Cautions(bench, jar, happened))));
         }));

@@ -14,8 +14,8 @@ namespace JarLabel.Bench.Changing;
 internal sealed record Pour(Recorder From, Jar Jar, Contents Taken)
 {
     /// <summary>Works out what goes; the jar must be on its shelf and hold so much.</summary>
-    internal static Result<Pour> Of(Recorder from, Volume? amount, string where) =>
-        JarChange.OnShelf(from).Then(jar => jar.Take(amount, where).Then<Pour>(taken => new Pour(from, jar, taken)));
+    internal static Result<Pour> Of(Workbench bench, Recorder from, Volume? amount, string where) =>
+        from.InTime(bench).Then(_ => JarChange.OnShelf(from)).Then(jar => jar.Take(amount, where).Then<Pour>(taken => new Pour(from, jar, taken)));
 
     /// <summary>The dates that what goes keeps on the other shelf.</summary>
     internal KeepingDates DatesOn(Workbench bench, Store.Shops.Shelf shelf) => ShelfMoves.Shortened(bench, Jar, shelf) ?? Jar.Dates;
@@ -23,7 +23,7 @@ internal sealed record Pour(Recorder From, Jar Jar, Contents Taken)
     /// <summary>Records at the jar it comes from that it is gone.</summary>
     internal Result<JarHistory> Out(Workbench bench, JarNumber to) => From.Append(new PouredOut(bench.Now, Taken, to));
 
-    /// <summary>The container, when all of it fits with head space.</summary>
-    internal static Result<Container> Fits(Container container, Contents contents) =>
-        container.Holds is { } holds ? ContainerFit.Check(contents.Liquid, holds).Then<Container>(_ => container) : container;
+    /// <summary>The container, when there is enough for a jar of its own and all of it fits with head space.</summary>
+    internal static Result<Container> Fits(Container container, Contents contents) => Measurable.Demand(contents).Then(_ =>
+        container.Holds is { } holds ? ContainerFit.Check(contents.Liquid, holds).Then<Container>(_ => container) : container);
 }

@@ -10,8 +10,8 @@ public static class TestJar
     public static Result<BenchOutcome> Do(Workbench bench, JarNumber number, bool passed, int? dryMinutes)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return JarChange.Do(bench, number, null, jar => bench.Now < jar.MixedAt
+        return JarChange.Do(bench, number, null, _ => new Tested(bench.Now, passed, dryMinutes), jar => bench.Dated && bench.Now < jar.MixedAt
             ? BenchProblems.TestBeforeMixing(number, jar.MixedAt, bench.Now)
-            : new Tested(bench.Now, passed, dryMinutes));
+            : null);
     }
 }

@@ -25,6 +25,7 @@ public static class ThickenJar
     {
         var grade = request.Grade ?? bench.Catalog.GradeOf(bag?.Grade ?? jar.Contents.Resins[0].Grade);
         return Thickening.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
+            .Then(thickening => Measurable.Demand(thickening, jar.Contents.Cut!.Value))
             .Then(thickening => Fits(thickening, request.Container ?? jar.Container))
             .Then(thickening => bag is null ? thickening : SupplyFit.Demand(bag, grade.Id).Then(b => SupplyFit.Check(thickening, jar.Contents, b)))
             .Then<JarEvent>(thickening => new Thickened(

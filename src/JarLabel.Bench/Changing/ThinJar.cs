@@ -28,6 +28,7 @@ public static class ThinJar
         ArgumentNullException.ThrowIfNull(jar);
         var solvent = request.Solvent ?? bench.Catalog.SolventOf(bottle?.Solvent ?? jar.Contents.Solvents[0].Solvent);
         return Thinning.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
+            .Then(thinning => Measurable.Demand(thinning, jar.Contents.Cut!.Value))
             .Then(thinning => Fits(thinning, request.Container ?? jar.Container))
             .Then(thinning => bottle is null ? thinning : SupplyFit.Demand(bottle, solvent.Id).Then(b => SupplyFit.Check(thinning, jar.Contents, b)))
             .Then<Thinned>(thinning => new Thinned(bench.Now, Added(thinning, solvent, request), request.Container) { Bottle = request.Bottle });

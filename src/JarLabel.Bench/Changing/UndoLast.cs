@@ -17,7 +17,7 @@ public static class UndoLast
         return Finish.Open(bench).Then(finish => LedgerDesk.Record(bench, step =>
         {
             var recorder = new Recorder(step, number);
-            return recorder.History.Then(history => history.AsSeen(bench.Seen)).Then(_ => Life(recorder)).Then(life => Others(recorder, life).Then(others => TakeBack(bench, others).Then(_ =>
+            return recorder.History.Then(history => history.AsSeen(bench.Seen)).Then(_ => recorder.InTime(bench)).Then(_ => Life(recorder)).Then(life => Others(recorder, life).Then(others => TakeBack(bench, others).Then(_ =>
                 life.Undo(bench.Now).Then(undone => PutBack(bench, recorder, life, undone)).Then(undone => finish.Record(recorder, undone, label)))));
         }));
     }

@@ -2,6 +2,7 @@ using System.Globalization;
 using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Supplies;
 using JarLabel.Store;
 using JarLabel.Store.Index;
 
@@ -26,6 +27,30 @@ public sealed class JarReader : IJarReader
             SubjectKind.Bag or SubjectKind.Bottle => SupplyBook.Read(row).Problems,
             _ => [],
         };
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Problem> Refusals(EventRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return row.Of.Kind switch
+        {
+            SubjectKind.Jar => Read(row) is var read && read.TryGet(out var happened, out var problems) ? [.. JarEventCheck.Faults(happened, ""), .. Headed(row, happened.Name, happened.At)] : read.Problems,
+            SubjectKind.Bag or SubjectKind.Bottle => SupplyBook.Read(row) is var read && read.TryGet(out var happened, out _) ? [.. SupplyEventCheck.Faults(happened, ""), .. Headed(row, happened.Name, happened.At)] : read.Problems,
+            _ => [],
+        };
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Problem> LifeFaults(IReadOnlyList<EventRow> events) => SupplyBook.LifeFaults(events);
+
+    /// <summary>What stands outside the event says the same as the event.</summary>
+    private static IEnumerable<Problem> Headed(EventRow row, string name, DateTime at)
+    {
+        if (row.Kind != name || !at.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture).StartsWith(row.At, StringComparison.Ordinal))
+        {
+            yield return BenchProblems.OtherHead(row.Kind, row.At, name, at);
+        }
     }
 
     /// <inheritdoc/>

@@ -38,24 +38,14 @@ internal sealed class Recorder(LedgerStep step, JarNumber jar)
         return Append(happened);
     }
 
-    /// <summary>Adds an event and gives the jar as it is then; a problem where it is said to have happened before what it builds on.</summary>
-    internal Result<JarHistory> Append(JarEvent happened) => InOrder(happened).Then(_ => Add(happened));
+    /// <summary>The jar, when the moment is not before its last step that still stands. Labels and other dates are no steps: they are paper.</summary>
+    internal Result<JarHistory> InTime(Workbench bench) => History.Then(history =>
+        history.Life.Standing.FirstOrDefault(e => e is not Core.Jars.Redated) is { } last
+            ? bench.NotBefore(last.At, () => BenchProblems.OutOfOrder(jar, last, bench.Now), () => BenchProblems.ClockBehind(jar, last, bench.Now)).Then<JarHistory>(_ => history)
+            : history);
 
-    /// <summary>A step that changes what is in the jar works on what the one before left; any other only needs a jar.</summary>
-    private Result<JarEvent> InOrder(JarEvent happened)
-    {
-        if (rows.Count == 0 || happened is Undone or Labelled or Core.Jars.Redated)
-        {
-            return happened;
-        }
-
-        return History.Then<JarEvent>(history =>
-            history.Life.Standing.FirstOrDefault(e => e is IBeginning || (happened.ChangesContents && e.ChangesContents)) is { } before && happened.At < before.At
-                ? BenchProblems.OutOfOrder(jar, before, happened)
-                : happened);
-    }
-
-    private Result<JarHistory> Add(JarEvent happened)
+    /// <summary>Adds an event and gives the jar as it is then.</summary>
+    internal Result<JarHistory> Append(JarEvent happened)
     {
         var revision = (rows.Count == 0 ? 0 : rows[^1].Revision) + (happened.ChangesContents ? 1 : 0);
         var at = happened.At.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture);

@@ -43,10 +43,11 @@ public static class BagDesk
 
     private static Result<BagOutcome> Record(Workbench bench, SupplyNumber number, SupplyEvent happened) => LedgerDesk.Record(bench, step => SupplyBook.Bag(step, number)
         .Then(bag => happened is SupplyDiscarded ? bag.DemandOnHand("BAG") : bag)
-        .Then(_ =>
+        .Then(_ => SupplyBook.InTime(bench, step, Subject.Bag(number.Value), happened))
+        .Then(timed =>
         {
-            SupplyBook.Append(step, Subject.Bag(number.Value), happened);
-            return SupplyBook.Bag(step, number).Then<BagOutcome>(bag => new BagOutcome(bag, null, []));
+            SupplyBook.Append(step, Subject.Bag(number.Value), timed);
+            return SupplyBook.Bag(step, number).Then<BagOutcome>(bag => new BagOutcome(bag, null, bench.ClockBehind is { } clock ? [clock] : []));
         }));
 
     private static Result<BagOutcome> Finish(Workbench bench, LedgerStep step, SupplyLabels labels, SupplyNumber number, LabelChoice? choice, string? file) =>

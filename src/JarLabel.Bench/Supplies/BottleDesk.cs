@@ -58,11 +58,14 @@ public static class BottleDesk
 
     private static Result<BottleOutcome> Record(Workbench bench, SupplyNumber number, SupplyEvent happened) => LedgerDesk.Record(bench, step => SupplyBook.Bottle(step, number)
         .Then(bottle => happened is SupplyDiscarded or BottleMoved ? bottle.DemandOnHand("BOTTLE") : bottle)
-        .Then(_ =>
+        .Then(_ => SupplyBook.InTime(bench, step, Subject.Bottle(number.Value), happened))
+        .Then(timed =>
         {
-            SupplyBook.Append(step, Subject.Bottle(number.Value), happened);
-            return SupplyBook.Bottle(step, number).Then<BottleOutcome>(bottle =>
-                Of(bench, bottle) with { Cautions = happened is BottleMoved ? ShelfCautions.Of(bench, step, bottle.Shelf) : [] });
+            SupplyBook.Append(step, Subject.Bottle(number.Value), timed);
+            return SupplyBook.Bottle(step, number).Then<BottleOutcome>(bottle => Of(bench, bottle) with
+            {
+                Cautions = [.. bench.ClockBehind is { } clock ? [clock] : (Problem[])[], .. happened is BottleMoved ? ShelfCautions.Of(bench, step, bottle.Shelf) : []],
+            });
         }));
 
     private static Result<BottleOutcome> Finish(Workbench bench, LedgerStep step, SupplyLabels labels, SupplyNumber number, LabelChoice? choice, string? file) =>

@@ -64,6 +64,18 @@ public static class SupplyBook
     internal static void Append(LedgerStep step, Subject of, SupplyEvent happened) => step.Append(
         of, happened.At.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture), happened.Name, 0, SupplyEventJson.Write(happened));
 
+    /// <summary>What is wrong with the life of one bag or bottle.</summary>
+    internal static IReadOnlyList<Problem> LifeFaults(IReadOnlyList<EventRow> rows) => Read(rows).Then(events => rows[0].Of.Kind == SubjectKind.Bag
+        ? Core.Supplies.Bag.Fold(SupplyNumber.From(rows[0].Of.Number), events).Then<bool>(_ => true)
+        : Core.Supplies.Bottle.Fold(SupplyNumber.From(rows[0].Of.Number), events).Then<bool>(_ => true)).Problems;
+
+    /// <summary>The event at its moment, which is not before the last thing that was said of the bag or bottle itself.</summary>
+    internal static Result<SupplyEvent> InTime(Workbench bench, LedgerStep step, Subject of, SupplyEvent happened) => Events(step, of).Then<SupplyEvent>(events =>
+        events.LastOrDefault(e => e is not (SupplyLabelled or PutBack)) is { } last
+            ? bench.NotBefore(last.At, () => BenchProblems.OutOfOrder(of.ToString(), last.At, bench.Now), () => BenchProblems.ClockBehind(of.ToString(), last.At, bench.Now))
+                .Then<SupplyEvent>(now => happened with { At = now })
+            : happened);
+
     internal static Result<SupplyEvent> Read(EventRow row) =>
         SupplyEventJson.Read(row.Body, string.Create(CultureInfo.InvariantCulture, $"event {row.Sequence}"));
 

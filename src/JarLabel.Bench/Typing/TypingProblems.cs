@@ -49,6 +49,10 @@ public static class TypingProblems
     public static Problem NotAPart(string read, string option) =>
         new("JL113", $"Read {Quoted.Of(read)}; a part is written volume@cut, such as \"200 mL@2\".", option);
 
+    /// <summary>Nothing between two commas.</summary>
+    public static Problem AmountLeftOut(string read, string where) =>
+        new("JL369", $"Read {Quoted.Of(read)}, in which an amount is left out at a comma; write each with its unit, such as \"200 mL,0.5 L,all\".", where);
+
     /// <summary>Two that exclude each other.</summary>
     public static Problem OneOfTwo(string one, string other) =>
         new("JL114", $"Give either {one} or {other}, and not both.", one);

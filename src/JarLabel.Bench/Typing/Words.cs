@@ -2,6 +2,7 @@ using System.Globalization;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Quantities;
 using JarLabel.Core.Text;
 using JarLabel.Layout;
 using JarLabel.Render;
@@ -11,8 +12,7 @@ namespace JarLabel.Bench.Typing;
 /// <summary>Readers for the small words of a command line: dates, choices, names, numbers.</summary>
 public static class Words
 {
-    /// <summary>Dates outside these years are slips: no flakes are older, and no shop plans so far ahead.</summary>
-    private const int FirstYear = 1900, LastYear = 2199;
+    private const int FirstYear = EventBounds.FirstYear, LastYear = EventBounds.LastYear;
 
     private static readonly Dictionary<string, RuleSet> RuleSets = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -78,7 +78,7 @@ public static class Words
     /// <param name="most">The most.</param>
     /// <param name="such">One between them, for an example.</param>
     public static Func<string, string, Result<double>> Number(double least, double most, double such) => (text, where) =>
-        TryNumber(text.Trim().TrimEnd('%'), out var value) && value >= least && value <= most
+        TryNumber(text.Trim().TrimEnd('%'), out var value) && !NumberText.IsAmbiguous(text) && value >= least && value <= most
             ? value
             : TypingProblems.NotANumber(text, least, most, such, where);
 

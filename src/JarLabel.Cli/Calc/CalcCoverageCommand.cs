@@ -27,9 +27,8 @@ internal static class CalcCoverageCommand
         var area = typed.Needed(Area, "\"14 sq ft\"", AreaText.Read);
         var coats = typed.Needed(Coats, "3", Words.WholeNumber(1, 1000));
         var wet = typed.Value(Spread, SpreadText.Read) ?? SpreadText.Read(UsualSpread, Spread.Name).Require();
-        return typed.Then<Answer>(() =>
+        return typed.Then(() => Measurable.Demand(Coverage.Of(cut, area, coats, wet))).Then<Answer>(job =>
         {
-            var job = Coverage.Of(cut, area, coats, wet);
             var (metric, film) = (session.Workbench.Metric, job.DryCoat.Micrometers);
             return Answer.Of(
                 new Screen().Title($"{coats} coats of {CutWords.Of(cut)}").Gap().Rows(

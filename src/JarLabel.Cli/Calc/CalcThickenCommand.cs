@@ -18,7 +18,7 @@ internal static class CalcThickenCommand
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var (from, to, of) = Change.Read(typed);
-        return typed.Then(() => Thickening.Solve(from, to, of).Then<Answer>(thickening => Answer.Of(
+        return typed.Then(() => Thickening.Solve(from, to, of).Then(thickening => Measurable.Demand(thickening, from)).Then<Answer>(thickening => Answer.Of(
             new Screen().Title($"{CutWords.Of(from)} to {CutWords.Of(to)}").Gap().Rows(
                 ("add", BenchAmount.Both(thickening.Add, session.Workbench.Metric) + " of flakes, then wait until they are dissolved"),
                 ("makes", BenchAmount.Both(thickening.Makes, session.Workbench.Metric))),

@@ -18,7 +18,7 @@ internal static class CalcThinCommand
     private static Result<Answer> Run(Typed typed, Session session)
     {
         var (from, to, of) = Change.Read(typed);
-        return typed.Then(() => Thinning.Solve(from, to, of).Then<Answer>(thinning => Answer.Of(
+        return typed.Then(() => Thinning.Solve(from, to, of).Then(thinning => Measurable.Demand(thinning, from)).Then<Answer>(thinning => Answer.Of(
             new Screen().Title($"{CutWords.Of(from)} to {CutWords.Of(to)}").Gap().Rows(
                 ("add", BenchAmount.Both(thinning.Add, session.Workbench.Metric) + " of the same alcohol"),
                 ("that is", $"{VulgarFraction.Of(thinning.PartsPerPart)} parts to 1 part of liquid"),

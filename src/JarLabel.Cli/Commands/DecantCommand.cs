@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text.RegularExpressions;
 using JarLabel.Bench.Changing;
 using JarLabel.Cli.Answers;
 using JarLabel.Cli.Typing;
@@ -10,7 +9,7 @@ using UnitsNet;
 namespace JarLabel.Cli.Commands;
 
 /// <summary><c>decant</c>: pours a jar off into new ones.</summary>
-internal static partial class DecantCommand
+internal static class DecantCommand
 {
     private static readonly Argument<string> Jar = JarArgument.One();
     private static readonly Option<string[]> Into = new("--into") { Description = "How much into each new jar: \"200 mL,200 mL\"; \"all\" for what is left.", HelpName = "volumes" };
@@ -27,19 +26,15 @@ internal static partial class DecantCommand
     {
         var number = typed.Needed(Jar, JarNumber.Read);
         var amounts = new List<Volume?>();
-        foreach (var text in typed.Texts(Into).SelectMany(i => Commas().Split(i)))
+        foreach (var text in typed.Texts(Into))
         {
-            if (typed.Take(TakenText.Read(text, Into.Name), out var amount))
+            if (typed.Take(TakenText.ReadList(text, Into.Name), out var read))
             {
-                amounts.Add(amount.Volume);
+                amounts.AddRange(read!.Select(amount => amount.Volume));
             }
         }
 
         var into = New.Read(typed);
         return typed.Then(() => DecantJar.Do(session.Workbench, number, amounts, into).Then<Answer>(outcome => JarAnswer.Decanted(session, outcome)));
     }
-
-    /// <summary>A comma behind a unit stands between two amounts; one behind a digit is a decimal comma.</summary>
-    [GeneratedRegex(@"(?<=\p{L})\s*,")]
-    private static partial Regex Commas();
 }

@@ -42,6 +42,10 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
     [JsonIgnore]
     public bool IsEmpty => Resins.Count == 0 && Solvents.Count == 0;
 
+    /// <summary>True for a liquid that a jar can hold: of a cut that there is, and no more of it than there can be.</summary>
+    [JsonIgnore]
+    public bool IsLiquid => Resins.Count > 0 && Cut is not null && Poured.Milliliters <= EventBounds.MostAmount && Flakes.Grams <= EventBounds.MostAmount;
+
     /// <summary>A fresh batch of one grade in one solvent.</summary>
     public static Contents Of(Recipe recipe, string grade, string solvent, DateOnly? flakeDate)
     {
@@ -77,9 +81,14 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
         ArgumentNullException.ThrowIfNull(taken);
         var left = With(taken.Times(-1));
         return left.Resins.All(r => r.Weight > -Trace) && left.Solvents.All(s => s.Weight > -Trace)
-            ? new([.. left.Resins.Where(r => r.Weight > Trace)], [.. left.Solvents.Where(s => s.Weight > Trace)])
+            ? Dry(new([.. left.Resins.Where(r => r.Weight > Trace)], [.. left.Solvents.Where(s => s.Weight > Trace)]))
             : null;
     }
+
+    /// <summary>A film on the glass, of which only one part is more than the sums leave over, is no liquid either.</summary>
+    private static Contents Dry(Contents left) => (left.Resins.Count == 0 || left.Solvents.Count == 0) && left.Flakes + left.PouredWeight < Film ? new([], []) : left;
+
+    private static readonly Mass Film = Mass.FromMilligrams(1);
 
     /// <summary>What is less than this, a thousandth of a milligram, is what the sums leave over and no liquid.</summary>
     private static readonly Mass Trace = Mass.FromMicrograms(1);

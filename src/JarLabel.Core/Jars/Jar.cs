@@ -1,4 +1,5 @@
 using JarLabel.Core.Keeping;
+using JarLabel.Core.Labels;
 using UnitsNet;
 
 namespace JarLabel.Core.Jars;
@@ -58,19 +59,21 @@ public sealed record Jar(
     /// <summary>The jar when it still stands on a shelf; else a problem.</summary>
     public Result<Jar> DemandOnShelf() => OnShelf ? this : JarProblems.Gone(this);
 
-    /// <summary>What goes when so much is poured out. What is within half a percent of all, as a bench reads it, is all.</summary>
+    /// <summary>What goes when so much is poured out. What is within half a percent of all, as a bench reads it, is all; so is what leaves
+    /// less than a bench can measure.</summary>
     /// <param name="amount">How much; null for all.</param>
     /// <param name="where">Where it was typed.</param>
     public Result<Contents> Take(Volume? amount, string where)
     {
         var part = amount is { } some ? some / Contents.Liquid : 1;
         return part > 1 + Reading ? JarProblems.NotSoMuch(Number, amount!.Value, Contents.Liquid, where)
-            : part >= 1 - Reading ? Contents
+            : part >= 1 - Reading || BenchAmount.IsNothing(Contents.Liquid * (1 - part)) ? Contents
             : Contents.Share(part);
     }
 
-    internal static Result<Jar> Begin(JarNumber number, JarEvent happened) => happened is IBeginning b
-        ? new Jar(number, 1, b.Contents, b.Container, b.MixedAt, b.Dates, b.Shelf, b.By, b.Job, b.Note)
+    internal static Result<Jar> Begin(JarNumber number, JarEvent happened) => happened is not IBeginning b ? JarProblems.NoBeginning(number, happened)
+        : !b.Contents.IsLiquid ? JarProblems.NoLiquid(number, happened)
+        : new Jar(number, 1, b.Contents, b.Container, b.MixedAt, b.Dates, b.Shelf, b.By, b.Job, b.Note)
         {
             Test = b.Test,
             Changed = happened switch
@@ -79,18 +82,17 @@ public sealed record Jar(
                 Decanted d => d.Changed,
                 _ => null,
             },
-        }
-        : JarProblems.NoBeginning(number, happened);
+        };
 
     /// <summary>The jar after one more event. Taking back is the work of <see cref="JarLife"/>, which knows what was before.</summary>
     internal Result<Jar> After(JarEvent happened) => happened switch
     {
         _ when !OnShelf => JarProblems.Gone(this),
         Labelled => this,
-        Thinned t => (Holding(Contents.With(t.Added)) with { Container = t.Container ?? Container, Changed = new("thinned", t.At) }).Revised(),
-        Thickened t => (Holding(Contents.With(t.Added)) with { Container = t.Container ?? Container, Dates = t.Dates, Changed = new("thickened", t.At) }).Revised(),
-        PouredOut p => Less(p.Taken),
-        Used u => Less(u.Taken),
+        Thinned t => Holding(Contents.With(t.Added), t).Then<Jar>(jar => (jar with { Container = t.Container ?? Container, Changed = new("thinned", t.At) }).Revised()),
+        Thickened t => Holding(Contents.With(t.Added), t).Then<Jar>(jar => (jar with { Container = t.Container ?? Container, Dates = t.Dates, Changed = new("thickened", t.At) }).Revised()),
+        PouredOut p => Less(p.Taken, p),
+        Used u => Less(u.Taken, u),
         Tested t => this with { Test = new(DateOnly.FromDateTime(t.At), t.Passed) },
         Moved { Dates: { } dates } m => (this with { Shelf = m.Shelf, Dates = dates }).Revised(),
         Moved m => this with { Shelf = m.Shelf },
@@ -103,10 +105,12 @@ public sealed record Jar(
     /// <summary>How far a reading of a jar's last drop may be off, as a fraction.</summary>
     private const double Reading = 0.005;
 
-    private Result<Jar> Less(Contents taken) =>
-        Contents.Without(taken) is { } left ? Holding(left) with { OnShelf = !left.IsEmpty } : JarProblems.NotSoMuch(Number, taken.Liquid, Contents.Liquid, "VOLUME");
+    private Result<Jar> Less(Contents taken, JarEvent happened) =>
+        Contents.Without(taken) is { } left ? Holding(left, happened).Then<Jar>(jar => jar with { OnShelf = !left.IsEmpty }) : JarProblems.NotSoMuch(Number, taken.Liquid, Contents.Liquid, "VOLUME");
 
-    private Jar Holding(Contents contents) => this with { Contents = contents, Held = contents.IsEmpty ? Held : contents };
+    private Result<Jar> Holding(Contents contents, JarEvent happened) => contents.IsEmpty || contents.IsLiquid
+        ? this with { Contents = contents, Held = contents.IsEmpty ? Held : contents }
+        : JarProblems.NoLiquid(Number, happened);
 
     private Jar Revised() => this with { Revision = Revision + 1 };
 }

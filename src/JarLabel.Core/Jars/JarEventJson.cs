@@ -12,6 +12,13 @@ public static class JarEventJson
 {
     private const string Head = "{\"event\":\"";
 
+    /// <summary>The names of all kinds.</summary>
+    internal static IReadOnlyList<string> Names { get; } =
+    [
+        nameof(Mixed), nameof(Blended), nameof(Decanted), nameof(Thinned), nameof(Thickened), nameof(PouredOut), nameof(Used), nameof(Tested),
+        nameof(Moved), nameof(Redated), nameof(Noted), nameof(Labelled), nameof(Discarded), nameof(Undone),
+    ];
+
     private static JsonTypeInfo? Shape(string name) => name switch
     {
         nameof(Mixed) => JarEventContext.Default.Mixed,
@@ -54,7 +61,7 @@ public static class JarEventJson
                 ? happened
                 : JarProblems.NotAnEvent(json, "null", where);
         }
-        catch (Exception fault) when (fault is JsonException or NotSupportedException or ArgumentException)
+        catch (Exception fault) when (fault is JsonException or NotSupportedException or ArgumentException or InvalidOperationException or FormatException)
         {
             return JarProblems.NotAnEvent(json, fault.Message, where);
         }

@@ -1,4 +1,6 @@
+using System.Globalization;
 using JarLabel.Core.Labels;
+using JarLabel.Core.Quantities;
 using UnitsNet;
 
 namespace JarLabel.Core.Jars;
@@ -20,6 +22,12 @@ internal static class JarProblems
 
     internal static Problem NotAnEvent(string read, string why, string where) =>
         new("JL401", $"Read {Quoted.Of(read)}, which is no event of a jar that this version knows: {why}", where);
+
+    internal static Problem NeverRecorded(string member, string read, string why, string where) =>
+        new("JL468", $"The event says {Quoted.Of(read)} as \"{member}\": {why}", where);
+
+    internal static Problem NoLiquid(JarNumber number, JarEvent happened) =>
+        new("JL469", string.Create(CultureInfo.InvariantCulture, $"After {happened.Name} jar {number} would hold what no jar holds: flakes and alcohol are there together or not at all, {PoundCut.Weakest} to {PoundCut.Strongest} lb to a gallon, and at most {EventBounds.MostAmount / 1e6:0} m3 of it."));
 
     internal static Problem NoSuchJar(JarNumber number) =>
         new("JL143", $"There is no jar {number} in this shop's ledger. ", "JAR");

@@ -1,4 +1,5 @@
 using System.Globalization;
+using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Quantities;
 using UnitsNet;
@@ -53,6 +54,33 @@ internal static class MixingProblems
         "JL139",
         $"There are {BenchAmount.Both(liquid)}; {Holds(container, most)} Take less, or a larger jar such as --container \"{BenchAmount.Metric(Up(liquid / RecipeSolver.FullestFraction))}\".",
         "--container");
+
+    internal static Problem TooSmallABatch(Recipe recipe, Volume least) => new(
+        "JL370",
+        string.Create(CultureInfo.InvariantCulture, $"That would be {recipe.Pour.Milliliters:0.###} mL of alcohol and {recipe.Flakes.Grams:0.###} g of flakes; {Bench} The smallest batch of this cut that can be measured: --pour \"{least.Milliliters:0.#} mL\"."),
+        "--pour");
+
+    internal static Problem TooSmallAThinning(Thinning thinning, PoundCut from, double nearest) => new(
+        "JL371",
+        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thinning.To.PoundsPerUsGallon:0.####} lb that would add {thinning.Add.Milliliters:0.###} mL to {BenchAmount.Both(thinning.Of)}; {Bench} The least that can be added makes it a {nearest:0.####} lb cut: it is the cut wanted already, as nearly as can be told."),
+        "--to");
+
+    internal static Problem TooSmallAThickening(Thickening thickening, PoundCut from, double nearest) => new(
+        "JL371",
+        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thickening.To.PoundsPerUsGallon:0.####} lb that would add {thickening.Add.Grams:0.###} g to {BenchAmount.Both(thickening.Of)}; {Bench} The least that can be added makes it a {nearest:0.####} lb cut: it is the cut wanted already, as nearly as can be told."),
+        "--to");
+
+    internal static Problem TooSmallAJob(Coverage job) => new(
+        "JL372",
+        string.Create(CultureInfo.InvariantCulture, $"The job takes {job.Liquid.Milliliters:0.###} mL with {job.Flakes.Grams:0.###} g of flakes in it; {Bench} Give a larger area, such as --area \"14 sq ft\"."),
+        "--area");
+
+    internal static Problem TooSmallAJar(Contents contents) => new(
+        "JL373",
+        string.Create(CultureInfo.InvariantCulture, $"That would be a jar of {contents.Poured.Milliliters:0.###} mL of alcohol and {contents.Flakes.Grams:0.###} g of flakes; {Bench} Pour more into it, such as \"100 mL\", or record it as used."),
+        "JAR");
+
+    private static string Bench => $"a bench measures {BenchAmount.Metric(BenchAmount.LeastVolume)} and {BenchAmount.Metric(BenchAmount.LeastMass)} at least.";
 
     /// <summary>The next amount up that can be poured, so that doing as told is enough.</summary>
     private static Volume Up(Volume volume)

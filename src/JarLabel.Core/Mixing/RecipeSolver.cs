@@ -10,11 +10,11 @@ public static class RecipeSolver
     /// hot shelf and the jar is swirled.</summary>
     public const double FullestFraction = 0.95;
 
-    /// <summary>The recipe, or what is missing from or too much in the order.</summary>
+    /// <summary>The recipe, or what is missing from or too much in the order, or too little to be measured.</summary>
     public static Result<Recipe> Solve(Order order, Density solventDensity)
     {
         ArgumentNullException.ThrowIfNull(order);
-        return Amounts(order).Then<Recipe>(a => new Recipe(a.Cut, a.Flakes, a.Pour, solventDensity));
+        return Amounts(order).Then(a => Measurable.Demand(new Recipe(a.Cut, a.Flakes, a.Pour, solventDensity)));
     }
 
     /// <summary>The most liquid that a container may hold.</summary>

@@ -40,6 +40,7 @@ internal static class AmountText
             null when word.Trim().Length == 0 => QuantityProblems.UnitMissing(whole, kind, where),
             null => QuantityProblems.UnitUnknown(whole, word.Trim(), kind, where),
             { } unit when !unit.Measures(kind) => QuantityProblems.WrongKind(whole, unit, kind, where),
+            { Size: 1 } unit when NumberText.MayPartThousands(rest[..^number.After.Length].Trim()) => QuantityProblems.AmbiguousPoint(whole, number.Value, unit, where),
             { } unit => (number.Value * unit.Size, number.After[word.Length..].TrimStart()),
         };
     }

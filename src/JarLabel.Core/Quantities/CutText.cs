@@ -17,7 +17,7 @@ public static partial class CutText
             return FromPounds(written, text, where);
         }
 
-        var ratio = MassText.Read(flakes, where).Then(m => VolumeText.Read(pour, where).Then(v => FromRatio(m, v, text, where)));
+        var ratio = MassText.ReadPart(flakes, where).Then(m => VolumeText.ReadPart(pour, where).Then(v => FromRatio(m, v, text, where)));
         return ratio.Ok ? ratio : Result<PoundCut>.Failed([.. ratio.Problems.Select(p => QuantityProblems.InCut(text, p))]);
     }
 

@@ -1,3 +1,4 @@
+using JarLabel.Core.Labels;
 using UnitsNet;
 
 namespace JarLabel.Core.Quantities;
@@ -7,7 +8,11 @@ public static class MassText
 {
     private const double MostGrams = 1_000_000;
 
-    /// <summary>More than nothing, at most 1000 kg; otherwise a problem that says what was read and what is allowed.</summary>
-    public static Result<Mass> Read(string text, string where) =>
+    /// <summary>What a bench can weigh, at most 1000 kg; otherwise a problem that says what was read and what is allowed.</summary>
+    public static Result<Mass> Read(string text, string where) => ReadPart(text, where).Then<Mass>(mass =>
+        BenchAmount.IsNothing(mass) ? QuantityProblems.TooSmallToMeasure(text, UnitKind.Mass, BenchAmount.Metric(BenchAmount.LeastMass), where) : mass);
+
+    /// <summary>A weight in a ratio, such as a cut, which nobody weighs: more than nothing.</summary>
+    internal static Result<Mass> ReadPart(string text, string where) =>
         AmountText.Read(text, UnitKind.Mass, MostGrams, where).Then<Mass>(size => Mass.FromGrams(size));
 }

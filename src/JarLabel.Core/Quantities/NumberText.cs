@@ -3,8 +3,9 @@ using System.Globalization;
 namespace JarLabel.Core.Quantities;
 
 /// <summary>Reads a number as a bench writes it: <c>1</c>, <c>1.5</c>, <c>.5</c>, <c>0,5</c>, <c>1/2</c>, <c>1 1/2</c>, <c>1-1/2</c>,
-/// <c>½</c>, <c>1½</c>. Always the same, whatever the machine's language; never a sign and never an exponent.</summary>
-internal static class NumberText
+/// <c>½</c>, <c>1½</c>. A comma
+/// parts decimals only between two digits, so that it never swallows what it stands in front of. Always the same, whatever the machine's language; never a sign and never an exponent.</summary>
+public static class NumberText
 {
     private const char FractionSlash = '\u2044';
 
@@ -29,12 +30,18 @@ internal static class NumberText
     }
 
     /// <summary>True when a comma could part thousands as well as decimals, as in <c>1,500</c>.</summary>
-    internal static bool IsAmbiguous(string text)
+    public static bool IsAmbiguous(string text)
     {
+        ArgumentNullException.ThrowIfNull(text);
         var comma = text.IndexOf(',', StringComparison.Ordinal);
         var digitsAfter = text.Skip(comma + 1).TakeWhile(char.IsAsciiDigit).Count();
         return comma > 0 && digitsAfter == 3 && text[..comma].TrimStart().TrimStart('0').Length > 0;
     }
+
+    /// <summary>True when a point could part thousands as well as decimals, as in <c>1.000</c>: three digits that end in 00, which nobody writes of
+    /// a small unit who means decimals.</summary>
+    internal static bool MayPartThousands(string number) =>
+        number.Length is > 4 and <= 7 && number[^4] == '.' && number.EndsWith("00", StringComparison.Ordinal) && number[0] != '0' && number.Where(c => c != '.').All(char.IsAsciiDigit);
 
     private static bool IsWhole(string text, string rest) => text[..^rest.Length].All(char.IsAsciiDigit);
 
@@ -63,7 +70,7 @@ internal static class NumberText
     {
         var whole = Digits(text);
         var rest = text[whole.Length..];
-        var part = rest.Length > 0 && rest[0] is '.' or ',' ? Digits(rest[1..]) : "";
+        var part = rest.Length > 0 && (rest[0] == '.' || (rest[0] == ',' && whole.Length > 0)) ? Digits(rest[1..]) : "";
         if (whole.Length + part.Length is 0 or > 15)
         {
             return null;

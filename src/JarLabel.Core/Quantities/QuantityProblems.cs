@@ -39,6 +39,12 @@ internal static class QuantityProblems
     internal static Problem AmbiguousComma(string read, string where) =>
         new("JL104", $"Read {Quoted.Of(read)}: the comma could part thousands or decimals. Write 1500 or 1.5, without the comma.", where);
 
+    internal static Problem AmbiguousPoint(string read, double number, UnitWord unit, string where) =>
+        new("JL104", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}: the point could part thousands or decimals. Write {number * 1000:0} {unit.Id} or {number:0.###} {unit.Id}."), where);
+
+    internal static Problem TooSmallToMeasure(string read, UnitKind kind, string least, string where) =>
+        new("JL105", $"Read {Quoted.Of(read)}; {Named(kind)} must be at least {least}, the least that a bench can measure, such as {Examples(kind)}.", where);
+
     internal static Problem AmountOutOfRange(string read, UnitKind kind, double least, double most, string where) =>
         new("JL105", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; {Named(kind)} must be {(least > 0 ? $"at least {least / Kinds[kind].Large:0.###} {Kinds[kind].LargeUnit}" : "more than zero")} and at most {most / Kinds[kind].Large:0} {Kinds[kind].LargeUnit}, such as {Examples(kind)}."), where);
 

@@ -10,7 +10,7 @@ public static class SpreadText
     {
         ArgumentNullException.ThrowIfNull(text);
         return text.Split('/') is [var area, var volume]
-            ? AreaText.Read(area, where).Then(a => VolumeText.Read(NumberText.Take(volume) is null ? "1 " + volume : volume, where).Then(v => WetCoat(v / a, text, where)))
+            ? AreaText.Read(area, where).Then(a => VolumeText.ReadPart(NumberText.Take(volume) is null ? "1 " + volume : volume, where).Then(v => WetCoat(v / a, text, where)))
             : QuantityProblems.NotASpread(text, where);
     }
 

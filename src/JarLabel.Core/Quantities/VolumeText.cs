@@ -1,3 +1,4 @@
+using JarLabel.Core.Labels;
 using UnitsNet;
 
 namespace JarLabel.Core.Quantities;
@@ -7,7 +8,11 @@ public static class VolumeText
 {
     private const double MostMilliliters = 1_000_000;
 
-    /// <summary>More than nothing, at most 1000 L; otherwise a problem that says what was read and what is allowed.</summary>
-    public static Result<Volume> Read(string text, string where) =>
+    /// <summary>What a bench can measure, at most 1000 L; otherwise a problem that says what was read and what is allowed.</summary>
+    public static Result<Volume> Read(string text, string where) => ReadPart(text, where).Then<Volume>(volume =>
+        BenchAmount.IsNothing(volume) ? QuantityProblems.TooSmallToMeasure(text, UnitKind.Volume, BenchAmount.Metric(BenchAmount.LeastVolume), where) : volume);
+
+    /// <summary>A volume in a ratio, such as a cut, which nobody measures: more than nothing.</summary>
+    internal static Result<Volume> ReadPart(string text, string where) =>
         AmountText.Read(text, UnitKind.Volume, MostMilliliters, where).Then<Volume>(size => Volume.FromMilliliters(size));
 }

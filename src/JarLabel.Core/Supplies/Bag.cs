@@ -1,4 +1,5 @@
 using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
 using UnitsNet;
 
 namespace JarLabel.Core.Supplies;
@@ -37,7 +38,7 @@ public sealed record Bag(SupplyNumber Number, string Grade, Mass Bought, Mass Le
     /// <summary>The event that takes flakes out for a jar. What is within half a percent of all, as a bench weighs, is all.</summary>
     /// <returns>Null when there is not so much in it.</returns>
     public FlakesTaken? Take(DateTime at, Mass weight, JarNumber jar) =>
-        weight > Left * SupplyReading.Most ? null : new FlakesTaken(at, weight >= Left * SupplyReading.Least ? Left : weight, jar);
+        weight > Left * SupplyReading.Most ? null : new FlakesTaken(at, weight >= Left * SupplyReading.Least || BenchAmount.IsNothing(Left - weight) ? Left : weight, jar);
 
     private Result<Bag> After(SupplyEvent happened) => happened switch
     {

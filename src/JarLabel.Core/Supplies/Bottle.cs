@@ -1,4 +1,5 @@
 using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
 using UnitsNet;
 
 namespace JarLabel.Core.Supplies;
@@ -40,7 +41,7 @@ public sealed record Bottle(
     /// <summary>The event that takes alcohol out for a jar. What is within half a percent of all, as a bench reads it, is all.</summary>
     /// <returns>Null when there is not so much in it.</returns>
     public SolventTaken? Take(DateTime at, Volume volume, JarNumber jar) =>
-        volume > Left * SupplyReading.Most ? null : new SolventTaken(at, volume >= Left * SupplyReading.Least ? Left : volume, jar);
+        volume > Left * SupplyReading.Most ? null : new SolventTaken(at, volume >= Left * SupplyReading.Least || BenchAmount.IsNothing(Left - volume) ? Left : volume, jar);
 
     private static Bottle Begin(SupplyNumber number, BottleAdded added) =>
         new(number, added.Solvent, added.Volume, added.Volume, added.Bought, added.Shelf, added.Material, added.Note);

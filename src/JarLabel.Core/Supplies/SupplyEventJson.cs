@@ -17,7 +17,7 @@ public static class SupplyEventJson
         {
             return JsonSerializer.Deserialize(json, SupplyEventContext.Default.SupplyEvent) is { } happened ? happened : SupplyProblems.NotAnEvent(json, "null", where);
         }
-        catch (Exception fault) when (fault is JsonException or NotSupportedException or ArgumentException)
+        catch (Exception fault) when (fault is JsonException or NotSupportedException or ArgumentException or InvalidOperationException or FormatException)
         {
             return SupplyProblems.NotAnEvent(json, fault.Message, where);
         }

@@ -6,6 +6,9 @@ namespace JarLabel.Core.Text;
 /// <summary>Reads a name, a job or a note that somebody typed: one line, nothing invisible in it.</summary>
 public static class PlainText
 {
+    /// <summary>A letter is written with at most so many signs, its marks among them.</summary>
+    private const int MostSigns = 16;
+
     /// <summary>The text with its white space folded; a problem when it is empty, too long, or holds characters that cannot be seen.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="longest">Most characters as a reader counts them.</param>
@@ -25,7 +28,7 @@ public static class PlainText
         }
 
         var length = new StringInfo(line).LengthInTextElements;
-        return length <= longest ? line.Normalize(NormalizationForm.FormC) : TextProblems.TooLong(line, length, longest, where);
+        return length <= longest && line.Length <= longest * MostSigns ? line.Normalize(NormalizationForm.FormC) : TextProblems.TooLong(line, length, longest, where);
     }
 
     /// <summary>Control characters, marks that turn the direction of what follows, and halves of characters.</summary>

@@ -39,6 +39,18 @@ internal static class ExchangeProblems
     internal static Problem CutShort(string file, long wanted, long found) =>
         new("JL450", string.Create(CultureInfo.InvariantCulture, $"The export says it has {wanted} events, and {found} are there: its end is missing."), file);
 
+    internal static Problem LongLine(string where, int most) =>
+        new("JL471", string.Create(CultureInfo.InvariantCulture, $"The line is longer than {most / (1024 * 1024)} MB, and an event is a few hundred letters. What \"jarlabel export\" wrote has one event a line."), where);
+
+    internal static Problem NotANumber(string where, Subject of, int most) =>
+        new("JL472", string.Create(CultureInfo.InvariantCulture, $"Read {of}; numbers go up from 1, to {most} at most."), where);
+
+    internal static Problem NotARevision(string where, int revision, long most) =>
+        new("JL472", string.Create(CultureInfo.InvariantCulture, $"Read revision {revision} of a jar; no more than {most} can have been by this event."), where);
+
+    internal static Problem NotASheetEvent(string where, string kind, string why) =>
+        new("JL473", $"Read {Quoted.Of(kind)} of a sheet of labels: {why}", where);
+
     internal static Problem BadMoment(string where, string read) =>
         new("JL451", $"Read \"{read}\" as a moment; wanted is local time such as 2026-03-09T14:30:00.", where);
 }

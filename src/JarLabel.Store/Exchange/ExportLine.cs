@@ -30,10 +30,10 @@ internal static class ExportLine
         json.WriteString("seal", Convert.ToHexStringLower(link.Seal));
     });
 
-    internal static Result<ExportHeader> ReadHeader(string where, byte[] line) => StrictJson.ReadObject(
+    internal static Result<ExportHeader> ReadHeader(string where, ReadOnlyMemory<byte> line) => StrictJson.ReadObject(
         where, ExchangeProblems.FormCode, line, fields => new ExportHeader(fields.Text("ledger"), Whole(fields, "events", 0), fields.Text("seal")));
 
-    internal static Result<EventLink> ReadEvent(string where, byte[] line) => StrictJson.ReadObject(where, ExchangeProblems.FormCode, line, fields =>
+    internal static Result<EventLink> ReadEvent(string where, ReadOnlyMemory<byte> line) => StrictJson.ReadObject(where, ExchangeProblems.FormCode, line, fields =>
     {
         var sequence = Whole(fields, "sequence", 1);
         var of = new Subject(fields.Choice("subject", SubjectWords.Kinds), fields.Count("number", 1, int.MaxValue));

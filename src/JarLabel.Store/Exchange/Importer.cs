@@ -1,17 +1,30 @@
 using System.Globalization;
-using System.Text;
 using JarLabel.Core;
+using JarLabel.Core.Reading;
 using JarLabel.Store.Checking;
 using JarLabel.Store.Index;
+using JarLabel.Store.Sheets;
 
 namespace JarLabel.Store.Exchange;
 
 /// <summary>Takes exported events into the ledger, inside one transaction of the ledger's: all of them, or none and every problem with
-/// its line. An event the ledger has already is compared; events beyond its end are added.</summary>
+/// its line. An event the ledger has already is compared; events beyond its end are added. They are held against the rules of what is recorded here, and a
+/// file of any length takes no more memory than its longest line may.</summary>
 internal sealed class Importer(Database database, EventTable events, IJarReader reader, string file)
 {
+    /// <summary>A thousand times the longest event: a label that says everything.</summary>
+    private const int LongestLine = 1024 * 1024;
+
+    /// <summary>Numbers beyond it come of no shop; each jar has one, and a list of what is left out must end.</summary>
+    private const int HighestNumber = 10_000_000;
+
+    /// <summary>After so many problems nobody reads on.</summary>
+    private const int MostProblems = 200;
+
     private readonly List<Problem> problems = [];
     private readonly SortedSet<int> jars = [];
+    private readonly HashSet<Subject> supplies = [];
+    private readonly SheetLives sheets = new();
     private byte[] seal = EventChain.Start;
     private long read;
     private bool parted;
@@ -22,19 +35,20 @@ internal sealed class Importer(Database database, EventTable events, IJarReader 
     internal Result<ImportReport> Take(Stream stream)
     {
         var known = events.Count;
-        using var lines = new StreamReader(stream, new UTF8Encoding(false, throwOnInvalidBytes: false));
-        if (Header(lines.ReadLine(), known) is { } header)
+        var lines = new TextLines(stream, LongestLine);
+        if (Header(lines, known) is { } header)
         {
             TakeEvents(lines, known);
             DemandWhole(header);
+            DemandLives();
         }
 
         return problems.Count > 0 ? Result<ImportReport>.Failed(problems) : new ImportReport(Math.Max(0, read - known), Math.Min(read, known));
     }
 
-    private ExportHeader? Header(string? line, long known)
+    private ExportHeader? Header(TextLines lines, long known)
     {
-        if (line is null || !ExportLine.ReadHeader(Where(1), Encoding.UTF8.GetBytes(line)).TryGet(out var header, out _))
+        if (!lines.Next() || lines.IsTooLong || !ExportLine.ReadHeader(Where(1), lines.Bytes).TryGet(out var header, out _))
         {
             problems.Add(ExchangeProblems.NotAnExport(Where(1)));
             return null;
@@ -52,21 +66,27 @@ internal sealed class Importer(Database database, EventTable events, IJarReader 
         return header;
     }
 
-    private void TakeEvents(StreamReader lines, long known)
+    private void TakeEvents(TextLines lines, long known)
     {
         using var own = events.Links().GetEnumerator();
-        for (var number = 2; lines.ReadLine() is { } line; number++)
+        while (problems.Count < MostProblems && lines.Next())
         {
-            if (line.Length == 0)
+            if (lines.IsTooLong)
+            {
+                problems.Add(ExchangeProblems.LongLine(Where(lines.Number), LongestLine));
+                return;
+            }
+
+            if (lines.Bytes.IsEmpty)
             {
                 continue;
             }
 
             read++;
             var ours = read <= known && own.MoveNext() ? own.Current.Seal : null;
-            if (ExportLine.ReadEvent(Where(number), Encoding.UTF8.GetBytes(line)).TryGet(out var link, out var faults))
+            if (ExportLine.ReadEvent(Where(lines.Number), lines.Bytes).TryGet(out var link, out var faults))
             {
-                TakeEvent(link, ours, Where(number));
+                TakeEvent(link, ours, Where(lines.Number));
             }
             else
             {
@@ -79,7 +99,7 @@ internal sealed class Importer(Database database, EventTable events, IJarReader 
     private void TakeEvent(EventLink link, byte[]? ours, string where)
     {
         var before = problems.Count;
-        CheckForm(link, where);
+        CheckForm(link, where, isNew: ours is null);
         seal = link.Seal;
         if (problems.Count == before && ours is not null)
         {
@@ -93,7 +113,7 @@ internal sealed class Importer(Database database, EventTable events, IJarReader 
     }
 
     /// <summary>After a line that could not be read the seal before is unknown, and the next line cannot be held against it.</summary>
-    private void CheckForm(EventLink link, string where)
+    private void CheckForm(EventLink link, string where, bool isNew)
     {
         if (link.Row.Sequence != read)
         {
@@ -105,7 +125,26 @@ internal sealed class Importer(Database database, EventTable events, IJarReader 
             problems.Add(ExchangeProblems.Tampered(where));
         }
 
-        problems.AddRange(reader.Faults(link.Row).Select(fault => fault with { Where = where }));
+        Problem[] ofForm = [.. Refusals(link.Row)];
+        problems.AddRange((isNew ? [.. reader.Refusals(link.Row), .. ofForm] : reader.Faults(link.Row)).Select(fault => fault with { Where = where }));
+    }
+
+    private IEnumerable<Problem> Refusals(EventRow row)
+    {
+        if (row.Of.Number > HighestNumber)
+        {
+            yield return ExchangeProblems.NotANumber("", row.Of, HighestNumber);
+        }
+
+        if (row.Revision > row.Sequence)
+        {
+            yield return ExchangeProblems.NotARevision("", row.Revision, row.Sequence);
+        }
+
+        if (row.Of.Kind == SubjectKind.Sheet && sheets.Refusal(row) is { } refusal)
+        {
+            yield return refusal;
+        }
     }
 
     private void Compare(EventLink link, byte[] ours, string where)
@@ -123,6 +162,19 @@ internal sealed class Importer(Database database, EventTable events, IJarReader 
         if (link.Row.Of.Kind == SubjectKind.Jar)
         {
             jars.Add(link.Row.Of.Number);
+        }
+        else if (link.Row.Of.Kind is SubjectKind.Bag or SubjectKind.Bottle)
+        {
+            supplies.Add(link.Row.Of);
+        }
+    }
+
+    /// <summary>The jars are folded when their list is made; bags and bottles have none.</summary>
+    private void DemandLives()
+    {
+        if (problems.Count == 0)
+        {
+            problems.AddRange(supplies.SelectMany(of => reader.LifeFaults(events.Of(of))).Select(fault => fault with { Where = file }));
         }
     }
 

@@ -12,6 +12,13 @@ public interface IJarReader
     /// <summary>Everything that is wrong with one event taken alone; empty when it can be read.</summary>
     IReadOnlyList<Problem> Faults(EventRow row);
 
+    /// <summary>Everything for which one event, taken alone, could not have been recorded here, what cannot be read included: what comes from
+    /// elsewhere is held against the rules of what is typed.</summary>
+    IReadOnlyList<Problem> Refusals(EventRow row) => Faults(row);
+
+    /// <summary>Everything that is wrong with the life of a bag or bottle, its events in order.</summary>
+    IReadOnlyList<Problem> LifeFaults(IReadOnlyList<EventRow> events) => [];
+
     /// <summary>The jar that the events, all of one jar and in order, add up to.</summary>
     Result<JarEntry> Fold(IReadOnlyList<EventRow> events);
 }

@@ -94,7 +94,7 @@ public sealed class SheetBook
     internal void Rebuild()
     {
         database.Execute("DELETE FROM sheets");
-        for (var number = 1; number <= events.LastNumber(SubjectKind.Sheet); number++)
+        foreach (var number in events.Numbers(SubjectKind.Sheet))
         {
             Index(number);
         }
