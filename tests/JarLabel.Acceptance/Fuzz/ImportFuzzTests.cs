@@ -7,7 +7,7 @@ namespace JarLabel.Acceptance.Fuzz;
 /// ends with a fault of ours, and none hangs. JARLABEL_FUZZ=all tries every member of every kind of event; JARLABEL_SEED=N chooses others.</summary>
 public sealed class ImportFuzzTests : IDisposable
 {
-    private const int Usual = 500;
+    private const int Usual = 250;
 
     /// <summary>It has no seal, and a head with it is told as no text before.</summary>
     private const string HalfCharacter = "\\ud800";
