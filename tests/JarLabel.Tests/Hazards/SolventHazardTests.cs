@@ -14,11 +14,11 @@ public class SolventHazardTests
         { "ethanol-96", "H225 H319 GHS02 GHS07", "H225 H319 GHS02 GHS07" },
         { "ethanol-99", "H225 H319 GHS02 GHS07", "H225 H319 GHS02 GHS07" },
         { "ethanol-absolute", "H225 H319 GHS02 GHS07", "H225 H319 GHS02 GHS07" },
-        { "denatured-sda1", "H225 H319 H371 GHS02 GHS07 GHS08", "H225 H319 H370 GHS02 GHS07 GHS08" },
+        { "denatured-sda1", "H225 H319 H350 H371 GHS02 GHS07 GHS08", "H225 H319 H350 H361 H370 GHS02 GHS07 GHS08" },
         { "denatured-sda3a", "H225 H319 H371 GHS02 GHS07 GHS08", "H225 H319 H370 GHS02 GHS07 GHS08" },
         { "denatured-eu", "H225 H319 GHS02 GHS07", "H225 H319 GHS02 GHS07" },
         { "denatured-methanol-50", "H225 H301 H311 H331 H370 GHS02 GHS06 GHS08", "H225 H301 H311 H331 H370 GHS02 GHS06 GHS08" },
-        { "denatured-unknown", "H225 H301 H311 H319 H331 H370 GHS02 GHS06 GHS08", "H225 H301 H311 H319 H331 H370 GHS02 GHS06 GHS07 GHS08" },
+        { "denatured-unknown", "H225 H301 H311 H319 H331 H350 H370 GHS02 GHS06 GHS08", "H225 H301 H311 H319 H331 H350 H361 H370 GHS02 GHS06 GHS07 GHS08" },
         { "isopropanol-99", "H225 H319 H336 GHS02 GHS07", "H225 H319 H336 GHS02 GHS07" },
         { "isopropanol-91", "H225 H319 H336 GHS02 GHS07", "H225 H319 H336 GHS02 GHS07" },
         { "isopropanol-70", "H225 H319 H336 GHS02 GHS07", "H225 H319 H336 GHS02 GHS07" },
@@ -95,7 +95,7 @@ public class SolventHazardTests
         var solvent = Ours.Solvents.Named("denatured-unknown").Require();
         var jar = JarComposition.Possible(
             [(solvent, UnitsNet.Mass.FromPounds(6.78))], UnitsNet.Mass.FromPounds(poundCut), Ours);
-        Assert.Equal(["H225", "H301", "H311", "H319", "H331", "H370"], MixtureClassifier.Classify(jar, RuleSet.Clp, Ours).Statements);
+        Assert.Equal(["H225", "H301", "H311", "H319", "H331", "H350", "H370"], MixtureClassifier.Classify(jar, RuleSet.Clp, Ours).Statements);
     }
 
     private static string Elements(string id, RuleSet rules)

@@ -68,7 +68,8 @@ public class AirChartTests
     [Fact]
     public void A_limit_from_memory_has_its_star_and_the_star_its_line()
     {
-        var page = Draw(Air("ethanol-99", 500, 50, 1, 2, RuleSet.Clp));
+        var air = Air("ethanol-99", 500, 50, 1, 2, RuleSet.Clp);
+        var page = Draw(air with { Parts = [.. air.Parts.Select(p => p with { Limit = p.Limit! with { Source = "memory" } })] });
         Assert.EndsWith("*", Said(page, "exposure").Text, StringComparison.Ordinal);
         Assert.StartsWith("* from memory", Said(page, "*").Text, StringComparison.Ordinal);
     }
