@@ -43,7 +43,7 @@ internal sealed class ShownOnLabel
     internal bool HasAll(string key) => !Wanted(key) || (Has(key) && !moved.Contains(key));
 
     /// <summary>True when there is something of it to print.</summary>
-    internal bool Wanted(string key) => text.Words.ContainsKey(key) || (text.Lists.GetValueOrDefault(key)?.Count ?? 0) > 0;
+    internal bool Wanted(string key) => text.Words.GetValueOrDefault(key) is { Count: > 0 } || (text.Lists.GetValueOrDefault(key)?.Count ?? 0) > 0;
 
     /// <summary>True when something says what is in the jar.</summary>
     internal bool Identified => Has("grade") || Has("contents") || Has("title");

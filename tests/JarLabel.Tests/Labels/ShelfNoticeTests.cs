@@ -23,7 +23,7 @@ public class ShelfNoticeTests
     [InlineData(RuleSet.Osha, 95, "25 US gallons")]
     [InlineData(RuleSet.Clp, 24, "")]
     [InlineData(RuleSet.Clp, 26, "20 kg")]
-    [InlineData(RuleSet.Clp, 51, "50 L, 20 kg")]
+    [InlineData(RuleSet.Clp, 51, "20 kg, 50 L")]
     public void A_passed_limit_says_so_and_comes_first(RuleSet rules, double liters, string passed)
     {
         var limits = Notice(rules, ("ethanol-95", liters)).Tables["limits"];
