@@ -1,3 +1,4 @@
+using JarLabel.Core.Keeping;
 using JarLabel.Store.Shops;
 
 namespace JarLabel.Cli.Answers;
@@ -18,6 +19,9 @@ internal sealed record ShopJson(
     IReadOnlyList<ShelfSettingJson> Shelves,
     IReadOnlyList<PrinterSettingJson> Printers)
 {
+    /// <summary>False where nobody has settled how ageing follows warmth; the figure is then the middle of what is thought possible.</summary>
+    public bool AgingSettled { get; init; }
+
     internal static ShopJson Of(ShopFolder folder, ShopSettings settings) => new(
         folder.Path,
         settings.Name,
@@ -27,9 +31,12 @@ internal sealed record ShopJson(
         settings.Metric ? "metric" : "us",
         settings.Sheet,
         settings.Design,
-        settings.AgingPerTenKelvin,
+        settings.AgingPerTenKelvin ?? Aging.Middle,
         settings.Learning.StillGood,
         settings.Learning.Spread,
         [.. settings.Shelves.Select(s => new ShelfSettingJson(s.Name, s.Temperature.DegreesCelsius))],
-        [.. settings.Printers.Select(p => new PrinterSettingJson(p.Name, p.Uri))]);
+        [.. settings.Printers.Select(p => new PrinterSettingJson(p.Name, p.Uri))])
+    {
+        AgingSettled = settings.AgingPerTenKelvin is not null,
+    };
 }

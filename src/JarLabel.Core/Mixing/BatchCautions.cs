@@ -24,7 +24,7 @@ public static class BatchCautions
     }
 
     /// <summary>Cautions about the jar it stands in and the flakes it is made of.</summary>
-    public static IReadOnlyList<Problem> OfJar(Container container, Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly mixed)
+    public static IReadOnlyList<Problem> OfJar(Container container, Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly mixed, bool cloudy = false)
     {
         ArgumentNullException.ThrowIfNull(container);
         ArgumentNullException.ThrowIfNull(grade);
@@ -32,6 +32,7 @@ public static class BatchCautions
         [
             .. If(container.Material == ContainerMaterial.Metal, MixingCautions.BareMetal()),
             .. OfFlakes(grade, kind, flakeDate, mixed),
+            .. If(cloudy, MixingCautions.CloudyFlakes(grade)),
         ];
     }
 

@@ -9,7 +9,7 @@ internal static class BenchForms
         ThinForm.Form,
         ThickenForm.Form,
         SmallForms.Use,
-        SmallForms.Test,
+        TestForm.Form,
         SmallForms.Note,
         SmallForms.Move,
         SmallForms.Label,

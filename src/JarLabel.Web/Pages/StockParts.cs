@@ -40,7 +40,7 @@ internal static class StockParts
         $"{bench.Catalog.Solvents.Find(bottle.Solvent)?.Name ?? bottle.Solvent}, {BenchAmount.Both(bottle.Left, bench.Metric)} left";
 
     private static string Of(Workbench bench, Bag bag) =>
-        $"{bench.Catalog.Grades.Find(bag.Grade)?.Name ?? bag.Grade}, {BenchAmount.Both(bag.Left, bench.Metric)} left, of {DateWords.Of(bag.Made)}";
+        $"{bench.Catalog.Grades.Find(bag.Grade)?.Name ?? bag.Grade}, {BenchAmount.Both(bag.Left, bench.Metric)} left, of {DateWords.Of(bag.Made)}{(bag.Test is { } test ? $"; pinch: {PinchWords.WithAdvice(test)}" : "")}";
 
     private static string Total(Workbench bench, StandingOnShelf total) => string.Join("; ", ((string?[])
     [
