@@ -70,6 +70,9 @@ internal static class BenchProblems
     internal static Problem PassAfterFailure(JarNumber jar) =>
         new("JL126", $"A test of jar {jar} on the same day or earlier failed, and this one passed: they contradict each other. Both are kept; what the shop learns from counts the failure. If that was a slip, \"jarlabel undo {jar.Value}\" and record the right one.", "VERDICT");
 
+    internal static Problem DriedSlowly(JarNumber jar) =>
+        new("JL398", $"The drops of jar {jar} dried hard but clearly slower than fresh ones: it is near its end. Try a few drops before each use, keep it for small or inner work, and mix anew for a top coat.", "JAR");
+
     internal static Problem TestsFailed(IReadOnlyList<(JarNumber Jar, DateOnly Day)> jars) => jars is [var (jar, day)]
         ? new("JL140", $"Jar {jar} failed its drying test on {DateWords.Of(day)}: the label says so in place of a use-by. Do not use it as a finish; when a later test passes, \"jarlabel test {jar.Value} pass\" and print it again.", "JAR")
         : new("JL140", $"These jars failed their drying test, and their labels say so in place of a use-by: {Named(jars, j => $"{j.Jar} on {DateWords.Of(j.Day)}")}. Do not use them as a finish.", "JAR");

@@ -46,6 +46,8 @@ public static class References
     public const string NistStatistics = "NIST/SEMATECH e-Handbook";
     public const string Rfc5545 = "RFC 5545";
     public const string WeibullInformation = "Weibull information";
+    public const string Arrhenius = "Arrhenius";
+    public const string AstmD1640 = "ASTM D1640";
     public const string AnsiZ535 = "ANSI Z535";
     public const string Rfc8010 = "RFC 8010";
     public const string Rfc8011 = "RFC 8011";
@@ -102,6 +104,8 @@ public static class References
         [Iso3864] = new("Safety colours and safety signs, ISO 3864-1 annex A and ISO 3864-3 templates", "ISO", "as sign makers and a draft reprint them, seen in excerpts", "memory"),
         [Rfc5545] = new("Internet Calendaring and Scheduling Core Object Specification (iCalendar)", "IETF", "2009", "memory"),
         [WeibullInformation] = new("Asymptotic covariance of the two parameters of a Weibull distribution (1.109, 0.608 and 0.257), as books on reliability print it", "various", "-", "memory"),
+        [Arrhenius] = new("Arrhenius equation, molar gas constant 8.314462618 J/(mol K) (CODATA 2018); 50 to 80 kJ/mol for acids with alcohols", "textbooks", "-", "memory"),
+        [AstmD1640] = new("Drying, Curing, or Film Formation of Organic Coatings: the order of its stages (tack-free, print-free)", "ASTM", "terms from memory; first page seen in a reprint", "memory"),
         [NistStatistics] = new("e-Handbook of Statistical Methods, 8.4.1.3 and 8.2.2.1: Weibull life data, ten failures and ten units stopped at 500 h", "NIST/SEMATECH", "data and fit as public programs that cite it reprint them; the page itself from memory", "read"),
         [AnsiZ535] = new("Safety signs; letter heights as a sign maker's guide reprints ANSI Z535.2 annex, panel colours", "ANSI / NEMA", "colours from memory", "memory"),
         [Rfc8010] = new("Internet Printing Protocol/1.1: Encoding and Transport; the examples of appendix A as open-source test suites reprint them", "IETF", "2017", "read"),

@@ -31,6 +31,10 @@ internal sealed record JarJson(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public int? KeepingTests { get; init; }
 
+    /// <summary>True when its last test dried hard but clearly slower than fresh; left out when not.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public bool? TestSlow { get; init; }
+
     internal static JarJson Of(Jar jar, DateTime now) => new(
         jar.Number.Value,
         jar.Number.ToString(),
@@ -50,6 +54,7 @@ internal sealed record JarJson(
         jar.Test?.Passed)
     {
         LearnedUseBy = jar.Learned is { } learned ? Day(learned.UseBy) : null,
+        TestSlow = jar.Test is { Slow: true } ? true : null,
         KeepingTests = jar.Dates.Basis?.Tests,
     };
 

@@ -1,3 +1,4 @@
+using JarLabel.Core.Keeping;
 using JarLabel.Store.Shops;
 
 namespace JarLabel.Bench.Answers;
@@ -21,6 +22,9 @@ internal sealed record ShopJson(
     /// <summary>The poison center's number as set; null where the one of the rules' region is printed.</summary>
     public string? PoisonCenter { get; init; }
 
+    /// <summary>False where nobody has settled how ageing follows warmth; the figure is then the middle of what is thought possible.</summary>
+    public bool AgingSettled { get; init; }
+
     internal static ShopJson Of(ShopFolder folder, ShopSettings settings) => new(
         folder.Path,
         settings.Name,
@@ -30,10 +34,13 @@ internal sealed record ShopJson(
         settings.Metric ? "metric" : "us",
         settings.Sheet,
         settings.Design,
-        settings.AgingPerTenKelvin,
+        settings.AgingPerTenKelvin ?? Aging.Middle,
         settings.Learning.StillGood,
         settings.Learning.Spread,
         [.. settings.Shelves.Select(s => new ShelfSettingJson(s.Name, s.Temperature.DegreesCelsius))],
         [.. settings.Printers.Select(p => new PrinterSettingJson(p.Name, p.Uri))])
-    { PoisonCenter = settings.PoisonCenter };
+    {
+        PoisonCenter = settings.PoisonCenter,
+        AgingSettled = settings.AgingPerTenKelvin is not null,
+    };
 }

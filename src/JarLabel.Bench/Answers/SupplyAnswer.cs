@@ -27,12 +27,12 @@ internal static class SupplyAnswer
         var screen = new Screen().Title(bags.Count == 0 ? "No bag has any flakes in it." : Count(bags.Count, "bag"));
         if (bags.Count > 0)
         {
-            screen.Gap().Table(["bag", "grade", " left", " of", "made"], [.. bags.Select(b => (string[])
-                [b.Number.ToString(), b.Grade, BenchAmount.Both(b.Left, metric), BenchAmount.Both(b.Bought, metric), DateWords.Of(b.Made)])]);
+            screen.Gap().Table(["bag", "grade", " left", " of", "made", "a pinch of it"], [.. bags.Select(b => (string[])
+                [b.Number.ToString(), b.Grade, BenchAmount.Both(b.Left, metric), BenchAmount.Both(b.Bought, metric), DateWords.Of(b.Made), b.Test is { } test ? PinchWords.WithAdvice(test) : "not tried"])]);
         }
 
         return Answer.Of(
-            screen.Next(bags.Count == 0 ? "jarlabel bag add --grade garnet --mass \"500 g\" --date 2025-10-01" : $"jarlabel mix --bag {bags[0].Number.Value} --cut 1.5 --pour \"350 mL\" --solvent ethanol-95"),
+            screen.Next(bags.FirstOrDefault(b => !b.Unfit) is not { } fit ? "jarlabel bag add --grade garnet --mass \"500 g\" --date 2025-10-01" : $"jarlabel mix --bag {fit.Number.Value} --cut 1.5 --pour \"350 mL\" --solvent ethanol-95"),
             new BagsAnswerJson([.. bags.Select(BagJson.Of)]),
             c => c.BagsAnswerJson);
     }
@@ -61,6 +61,7 @@ internal static class SupplyAnswer
         [
             ("left", bag.OnHand ? $"{BenchAmount.Both(bag.Left, metric)} of {BenchAmount.Both(bag.Bought, metric)}" : bag.Discarded ? "discarded" : "nothing more"),
             ("made", DateWords.Of(bag.Made)),
+            ("a pinch", bag.Test is { } test ? PinchWords.WithAdvice(test) : null),
             ("went to", bag.Taken.Count == 0 ? null : "jar " + string.Join(", ", bag.Taken.Select(t => t.For).Distinct())),
             ("note", bag.Note),
             .. Label(outcome.Label),
@@ -98,6 +99,7 @@ internal static class SupplyAnswer
         ];
 
     private static string Next(Workbench bench, Bag bag) => bench.DryRun ? "the same without --dry-run records it"
+        : bag is { OnHand: true, Unfit: true } ? $"jarlabel bag discard {bag.Number.Value} --why \"a pinch swelled to a gel\""
         : bag.OnHand ? $"jarlabel mix --bag {bag.Number.Value} --cut 1.5 --pour \"350 mL\" --solvent ethanol-95" : "jarlabel bag list";
 
     private static string Next(Workbench bench, Bottle bottle) => bench.DryRun ? "the same without --dry-run records it"

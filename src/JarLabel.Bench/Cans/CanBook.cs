@@ -30,7 +30,10 @@ public static class CanBook
 
     /// <summary>Reads the file as it is now, adds the row, and writes it only when the whole catalog then reads without a fault. Whoever changes a shop's
     /// files one at a time begins here.</summary>
-    private static Result<ShopCatalog> Keep(Workbench bench, string id, CanRequest can) => ShopFiles.In(bench.Folder.Catalog).Then(files =>
+    private static Result<ShopCatalog> Keep(Workbench bench, string id, CanRequest can) =>
+        bench.DryRun ? Added(bench, id, can) : ShopLock.Within(bench.Folder, () => Added(bench, id, can));
+
+    private static Result<ShopCatalog> Added(Workbench bench, string id, CanRequest can) => ShopFiles.In(bench.Folder.Catalog).Then(files =>
     {
         (string File, ReadOnlyMemory<byte> Bytes) own = files.Any(f => Path.GetFileName(f.File) == FileName)
             ? files.First(f => Path.GetFileName(f.File) == FileName)

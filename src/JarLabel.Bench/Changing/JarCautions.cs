@@ -20,6 +20,6 @@ internal static class JarCautions
     private static IEnumerable<Problem> OfFlakes(Workbench bench, Jar jar) => jar.Contents.Resins.SelectMany(r =>
     {
         var grade = bench.Catalog.GradeOf(r.Grade);
-        return BatchCautions.OfJar(jar.Container, grade, bench.Catalog.Keeping.Find(grade.Keeping)!, r.FlakeDate, DateOnly.FromDateTime(jar.MixedAt));
+        return BatchCautions.OfJar(jar.Container, grade, bench.Catalog.Keeping.Find(grade.Keeping)!, r.FlakeDate, DateOnly.FromDateTime(jar.MixedAt), r.Cloudy);
     });
 }

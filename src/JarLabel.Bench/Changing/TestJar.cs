@@ -1,17 +1,31 @@
 using JarLabel.Core;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
 
 namespace JarLabel.Bench.Changing;
 
 /// <summary>Records how a few drops dried on glass.</summary>
 public static class TestJar
 {
+    /// <summary>The longest drying that is taken for one: a day.</summary>
+    public const int LongestMinutes = 1440;
+
+    /// <summary>The tested jar, or why not, where only is known whether the drops dried hard.</summary>
+    public static Result<BenchOutcome> Do(Workbench bench, JarNumber number, bool passed, int? dryMinutes) =>
+        Do(bench, number, passed ? Drying.Hard : Drying.Soft, dryMinutes, new DropReadings());
+
     /// <summary>The tested jar, or why not.</summary>
-    public static Result<BenchOutcome> Do(Workbench bench, JarNumber number, bool passed, int? dryMinutes)
+    /// <param name="bench">The shop at this moment.</param>
+    /// <param name="number">The jar.</param>
+    /// <param name="dried">How the drops dried.</param>
+    /// <param name="dryMinutes">How long that took, where somebody looked at the clock.</param>
+    /// <param name="readings">What else was read.</param>
+    public static Result<BenchOutcome> Do(Workbench bench, JarNumber number, Drying dried, int? dryMinutes, DropReadings readings)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return JarChange.Do(bench, number, null, _ => new Tested(bench.Now, passed, dryMinutes), jar => bench.Dated && bench.Now < jar.MixedAt
+        ArgumentNullException.ThrowIfNull(readings);
+        return readings.Test(bench.Now, dried, dryMinutes).Then(test => JarChange.Do(bench, number, null, _ => test with { At = bench.Now }, jar => bench.Dated && bench.Now < jar.MixedAt
             ? BenchProblems.TestBeforeMixing(number, jar.MixedAt, bench.Now)
-            : null);
+            : null));
     }
 }

@@ -30,8 +30,8 @@ public static class ThickenJar
             .Then(thickening => bag is null ? thickening : SupplyFit.Demand(bag, grade.Id).Then(b => SupplyFit.Check(thickening, jar.Contents, b)))
             .Then<JarEvent>(thickening => new Thickened(
                 bench.Now,
-                new ResinPart(grade.Id, thickening.Add, request.FlakeDate),
-                jar.Dates.Shortest(Fresh(bench, request, grade, jar)),
+                new ResinPart(grade.Id, thickening.Add, request.FlakeDate) { Cloudy = bag?.Cloudy == true },
+                jar.Dates.Shortest(Fresh(bench, request, grade, jar, bag?.Cloudy == true)),
                 request.Container)
             {
                 Bag = request.Bag,
@@ -42,12 +42,13 @@ public static class ThickenJar
         container.Holds is { } holds ? ContainerFit.Check(thickening.Makes, holds).Then<Thickening>(_ => thickening) : thickening;
 
     /// <summary>The dates that the new flakes would have alone.</summary>
-    private static KeepingDates Fresh(Workbench bench, ThickenRequest request, Grade grade, Jar jar) => KeepingEstimate.Of(
+    private static KeepingDates Fresh(Workbench bench, ThickenRequest request, Grade grade, Jar jar, bool cloudy) => KeepingEstimate.Of(
         bench.Now,
         bench.Catalog.Keeping.Find(grade.Keeping)!,
         request.Form ?? bench.Catalog.Forms.Find(grade.Form)!,
         request.Bench ?? Warmth.Reference,
         ShelfMoves.WarmthOf(bench, jar.Shelf),
         request.FlakeDate,
-        bench.Keeping);
+        bench.Keeping,
+        cloudy: cloudy);
 }

@@ -5,6 +5,7 @@ using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Store;
+using UnitsNet;
 
 namespace JarLabel.Bench.Keeping;
 
@@ -32,8 +33,13 @@ internal static class LearnedDates
         jar.Learned is { } now ? [BenchProblems.UseByMoved(jar.Number, jar.Dates.UseBy, now.UseBy, labelled)] : [];
 
     /// <summary>The dates of a fresh batch in this shop.</summary>
-    internal static KeepingDates Fresh(LearnedLives lives, KeepingClass kind, string solvent, Func<KeepingClass, KeepingDates> estimate) =>
-        estimate(lives.Kind(kind, solvent)) with { Basis = lives.Basis(new(kind.Id, solvent)) };
+    /// <param name="lives">What the tests say.</param>
+    /// <param name="kind">The flakes' keeping class.</param>
+    /// <param name="solvent">The solvent's id.</param>
+    /// <param name="shelf">How warm its shelf is.</param>
+    /// <param name="estimate">Makes dates of the months on that shelf that the tests say, or of nothing where they say nothing.</param>
+    internal static KeepingDates Fresh(LearnedLives lives, KeepingClass kind, string solvent, Temperature shelf, Func<double?, KeepingDates> estimate) =>
+        estimate(lives.MonthsOn(kind, solvent, shelf)) with { Basis = lives.Basis(new(kind.Id, solvent)) };
 
     /// <summary>A jar that was mixed and only moved since is dated again from the beginning. Of any other the new dates may only be sooner.</summary>
     private static KeepingDates? Now(Workbench bench, LearnedLives lives, JarLife life)
@@ -69,7 +75,7 @@ internal static class LearnedDates
 
         KeepingDates? Part(ResinPart resin, string solvent) =>
             bench.Catalog.Grades.Find(resin.Grade) is { } grade && bench.Catalog.Keeping.Find(grade.Keeping) is { } kind && bench.Catalog.Forms.Find(grade.Form) is { } form
-                ? Fresh(lives, kind, solvent, k => KeepingEstimate.Of(mixed, k, form, Warmth.Reference, warmth, resin.FlakeDate, bench.Keeping))
+                ? Fresh(lives, kind, solvent, warmth, months => KeepingEstimate.Of(mixed, kind, form, Warmth.Reference, warmth, resin.FlakeDate, bench.Keeping, months, resin.Cloudy))
                 : null;
     }
 }

@@ -29,7 +29,7 @@ public static class ShopLives
     public static LearnedLives From(Workbench bench, IReadOnlyList<(JarHistory History, TestedJar Tested)> jars)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return new(ByClass(jars), bench.Catalog.Keeping, bench.Settings.Learning);
+        return new(ByClass(bench, jars), bench.Catalog.Keeping, bench.Settings.Learning, bench.Keeping);
     }
 
     /// <summary>Every tested jar whose tests count for its class.</summary>
@@ -47,9 +47,9 @@ public static class ShopLives
     internal static TestedJar? Read(Workbench bench, JarHistory history) =>
         TestedJar.Of(history.Life, bench.Catalog, shelf => ShelfMoves.HistoryOf(bench, shelf), bench.Keeping);
 
-    private static Dictionary<LifeClass, ClassTests> ByClass(IReadOnlyList<(JarHistory History, TestedJar Tested)> jars) => jars
-        .Select(j => (j.Tested.Class, j.Tested.Tests, Life: DryingTests.Life(j.Tested.Tests)))
-        .Where(j => j.Life is not null)
+    private static Dictionary<LifeClass, ClassTests> ByClass(Workbench bench, IReadOnlyList<(JarHistory History, TestedJar Tested)> jars) => jars
+        .Select(j => j.Tested)
+        .Where(j => DryingTests.Life(j.Tests) is not null)
         .GroupBy(j => j.Class)
-        .ToDictionary(g => g.Key, g => new ClassTests([.. g.Select(j => j.Life!.Value)], g.Sum(j => j.Tests.Count)));
+        .ToDictionary(g => g.Key, g => ClassTests.Of([.. g], bench.Keeping));
 }

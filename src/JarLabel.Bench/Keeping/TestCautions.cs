@@ -1,6 +1,7 @@
 using JarLabel.Bench.Recording;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
 
 namespace JarLabel.Bench.Keeping;
 
@@ -10,6 +11,7 @@ internal static class TestCautions
     internal static IReadOnlyList<Problem> Of(JarHistory history, JarEvent happened) =>
         happened is Tested { Passed: true } pass && history.Life.Standing.OfType<Tested>().Any(t => !t.Passed && t.At.Date <= pass.At.Date)
             ? [BenchProblems.PassAfterFailure(history.Jar.Number)]
+            : happened is Tested { HowDried: Drying.Slow } ? [BenchProblems.DriedSlowly(history.Jar.Number)]
             : happened is Tested ? OfLabel(history) : [];
 
     /// <summary>What to say of a label that was printed before the jar failed its test, and still gives a use-by.</summary>

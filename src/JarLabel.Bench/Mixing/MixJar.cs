@@ -43,9 +43,9 @@ public static class MixJar
             .Then(recipe => SupplyFit.Check(recipe, supplies.Bag, supplies.Bottle))
             .Then(recipe => bench.Settings.Shelf(request.Shelf).Then<Mixed>(shelf => new Mixed(
                 bench.Now,
-                Contents.Of(recipe, request.Grade.Id, request.Solvent.Id, request.FlakeDate),
+                Contents.Of(recipe, request.Grade.Id, request.Solvent.Id, request.FlakeDate, supplies.Bag?.Cloudy == true),
                 request.Container,
-                Dates(bench, request, KindOf(bench, request.Grade), temperature, shelf.Name),
+                Dates(bench, request, new(request.FlakeDate, supplies.Bag?.Cloudy == true), temperature, shelf.Name),
                 shelf.Name,
                 temperature,
                 request.By,
@@ -60,24 +60,36 @@ public static class MixJar
     /// <summary>With the dates that the shop's own tests say, of these flakes: a bag's own date stands in the batch that was begun.</summary>
     internal static Mixed Dated(Workbench bench, MixRequest request, Mixed begun, LearnedLives lives)
     {
-        var flakes = request with { FlakeDate = begun.Contents.Resins[0].FlakeDate };
+        var flakes = begun.Contents.Resins[0];
         return begun with
         {
-            Dates = LearnedDates.Fresh(lives, KindOf(bench, request.Grade), request.Solvent.Id, kind => Dates(bench, flakes, kind, begun.Bench, begun.Shelf)),
+            Dates = LearnedDates.Fresh(
+                lives,
+                KindOf(bench, request.Grade),
+                request.Solvent.Id,
+                ShelfMoves.WarmthOf(bench, begun.Shelf),
+                months => Dates(bench, request, new(flakes.FlakeDate, flakes.Cloudy), begun.Bench, begun.Shelf, months)),
         };
     }
 
     private static Result<Recipe> Fits(Recipe recipe, Container container) =>
         container.Holds is { } holds ? ContainerFit.Check(recipe, holds) : recipe;
 
-    private static KeepingDates Dates(Workbench bench, MixRequest request, KeepingClass kind, Temperature temperature, string shelf) => KeepingEstimate.Of(
+    private static KeepingDates Dates(Workbench bench, MixRequest request, Flakes flakes, Temperature temperature, string shelf, double? months = null) => KeepingEstimate.Of(
         bench.Now,
-        kind,
+        KindOf(bench, request.Grade),
         request.Form ?? bench.Catalog.Forms.Find(request.Grade.Form)!,
         temperature,
         ShelfMoves.WarmthOf(bench, shelf),
-        request.FlakeDate,
-        bench.Keeping);
+        flakes.Date,
+        bench.Keeping,
+        months,
+        flakes.Cloudy);
 
     private static KeepingClass KindOf(Workbench bench, Grade grade) => bench.Catalog.Keeping.Find(grade.Keeping)!;
+
+    /// <summary>What shortens a batch's life beside time.</summary>
+    /// <param name="Date">The flakes' own date, where known.</param>
+    /// <param name="Cloudy">True when a pinch of them dissolved cloudy.</param>
+    private readonly record struct Flakes(DateOnly? Date, bool Cloudy);
 }

@@ -50,7 +50,7 @@ public static class PlanJob
             })))));
 
     private static Result<IReadOnlyList<Bag>> Bags(LedgerView view, PlanRequest request) =>
-        SupplyBook.Bags(view).Then(bags => Result<IReadOnlyList<Bag>>.Of([.. bags.Where(b => b.OnHand && b.Grade == request.Grade.Id)]));
+        SupplyBook.Bags(view).Then(bags => Result<IReadOnlyList<Bag>>.Of([.. bags.Where(b => b.OnHand && !b.Unfit && b.Grade == request.Grade.Id)]));
 
     private static Result<IReadOnlyList<Bottle>> Bottles(LedgerView view, PlanRequest request) =>
         SupplyBook.Bottles(view).Then(bottles => Result<IReadOnlyList<Bottle>>.Of([.. bottles.Where(b => b.OnHand && b.Solvent == request.Solvent.Id)]));
@@ -63,8 +63,16 @@ public static class PlanJob
         lives,
         bench.Catalog.Keeping.Find(request.Grade.Keeping)!,
         request.Solvent.Id,
-        kind => KeepingEstimate.Of(
-            bench.Now, kind, bench.Catalog.Forms.Find(request.Grade.Form)!, request.Bench ?? Warmth.Reference, bench.Settings.Shelves[0].Temperature, null, bench.Keeping));
+        bench.Settings.Shelves[0].Temperature,
+        months => KeepingEstimate.Of(
+            bench.Now,
+            bench.Catalog.Keeping.Find(request.Grade.Keeping)!,
+            bench.Catalog.Forms.Find(request.Grade.Form)!,
+            request.Bench ?? Warmth.Reference,
+            bench.Settings.Shelves[0].Temperature,
+            null,
+            bench.Keeping,
+            months));
 
     /// <summary>The jars of that grade and alcohol that may still be used, by the more careful of the dates on record and those of the shop's
     /// tests. Only those are read; the rest is passed over in the list.</summary>

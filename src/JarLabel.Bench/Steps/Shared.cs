@@ -28,7 +28,7 @@ internal static class Shared
 
     internal static Input<SupplyNumber?> Bag => field ??= Input.Optional("bag", "From the bag", "1", SupplyNumber.ReadBag)
         .Help("bag", "The bag the flakes come from (\"jarlabel bag list\"); its grade and date are known then.").Hint("its grade and date are known then").More()
-        .Choices(bench => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Count > 0 ? [("", "none in the ledger"), .. bags.Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))] : []);
+        .Choices(bench => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Any(bag => !bag.Unfit) ? [("", "none in the ledger"), .. bags.Where(bag => !bag.Unfit).Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))] : []);
 
     internal static Input<SupplyNumber?> Bottle => field ??= Input.Optional("bottle", "From the bottle", "1", SupplyNumber.ReadBottle)
         .Help("bottle", "The bottle the alcohol comes from (\"jarlabel bottle list\").").More()

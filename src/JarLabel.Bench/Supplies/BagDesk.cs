@@ -38,11 +38,15 @@ public static class BagDesk
     public static Result<BagOutcome> Left(Workbench bench, SupplyNumber number, Mass weight) =>
         SupplyBook.Bag(bench, number).Then(bag => SupplyFit.Check(new FlakesLeft(Now(bench), weight), bag)).Then(left => Record(bench, number, left));
 
+    /// <summary>Says how a pinch of it dissolved.</summary>
+    public static Result<BagOutcome> Test(Workbench bench, SupplyNumber number, Pinch pinch) => Record(bench, number, new FlakesTested(Now(bench), pinch))
+        .Then<BagOutcome>(outcome => outcome with { Cautions = BagCautions.OfTest(outcome.Bag) });
+
     /// <summary>Takes the bag out of the shop.</summary>
     public static Result<BagOutcome> Discard(Workbench bench, SupplyNumber number, string? why) => Record(bench, number, new SupplyDiscarded(Now(bench), why));
 
     private static Result<BagOutcome> Record(Workbench bench, SupplyNumber number, SupplyEvent happened) => LedgerDesk.Record(bench, step => SupplyBook.Bag(step, number)
-        .Then(bag => happened is SupplyDiscarded ? bag.DemandOnHand("BAG") : bag)
+        .Then(bag => happened is SupplyDiscarded or FlakesTested ? bag.DemandOnHand("BAG") : bag)
         .Then(_ => SupplyBook.InTime(bench, step, Subject.Bag(number.Value), happened))
         .Then(timed =>
         {

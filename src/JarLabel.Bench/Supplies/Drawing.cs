@@ -43,7 +43,7 @@ internal static class Drawing
 
     private static Result<JarNumber> Flakes(LedgerStep step, JarNumber jar, DateTime at, SupplyNumber? number, Mass weight) => number is not { } known
         ? jar
-        : SupplyBook.Bag(step, known).Then(bag => bag.DemandOnHand("--bag")).Then<JarNumber>(bag =>
+        : SupplyBook.Bag(step, known).Then(bag => bag.DemandOnHand("--bag")).Then(bag => bag.DemandFit()).Then<JarNumber>(bag =>
         {
             if (bag.Take(at, weight, jar) is not { } taken)
             {

@@ -16,5 +16,5 @@ internal static class SupplyChoiceWords
         $"{bench.Catalog.Solvents.Find(bottle.Solvent)?.Name ?? bottle.Solvent}, {BenchAmount.Both(bottle.Left, bench.Metric)} left";
 
     internal static string What(Workbench bench, Bag bag) =>
-        $"{bench.Catalog.Grades.Find(bag.Grade)?.Name ?? bag.Grade}, {BenchAmount.Both(bag.Left, bench.Metric)} left, of {DateWords.Of(bag.Made)}";
+        $"{bench.Catalog.Grades.Find(bag.Grade)?.Name ?? bag.Grade}, {BenchAmount.Both(bag.Left, bench.Metric)} left, of {DateWords.Of(bag.Made)}{(bag.Test is { } test ? $"; pinch: {PinchWords.WithAdvice(test)}" : "")}";
 }

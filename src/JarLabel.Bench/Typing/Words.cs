@@ -2,7 +2,9 @@ using System.Globalization;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Keeping;
 using JarLabel.Core.Quantities;
+using JarLabel.Core.Supplies;
 using JarLabel.Core.Text;
 using JarLabel.Layout;
 using JarLabel.Render;
@@ -22,7 +24,21 @@ public static class Words
 
     private static readonly Dictionary<string, bool> Units = new(StringComparer.OrdinalIgnoreCase) { ["us"] = false, ["metric"] = true };
 
-    private static readonly Dictionary<string, bool> Verdicts = new(StringComparer.OrdinalIgnoreCase) { ["pass"] = true, ["fail"] = false };
+    private static readonly Dictionary<string, Drying> Verdicts = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["pass"] = Drying.Hard,
+        ["fail"] = Drying.Soft,
+        ["fresh"] = Drying.Fresh,
+        ["slow"] = Drying.Slow,
+        ["soft"] = Drying.Soft,
+    };
+
+    private static readonly Dictionary<string, Pinch> Pinches = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["all"] = Core.Supplies.Pinch.All,
+        ["cloudy"] = Core.Supplies.Pinch.Cloudy,
+        ["gel"] = Core.Supplies.Pinch.Gel,
+    };
 
     private static readonly string[] MomentForms = ["yyyy-MM-dd", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"];
 
@@ -32,8 +48,11 @@ public static class Words
     /// <summary>True for metric first.</summary>
     public static Result<bool> Metric(string text, string where) => Choice(text, where, Units);
 
-    /// <summary>True for a test passed.</summary>
-    public static Result<bool> Verdict(string text, string where) => Choice(text, where, Verdicts);
+    /// <summary>How drops dried.</summary>
+    public static Result<Drying> Verdict(string text, string where) => Choice(text, where, Verdicts);
+
+    /// <summary>How a pinch of flakes dissolved.</summary>
+    public static Result<Pinch> Pinch(string text, string where) => Choice(text, where, Pinches);
 
     /// <summary>A set of labelling rules.</summary>
     public static Result<RuleSet> Rules(string text, string where) => Choice(text, where, RuleSets);

@@ -17,6 +17,7 @@ internal static class BagCommand
     private static readonly Option<string> Why = new("--why") { Description = "Why it goes.", HelpName = "text" };
     private static readonly Argument<string> Bag = new("BAG") { Description = "The bag: 12 or 12-9." };
     private static readonly Argument<string> LeftOver = new("WEIGHT") { Description = "What the scale says: \"120 g\"." };
+    private static readonly Argument<string> Pinch = new("PINCH") { Description = "all when it dissolved, cloudy when haze or specks stay beyond a waxy grade's wax, gel when it swelled or left lumps." };
     private static readonly NewLabelOptions Label = new();
 
     internal static Command Create(Runner runner) => new("bag", "The bags of flakes that batches draw from.")
@@ -24,6 +25,7 @@ internal static class BagCommand
         runner.Runs(Add(), Add),
         runner.Runs(new Command("list", "The bags with something in them, the oldest flakes first."), List),
         runner.Runs(new Command("left", "Say what the scale says is left: bag left 3 \"120 g\"") { Bag, LeftOver }, Left),
+        runner.Runs(new Command("test", "Say how a pinch dissolved overnight in a little alcohol: bag test 3 cloudy") { Bag, Pinch }, Test),
         runner.Runs(new Command("discard", "Take a bag out of the shop.") { Bag, Why }, Discard),
     };
 
@@ -51,6 +53,12 @@ internal static class BagCommand
     {
         var (bag, weight) = (typed.Needed(Bag, SupplyNumber.ReadBag), typed.Needed(LeftOver, MassText.Read));
         return typed.Then(() => BagDesk.Left(session.Workbench, bag, weight).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome)));
+    }
+
+    private static Result<Answer> Test(Typed typed, Session session)
+    {
+        var (bag, pinch) = (typed.Needed(Bag, SupplyNumber.ReadBag), typed.Needed(Pinch, Words.Pinch));
+        return typed.Then(() => BagDesk.Test(session.Workbench, bag, pinch).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
     }
 
     private static Result<Answer> Discard(Typed typed, Session session)

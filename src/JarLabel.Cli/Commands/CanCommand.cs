@@ -1,6 +1,5 @@
 using System.CommandLine;
 using JarLabel.Bench.Cans;
-using JarLabel.Bench.Typing;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;

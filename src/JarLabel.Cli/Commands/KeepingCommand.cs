@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Recording;
 using JarLabel.Cli.Typing;
@@ -30,49 +29,11 @@ internal static class KeepingCommand
                 var lives = ShopLives.From(bench, tested);
                 LifeClass[] kinds = [.. Wanted(lives, keeping, solvent)];
                 var drawn = drawing is null ? "" : DrawLives.Do(bench, kinds, lives, tested, drawing);
-                return drawn.Then<Answer>(_ => Say(session, [.. kinds.Select(lives.Of)], drawing));
+                return drawn.Then<Answer>(_ => KeepingAnswer.Of(session, lives, kinds, drawing));
             }));
     }
 
     private static IEnumerable<LifeClass> Wanted(LearnedLives lives, string? keeping, string? solvent) => keeping is not null && solvent is not null
         ? [new LifeClass(keeping, solvent)]
         : lives.Tested.Where(c => (keeping is null || c.Keeping == keeping) && (solvent is null || c.Solvent == solvent));
-
-    private static Answer Say(Session session, IReadOnlyList<LifeEstimate> estimates, string? drawing) => Answer.Of(
-        Show(session, estimates, drawing),
-        new KeepingAnswerJson(session.Workbench.Settings.Learning.StillGood, [.. estimates.Select(LifeEstimateJson.Of)], []) { Drawing = drawing },
-        c => c.KeepingAnswerJson);
-
-    private static Screen Show(Session session, IReadOnlyList<LifeEstimate> estimates, string? drawing)
-    {
-        var share = session.Workbench.Settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture);
-        var screen = new Screen().Title($"Months at 20 °C after which {share} of jars should still dry hard: estimates");
-        if (estimates.Count == 0)
-        {
-            return screen.Gap().Text("No jar was tested yet: every use-by stands on published claims.").Next("jarlabel test 1 pass");
-        }
-
-        var table = Table(screen, estimates);
-        return (drawing is null ? table : table.Gap().Rows(("drawing", drawing))).Next("jarlabel shelf --due");
-    }
-
-    private static Screen Table(Screen screen, IReadOnlyList<LifeEstimate> estimates) => screen.Gap().Table(
-        ["kind", " claims", " learned", " 90 % band", " tests", " jars", " failed", "other jars"],
-        [.. estimates.Select(Row)]);
-
-    private static string[] Row(LifeEstimate e) =>
-    [
-        e.Class.ToString(),
-        Months(e.BaseMonths),
-        Months(e.Months),
-        $"{Months(e.Low)} to {Months(e.High)}",
-        Count(e.Tests),
-        Count(e.Lives.Count),
-        Count(e.Lives.Count(l => l.Ended)),
-        Count(e.Related),
-    ];
-
-    private static string Months(double months) => months.ToString("0.0", CultureInfo.InvariantCulture);
-
-    private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

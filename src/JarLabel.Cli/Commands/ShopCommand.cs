@@ -40,6 +40,10 @@ internal static class ShopCommand
         return changed.Then(settings => Show(session, settings, before));
     }
 
+    private static string Aging(double? settled) => settled is { } times
+        ? string.Create(CultureInfo.InvariantCulture, $"{times:0.##} times faster when 10 °C warmer")
+        : string.Create(CultureInfo.InvariantCulture, $"not settled: {Core.Keeping.Aging.Low:0.0} to {Core.Keeping.Aging.High:0.0} times faster when 10 °C warmer, learned from tests");
+
     private static Result<Answer> Show(Session session, ShopSettings settings, ShopSettings before) => Answer.Of(
         new Screen().Title($"Shop in {session.Workbench.Folder.Path}").Gap().Rows(
             ("name", settings.Name ?? "none"),
@@ -51,7 +55,7 @@ internal static class ShopCommand
             ("sheet", settings.Sheet ?? "the program's choice"),
             ("design", settings.Design ?? "the sheet's usual one"),
             ("printers", settings.Printers.Count == 0 ? "none named" : string.Join(", ", settings.Printers.Select(p => $"{p.Name} ({p.Uri})"))),
-            ("aging", settings.AgingPerTenKelvin.ToString("0.##", CultureInfo.InvariantCulture) + " times faster when 10 °C warmer"),
+            ("aging", Aging(settings.AgingPerTenKelvin)),
             ("still-good", settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture) + " of jars on the use-by date"),
             ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
             ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),

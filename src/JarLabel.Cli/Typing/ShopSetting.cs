@@ -25,7 +25,7 @@ internal static class ShopSetting
         ["units"] = Setting((s, metric) => s with { Metric = metric }, Words.Metric, s => s with { Metric = Usual.Metric }),
         ["sheet"] = Setting((s, sheet) => s with { Sheet = sheet }, ShopWords.Sheet, s => s with { Sheet = null }),
         ["design"] = Setting((s, design) => s with { Design = design }, ShopWords.Design, s => s with { Design = null }),
-        ["aging"] = Setting((s, times) => s with { AgingPerTenKelvin = times }, Words.Number(1.5, 3, 2), s => s with { AgingPerTenKelvin = Usual.AgingPerTenKelvin }),
+        ["aging"] = Setting((s, times) => s with { AgingPerTenKelvin = times }, Words.Number(KeepingSettings.LowestQ10, KeepingSettings.HighestQ10, Aging.Convention), s => s with { AgingPerTenKelvin = null }),
         ["still-good"] = Setting(
             (s, percent) => s with { Learning = s.Learning with { StillGood = percent / 100 } },
             Words.Number(100 * LearningSettings.LeastStillGood, 100 * LearningSettings.MostStillGood, 100 * LearningSettings.BaseStillGood),

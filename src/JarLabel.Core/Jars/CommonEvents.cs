@@ -76,6 +76,11 @@ internal static class CommonEvents
             json.WriteString("grade", resin.Grade);
             json.WriteNumber("grams", resin.Weight.Grams);
             Text(json, "flakeDate", resin.FlakeDate?.ToString(Day, CultureInfo.InvariantCulture));
+            if (resin.Cloudy)
+            {
+                json.WriteBoolean("cloudy", true);
+            }
+
             json.WriteEndObject();
         }
 
@@ -144,7 +149,7 @@ internal static class CommonEvents
     private static Mixed Mixed(Members from) => new(
         from.Moment("at"),
         from.Inner("contents", contents => new Contents(
-            contents.List("resins", resin => new ResinPart(resin.Text("grade"), Mass.FromGrams(resin.Number("grams")), resin.Has("flakeDate") ? resin.Date("flakeDate") : null)),
+            contents.List("resins", resin => new ResinPart(resin.Text("grade"), Mass.FromGrams(resin.Number("grams")), resin.Has("flakeDate") ? resin.Date("flakeDate") : null) { Cloudy = resin.Has("cloudy") && resin.True("cloudy") }),
             contents.List("solvents", solvent => new SolventPart(solvent.Text("solvent"), Volume.FromMilliliters(solvent.Number("milliliters")), Mass.FromGrams(solvent.Number("grams")))))),
         from.Inner("container", container => new Container(container.Material("material"), container.Has("milliliters") ? Volume.FromMilliliters(container.Number("milliliters")) : null)),
         from.Inner("dates", dates => new KeepingDates(dates.Moment("ready"), dates.Date("testFrom"), dates.Date("useBy"))

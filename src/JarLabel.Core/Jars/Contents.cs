@@ -47,10 +47,10 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
     public bool IsLiquid => Resins.Count > 0 && Cut is not null && Poured.Milliliters <= EventBounds.MostAmount && Flakes.Grams <= EventBounds.MostAmount;
 
     /// <summary>A fresh batch of one grade in one solvent.</summary>
-    public static Contents Of(Recipe recipe, string grade, string solvent, DateOnly? flakeDate)
+    public static Contents Of(Recipe recipe, string grade, string solvent, DateOnly? flakeDate, bool cloudy = false)
     {
         ArgumentNullException.ThrowIfNull(recipe);
-        return new([new(grade, recipe.Flakes, flakeDate)], [new(solvent, recipe.Pour, recipe.PourWeight)]);
+        return new([new(grade, recipe.Flakes, flakeDate) { Cloudy = cloudy }], [new(solvent, recipe.Pour, recipe.PourWeight)]);
     }
 
     /// <summary>With more solvent in it.</summary>
@@ -99,8 +99,8 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
 
     private static Contents Sorted(IEnumerable<ResinPart> resins, IEnumerable<SolventPart> solvents) => new(
         [.. resins
-            .GroupBy(r => (r.Grade, r.FlakeDate))
-            .Select(g => new ResinPart(g.Key.Grade, Mass.FromGrams(g.Sum(r => r.Weight.Grams)), g.Key.FlakeDate))
+            .GroupBy(r => (r.Grade, r.FlakeDate, r.Cloudy))
+            .Select(g => new ResinPart(g.Key.Grade, Mass.FromGrams(g.Sum(r => r.Weight.Grams)), g.Key.FlakeDate) { Cloudy = g.Key.Cloudy })
             .OrderByDescending(r => r.Weight)],
         [.. solvents
             .GroupBy(s => s.Solvent)

@@ -93,7 +93,7 @@ public sealed record Jar(
         Thickened t => Holding(Contents.With(t.Added), t).Then<Jar>(jar => (jar with { Container = t.Container ?? Container, Dates = t.Dates, Changed = new("thickened", t.At) }).Revised()),
         PouredOut p => Less(p.Taken, p),
         Used u => Less(u.Taken, u),
-        Tested t => this with { Test = new(DateOnly.FromDateTime(t.At), t.Passed) },
+        Tested t => this with { Test = new(DateOnly.FromDateTime(t.At), t.Passed) { Slow = t.HowDried == Drying.Slow } },
         Moved { Dates: { } dates } m => (this with { Shelf = m.Shelf, Dates = dates }).Revised(),
         Moved m => this with { Shelf = m.Shelf },
         Redated r => (this with { Dates = r.Dates }).Revised(),

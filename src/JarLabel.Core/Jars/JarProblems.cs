@@ -47,6 +47,15 @@ internal static class JarProblems
     internal static Problem NotSoMuch(JarNumber number, Volume wanted, Volume there, string where) =>
         new("JL146", $"Read {BenchAmount.Both(wanted)}, and jar {number} holds {BenchAmount.Both(there)}; take that or less, such as \"{BenchAmount.Metric(there / 2)}\", or \"all\".", where);
 
+    internal static Problem PrintFreeBeforeTackFree(int printFree, int tackFree, string where) =>
+        new("JL390", $"Read print-free after {printFree} min and tack-free after {tackFree} min; a film is free of tack before cloth leaves no print, so give as many minutes or more, such as {tackFree}.", where);
+
+    internal static Problem NothingBesideFresh(string fresh, string own) =>
+        new("JL391", $"Minutes of a fresh batch say something only beside those of the jar's own drops; give {own} as well, or leave {fresh} away.", fresh);
+
+    internal static Problem NotLikeFresh(double times) =>
+        new("JL392", string.Create(CultureInfo.InvariantCulture, $"Read \"fresh\", and by the minutes the drops took {times:0.#} times as long as the fresh batch beside them. From {DropReadings.SlowTimes:0.#} times on that is slow: say \"slow\", or \"pass\" and let the minutes tell."), "VERDICT");
+
     internal static Problem OtherUndone(JarNumber number, Undone undone, string? last) =>
         new("JL480", $"In the life of jar {number} {undone.What} was taken back, but the last that stood was {last ?? "nothing"}.");
 }

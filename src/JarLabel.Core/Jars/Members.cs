@@ -33,6 +33,8 @@ internal sealed class Members(JsonElement element)
     internal DateOnly Date(string name) =>
         DateOnly.TryParseExact(Text(name), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : Amiss<DateOnly>();
 
+    internal bool True(string name) => Take(name, JsonValueKind.True) is not null;
+
     internal ContainerMaterial Material(string name)
     {
         var written = Text(name);

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace JarLabel.Core.Jars;
 
 /// <summary>How a few drops dried on glass.</summary>
@@ -5,6 +7,10 @@ namespace JarLabel.Core.Jars;
 /// <param name="Passed">True when they dried hard.</param>
 public sealed record TestResult(DateOnly Day, bool Passed)
 {
+    /// <summary>True when they dried hard but clearly slower than fresh ones.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool Slow { get; init; }
+
     /// <summary>How long a passed test is taken to hold, in days. A convention on the careful side: shellac goes off slowly, over
     /// months.</summary>
     public const int HoldsDays = 30;
@@ -12,7 +18,7 @@ public sealed record TestResult(DateOnly Day, bool Passed)
     /// <summary>True while a passed test may be relied on.</summary>
     public bool HoldsOn(DateOnly day) => Passed && day <= Day.AddDays(HoldsDays);
 
-    /// <summary>What holds for a blend: a failure where there was one, else the oldest pass, and nothing when a part was never tested.</summary>
+    /// <summary>What holds for a blend: a failure where there was one, else the oldest pass, slow where any was, and nothing when a part was never tested.</summary>
     public static TestResult? OfBlend(IReadOnlyList<TestResult?> parts) =>
-        parts.FirstOrDefault(p => p is { Passed: false }) ?? (parts.Contains(null) ? null : parts.MinBy(p => p!.Day));
+        parts.FirstOrDefault(p => p is { Passed: false }) ?? (parts.Contains(null) ? null : parts.MinBy(p => p!.Day)! with { Slow = parts.Any(p => p!.Slow) });
 }

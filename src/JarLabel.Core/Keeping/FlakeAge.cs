@@ -9,6 +9,16 @@ public static class FlakeAge
 {
     private const double LeastLeft = 0.25;
 
+    /// <summary>What is left of a jar's life when a pinch of its flakes dissolved cloudy: as at the end of the dry life. A judgement on the careful side.</summary>
+    public const double LeftWhenCloudy = 0.5;
+
+    /// <summary>The part of the jar's life that is left, ¼ to 1. Age and a cloudy pinch show one loss, so the larger of the two counts and not both.</summary>
+    public static double LifeLeft(DateOnly? flakeDate, DateOnly mixed, KeepingClass kind, bool cloudy)
+    {
+        var left = LifeLeft(flakeDate, mixed, kind);
+        return cloudy ? Math.Min(left, LeftWhenCloudy) : left;
+    }
+
     /// <summary>The part of the jar's life that is left, ¼ to 1; 1 when the age is not known.</summary>
     public static double LifeLeft(DateOnly? flakeDate, DateOnly mixed, KeepingClass kind) => DryLivesSpent(flakeDate, mixed, kind) switch
     {

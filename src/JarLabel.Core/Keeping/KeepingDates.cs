@@ -48,7 +48,8 @@ public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly Us
     /// <param name="settings">How warmth acts.</param>
     public KeepingDates? AfterMove(DateOnly day, Temperature from, Temperature to, KeepingSettings settings)
     {
-        var pace = Warmth.Stretch(to, settings) / Warmth.Stretch(from, settings);
+        ArgumentNullException.ThrowIfNull(settings);
+        var pace = Warmth.Stretch(to, settings.WarmingQ10) / Warmth.Stretch(from, settings.WarmingQ10);
         return pace < 1 && UseBy > day ? this with { TestFrom = Sooner(TestFrom, day, pace), UseBy = Sooner(UseBy, day, pace) } : null;
     }
 

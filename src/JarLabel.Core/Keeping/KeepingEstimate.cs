@@ -17,13 +17,24 @@ public static class KeepingEstimate
     /// <param name="shelf">Where it is kept.</param>
     /// <param name="flakeDate">The flakes' own date, where known.</param>
     /// <param name="settings">The shop's settings.</param>
+    /// <param name="learned">The months on that shelf that the shop's tests say; null for those of published claims.</param>
+    /// <param name="cloudy">True when a pinch of the flakes dissolved cloudy.</param>
     public static KeepingDates Of(
-        DateTime mixed, KeepingClass kind, LacForm form, Temperature bench, Temperature shelf, DateOnly? flakeDate, KeepingSettings settings)
+        DateTime mixed,
+        KeepingClass kind,
+        LacForm form,
+        Temperature bench,
+        Temperature shelf,
+        DateOnly? flakeDate,
+        KeepingSettings settings,
+        double? learned = null,
+        bool cloudy = false)
     {
         ArgumentNullException.ThrowIfNull(kind);
         ArgumentNullException.ThrowIfNull(form);
         var day = DateOnly.FromDateTime(mixed);
-        var months = MonthsKept(kind, shelf, settings) * FlakeAge.LifeLeft(flakeDate, day, kind);
+        var kept = Math.Min(LongestMonths, learned ?? ((double)kind.MonthsAt20C * Warmth.Keeping(shelf, settings)));
+        var months = kept * FlakeAge.LifeLeft(flakeDate, day, kind, cloudy);
         return new KeepingDates(
             Ready(mixed, form, bench, settings),
             TestFrom: Months.After(day, months / 2),
@@ -34,10 +45,8 @@ public static class KeepingEstimate
     public static DateTime Ready(DateTime mixed, LacForm form, Temperature bench, KeepingSettings settings)
     {
         ArgumentNullException.ThrowIfNull(form);
-        var quarters = Math.Ceiling((double)form.HoursAt20C * Warmth.Stretch(bench, settings) * 4 - 1e-9);
+        ArgumentNullException.ThrowIfNull(settings);
+        var quarters = Math.Ceiling((double)form.HoursAt20C * Warmth.Stretch(bench, settings.DissolvingQ10) * 4 - 1e-9);
         return mixed.AddMinutes(15 * quarters);
     }
-
-    private static double MonthsKept(KeepingClass kind, Temperature shelf, KeepingSettings settings) =>
-        Math.Min(LongestMonths, (double)kind.MonthsAt20C * Warmth.Stretch(shelf, settings));
 }

@@ -1,4 +1,5 @@
 using JarLabel.Core.Catalog;
+using UnitsNet;
 
 namespace JarLabel.Core.Keeping;
 
@@ -6,26 +7,29 @@ namespace JarLabel.Core.Keeping;
 /// <remarks>Lifetimes of a class are Weibull. How far its keeping time is off the base months is a factor whose logarithm is normal before
 /// any test, in three layers: what is so in the whole shop, with these flakes in any solvent, and of this class alone. So a class with few
 /// tests leans on its relatives, the nearest most, and one with many stands on its own. The layers form a tree, which is worked out exactly
-/// on a grid, once for each shape that is thought possible.
-/// <para>The band comes from all of it: shape and keeping time are learned together. The estimate itself leaves every shape the weight it had
-/// before any test. Under one shape, as all ties are positive, a pass anywhere moves the keeping time up and a failure moves it down; with weights that stay,
-/// so does the whole. If the shapes were weighed anew, a late pass could make wide scatter likelier and so shorten the use-by.</para></remarks>
+/// on a grid, once for each shape and each pace of ageing that is thought possible: another pace makes other ages of the tests at 20 °C.
+/// <para>The band comes from all of it: shape, pace and keeping time are learned together. The estimate itself leaves every shape and pace the weight it
+/// had before any test. Under one of each, as all ties are positive, a pass anywhere moves the keeping time up and a failure moves it down; with weights
+/// that stay, so does the whole. If they were weighed anew, a late pass could make wide scatter likelier and so shorten the use-by, and a pass
+/// on a warm shelf could make ageing less a matter of warmth and so shorten the use-by on a cool one. And it is never later than the convention for warmth
+/// alone would give.</para></remarks>
 public sealed class LearnedLives
 {
-    private const double OfShop = 0.25, OfFlakes = 0.35, OfClass = 1 - OfShop - OfFlakes;
     private const double BandLow = 0.05, Middle = 0.5, BandHigh = 0.95;
 
     private readonly IReadOnlyDictionary<LifeClass, ClassTests> tests;
     private readonly CatalogTable<KeepingClass> kinds;
     private readonly LearningSettings settings;
+    private readonly KeepingSettings warmth;
     private readonly OffsetGrid grid;
-    private readonly Dictionary<LifeClass, LifeEstimate> known = [];
-    private readonly Lazy<Dictionary<LifeClass, Belief>[]> likely;
+    private readonly Dictionary<(LifeClass Class, double Tens), LifeEstimate> known = [];
+    private readonly Lazy<LifeTree[][]> trees;
 
     /// <param name="tests">The tested jars by class.</param>
     /// <param name="kinds">The base months.</param>
     /// <param name="settings">The shop's settings.</param>
-    public LearnedLives(IReadOnlyDictionary<LifeClass, ClassTests> tests, CatalogTable<KeepingClass> kinds, LearningSettings settings)
+    /// <param name="warmth">How warmth acts; the usual where nothing is said.</param>
+    public LearnedLives(IReadOnlyDictionary<LifeClass, ClassTests> tests, CatalogTable<KeepingClass> kinds, LearningSettings settings, KeepingSettings? warmth = null)
     {
         ArgumentNullException.ThrowIfNull(tests);
         ArgumentNullException.ThrowIfNull(kinds);
@@ -33,8 +37,9 @@ public sealed class LearnedLives
         this.tests = tests;
         this.kinds = kinds;
         this.settings = settings;
+        this.warmth = warmth ?? KeepingSettings.Usual;
         grid = new OffsetGrid(settings.Deviation);
-        likely = new(() => [.. LearningSettings.Shapes.Select(s => tests.ToDictionary(t => t.Key, t => Likely(t.Key, t.Value, s.Shape)))]);
+        trees = new(() => [.. Enumerable.Range(0, PaceMatters ? this.warmth.Paces.Count : 1).Select(TreesAt)]);
     }
 
     /// <summary>The classes that have tests, by name.</summary>
@@ -43,104 +48,116 @@ public sealed class LearnedLives
     /// <summary>True when tests, or the share wanted, may say something else than the base months.</summary>
     public bool SaysMore => tests.Count > 0 || !settings.AsBase;
 
-    /// <summary>How long jars of a class keep.</summary>
-    public LifeEstimate Of(LifeClass wanted)
+    /// <summary>How much faster jars here age when it is 10 °C warmer.</summary>
+    public AgingEstimate Pace => warmth.FixedQ10 is { } one ? new(one, one, one, Set: true)
+        : !PaceMatters ? new(Aging.Middle, Aging.Low, Aging.High, Set: false)
+        : AgingBelief.Of(warmth.Paces, [.. Learned(Said(Tested[0])).GroupBy(p => p.Pace).OrderBy(g => g.Key).Select(g => g.Sum(p => p.Weight))]);
+
+    /// <summary>How long jars of a class keep at 20 °C.</summary>
+    public LifeEstimate Of(LifeClass wanted) => Of(wanted, Warmth.Reference);
+
+    /// <summary>How long jars of a class keep on a shelf.</summary>
+    public LifeEstimate Of(LifeClass wanted, Temperature shelf)
     {
-        if (!known.TryGetValue(wanted, out var estimate))
+        var place = (wanted, Warmth.TensAbove(shelf));
+        if (!known.TryGetValue(place, out var estimate))
         {
-            known[wanted] = estimate = Estimate(wanted);
+            known[place] = estimate = Estimate(wanted, shelf);
         }
 
         return estimate;
     }
 
-    /// <summary>The keeping class as this shop knows it with a solvent: its months are those learned, rounded down to a hundredth.</summary>
-    public KeepingClass Kind(KeepingClass kind, string solvent)
+    /// <summary>The months on a shelf that the shop's tests say, rounded down to a hundredth; null where they say nothing.</summary>
+    public double? MonthsOn(KeepingClass kind, string solvent, Temperature shelf)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return SaysMore ? kind with { MonthsAt20C = Math.Floor(100 * (decimal)Of(new(kind.Id, solvent)).Months) / 100 } : kind;
+        return SaysMore ? Math.Floor(100 * Of(new(kind.Id, solvent), shelf).Months) / 100 : null;
     }
 
     /// <summary>On what an estimate for a class stands; null where no jar was ever tested.</summary>
-    public KeepingBasis? Basis(LifeClass wanted) => tests.Count == 0 ? null : new(Of(wanted).Tests, Of(wanted).Related);
+    public KeepingBasis? Basis(LifeClass wanted) => tests.Count == 0 ? null : new(tests.GetValueOrDefault(wanted)?.Tests ?? 0, Related(wanted));
 
-    /// <summary>When a share of a class's jars will still be good: nine times of ten the true age lies in this.</summary>
+    /// <summary>When a share of a class's jars will still be good at 20 °C: nine times of ten the true age lies in this.</summary>
     /// <param name="wanted">The class.</param>
     /// <param name="stillGood">Shares between 0 and 1.</param>
     public IReadOnlyList<LifeBandPoint> Band(LifeClass wanted, IEnumerable<double> stillGood)
     {
         ArgumentNullException.ThrowIfNull(stillGood);
-        var (months, learned) = (Base(wanted), Learned(Said(wanted)));
+        var (months, learned) = (Base(wanted), Learned(On(Said(wanted), 0)));
         return [.. stillGood.Select(share =>
         {
-            var mixture = new OffsetMixture(grid, learned.Select(s => (s.Weight, LearningSettings.ShiftTo(s.Shape, share), s.Belief)));
+            var mixture = new OffsetMixture(grid, learned.Select(p => (p.Weight, LearningSettings.ShiftTo(p.Shape, share), p.Belief)));
             return new LifeBandPoint(share, months * Math.Exp(mixture.Quantile(BandLow)), months * Math.Exp(mixture.Quantile(BandHigh)));
         })];
     }
 
-    private LifeEstimate Estimate(LifeClass wanted)
+    private LifeEstimate Estimate(LifeClass wanted, Temperature shelf)
     {
-        var months = Base(wanted);
-        var own = tests.GetValueOrDefault(wanted);
-        var said = Said(wanted);
+        var (months, tens) = (Base(wanted), Warmth.TensAbove(shelf));
+        var (own, said) = (tests.GetValueOrDefault(wanted), On(Said(wanted), tens));
         var learned = Learned(said);
-        var band = Mixture(learned);
+        var band = Mixture(learned, tens);
         return new LifeEstimate(
-            wanted, months, tests.Count == 0 && settings.AsBase ? months : At(Mixture(said).Quantile(Middle)), At(band.Quantile(BandLow)), At(band.Quantile(BandHigh)), own?.Lives ?? [], Related(wanted))
+            wanted,
+            months * Warmth.Keeping(shelf, warmth),
+            tests.Count == 0 && settings.AsBase ? months * Warmth.Keeping(shelf, warmth) : months * Math.Exp(Careful(said, tens)),
+            months * Math.Exp(band.Quantile(BandLow)),
+            months * Math.Exp(band.Quantile(BandHigh)),
+            own?.Lives ?? [],
+            Related(wanted))
         {
             Tests = own?.Tests ?? 0,
-            Shape = learned.Sum(s => s.Weight * s.Shape) / learned.Sum(s => s.Weight),
+            Shape = learned.Sum(p => p.Weight * p.Shape) / learned.Sum(p => p.Weight),
         };
-
-        double At(double offset) => months * Math.Exp(offset);
     }
 
-    /// <summary>What all tests say of one class under each shape, shapes weighed as before any test.</summary>
-    private (double Shape, double Weight, Belief Belief)[] Said(LifeClass wanted) => [.. LearningSettings.Shapes.Select((s, i) => (s.Shape, s.Weight, Said(wanted, i)))];
-
-    /// <summary>The same, each shape weighed anew by how well it foretold the tests.</summary>
-    private static (double Shape, double Weight, Belief Belief)[] Learned((double Shape, double Weight, Belief Belief)[] said)
+    /// <summary>The middle of what is said, but no later than the convention for warmth alone gives. Both only rise with a pass and only fall with a failure, so
+    /// the lower does too.</summary>
+    private double Careful(Part[] said, double tens)
     {
-        var most = said.Max(s => s.Belief.LogSum);
-        return [.. said.Select(s => s with { Weight = s.Weight * Math.Exp(s.Belief.LogSum - most) })];
+        var middle = Mixture(said, tens).Quantile(Middle);
+        Part[] latest = [.. said.Where(p => p.Pace == warmth.LatestPace)];
+        return latest.Length == 0 || latest.Length == said.Length ? middle : Math.Min(middle, Mixture(latest, tens).Quantile(Middle));
     }
 
-    private OffsetMixture Mixture(IEnumerable<(double Shape, double Weight, Belief Belief)> said) =>
-        new(grid, said.Select(s => (s.Weight, settings.Shift(s.Shape), s.Belief)));
+    private OffsetMixture Mixture(IEnumerable<Part> parts, double tens) =>
+        new(grid, parts.Select(p => (p.Weight, settings.Shift(p.Shape) - (tens * Math.Log(warmth.Paces[p.Pace].Q10)), p.Belief)));
+
+    /// <summary>What all tests say of one class under each shape and pace, weighed as before any test.</summary>
+    private Part[] Said(LifeClass wanted)
+    {
+        var shapes = LearningSettings.Shapes;
+        Belief[][] beliefs = tests.Count == 0
+            ? [[.. shapes.Select(_ => grid.Normal(settings.Deviation))]]
+            : [.. trees.Value.Select(pace => (Belief[])[.. pace.Select(tree => tree.Said(wanted))])];
+        return [.. warmth.Paces.SelectMany((pace, p) => shapes.Select((s, i) => new Part(s.Shape, p, s.Weight * pace.Weight, beliefs[Math.Min(p, beliefs.Length - 1)][i])))];
+    }
+
+    /// <summary>Where neither the tests nor the shelf make a difference between paces, one of them says it all.</summary>
+    private Part[] On(Part[] said, double tens) => PaceMatters || tens != 0 ? said : [.. said.Where(p => p.Pace == 0)];
+
+    /// <summary>The same, each shape and pace weighed anew by how well it foretold the tests.</summary>
+    private static Part[] Learned(Part[] said)
+    {
+        var most = said.Max(p => p.Belief.LogSum);
+        return [.. said.Select(p => p with { Weight = p.Weight * Math.Exp(p.Belief.LogSum - most) })];
+    }
+
+    private LifeTree[] TreesAt(int pace) =>
+        [.. LearningSettings.Shapes.Select(s => new LifeTree(grid, settings.Deviation, s.Shape, tests.Select(t => (t.Key, t.Value.At(pace))), kinds))];
+
+    /// <summary>True when some tested jar stood warmer or cooler than 20 °C.</summary>
+    private bool PaceMatters => warmth.FixedQ10 is null && tests.Values.Any(t => t.AtPaces is not null);
 
     private int Related(LifeClass wanted) => tests.Where(t => t.Key != wanted).Sum(t => t.Value.Lives.Count);
 
-    /// <summary>What all tests say of one class under one shape.</summary>
-    private Belief Said(LifeClass wanted, int shape) => tests.Count == 0 ? grid.Normal(settings.Deviation) : Said(wanted, likely.Value[shape]);
-
-    /// <summary>Up from every class to its flakes and to the shop, and down again to this one.</summary>
-    private Belief Said(LifeClass wanted, Dictionary<LifeClass, Belief> found)
-    {
-        var shop = tests.Keys.Select(c => c.Keeping).Distinct(StringComparer.Ordinal).Where(k => k != wanted.Keeping)
-            .Select(k => grid.Across(Flakes(found, k, except: null), Deviation(OfFlakes)))
-            .Aggregate(grid.Normal(Deviation(OfShop)), Belief.Both);
-        var flakes = Belief.Both(grid.Across(shop, Deviation(OfFlakes)), Flakes(found, wanted.Keeping, except: wanted));
-        var own = grid.Across(flakes, Deviation(OfClass));
-        return found.TryGetValue(wanted, out var seen) ? Belief.Both(own, seen) : own;
-    }
-
-    /// <summary>What the classes of some flakes say of these flakes.</summary>
-    private Belief Flakes(Dictionary<LifeClass, Belief> found, string keeping, LifeClass? except) => found
-        .Where(l => l.Key.Keeping == keeping && l.Key != except)
-        .Select(l => grid.Across(l.Value, Deviation(OfClass)))
-        .Aggregate(OffsetGrid.Flat, Belief.Both);
-
-    private Belief Likely(LifeClass of, ClassTests found, double shape)
-    {
-        var days = Base(of) * Months.AverageDays;
-        return grid.Likely(offset =>
-        {
-            var weibull = Weibull.Through(shape, days * Math.Exp(offset), LearningSettings.BaseStillGood);
-            return found.Lives.Sum(weibull.LogLikelihood);
-        });
-    }
-
     private double Base(LifeClass of) => (double)kinds.Require(of.Keeping).MonthsAt20C;
 
-    private double Deviation(double part) => settings.Deviation * Math.Sqrt(part);
+    /// <summary>What is said of a class under one shape and one pace.</summary>
+    /// <param name="Shape">The shape.</param>
+    /// <param name="Pace">Which pace.</param>
+    /// <param name="Weight">What it counts.</param>
+    /// <param name="Belief">What is said.</param>
+    private readonly record struct Part(double Shape, int Pace, double Weight, Belief Belief);
 }

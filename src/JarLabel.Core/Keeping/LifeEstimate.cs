@@ -1,8 +1,8 @@
 namespace JarLabel.Core.Keeping;
 
-/// <summary>How long jars of a class keep at 20 °C, as far as is known.</summary>
+/// <summary>How long jars of a class keep on a shelf, at 20 °C unless another was asked for, as far as is known.</summary>
 /// <param name="Class">The class.</param>
-/// <param name="BaseMonths">The months from published claims.</param>
+/// <param name="BaseMonths">The months from published claims, brought to the shelf.</param>
 /// <param name="Months">The months after the shop's tests: as many jars as wanted still dry hard then.</param>
 /// <param name="Low">Nine times of ten the true figure is between this</param>
 /// <param name="High">and this, in months.</param>

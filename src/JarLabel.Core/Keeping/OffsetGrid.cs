@@ -28,9 +28,8 @@ internal sealed class OffsetGrid
     internal Belief Normal(double deviation) => new([.. Offsets.Select(x => Bell(x / deviation))], 0);
 
     /// <summary>From logarithms of likelihoods.</summary>
-    internal Belief Likely(Func<double, double> logLikelihood)
+    internal static Belief Likely(double[] logs)
     {
-        var logs = Offsets.Select(logLikelihood).ToArray();
         var most = logs.Max();
         return new([.. logs.Select(l => Math.Exp(l - most))], most);
     }

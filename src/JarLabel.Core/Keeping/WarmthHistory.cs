@@ -11,17 +11,20 @@ public sealed record WarmthHistory(Temperature Now, IReadOnlyList<EarlierWarmth>
     public Temperature On(DateOnly day) => Earlier.Where(e => day < e.Until).Select(e => (Temperature?)e.Temperature).FirstOrDefault() ?? Now;
 
     /// <summary>How many days at 20 °C a stay there was worth.</summary>
-    public double AgedDays(DateTime from, DateTime to, KeepingSettings settings)
+    /// <param name="from">Its beginning.</param>
+    /// <param name="to">Its end.</param>
+    /// <param name="q10">How many times faster jars age when it is 10 °C warmer.</param>
+    public double AgedDays(DateTime from, DateTime to, double q10)
     {
         var aged = 0.0;
         foreach (var change in Earlier.Where(e => e.Until.ToDateTime(TimeOnly.MinValue) > from))
         {
             var end = change.Until.ToDateTime(TimeOnly.MinValue) < to ? change.Until.ToDateTime(TimeOnly.MinValue) : to;
-            aged += Days(from, end) / Warmth.Stretch(change.Temperature, settings);
+            aged += Days(from, end) / Warmth.Stretch(change.Temperature, q10);
             from = end > from ? end : from;
         }
 
-        return aged + (Days(from, to) / Warmth.Stretch(Now, settings));
+        return aged + (Days(from, to) / Warmth.Stretch(Now, q10));
     }
 
     private static double Days(DateTime from, DateTime to) => Math.Max(0, (to - from).TotalDays);

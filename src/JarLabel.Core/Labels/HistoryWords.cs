@@ -1,4 +1,3 @@
-using System.Globalization;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Supplies;
 
@@ -17,7 +16,7 @@ public static class HistoryWords
         Thickened t => $"thickened with {BenchAmount.Metric(t.Added.Weight)} of {t.Added.Grade} flakes{From(t.Bag, null)}",
         PouredOut p => $"{BenchAmount.Metric(p.Taken.Liquid)} poured into jar {p.To}",
         Used u => $"used {BenchAmount.Metric(u.Taken.Liquid)}{For(u.Job)}",
-        Tested t => $"test {(t.Passed ? "passed" : "failed")}{After(t.DryMinutes)}",
+        Tested t => DryingWords.Of(t),
         Moved m => $"moved to shelf {m.Shelf}",
         Redated r => $"use-by by this shop's tests {DateWords.Estimate(r.Dates.UseBy)}",
         Noted n => $"note: {n.Text}",
@@ -38,8 +37,6 @@ public static class HistoryWords
     };
 
     private static string For(string? text) => text is null ? "" : $": {text}";
-
-    private static string After(int? minutes) => minutes is { } known ? string.Create(CultureInfo.InvariantCulture, $", dry after {known} min") : "";
 
     private static string TookBack(string what) => what switch
     {

@@ -48,7 +48,7 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
         (_, JarState.Past) => "past since then",
         (_, JarState.Dissolving) => $"ready ≈ {jar.Dates.Ready.ToString("d MMM, HH:mm", CultureInfo.InvariantCulture)}",
         (_, JarState.Test) => "a few drops on glass",
-        ({ Test.Day: var day }, _) => $"passed {DateWords.Of(day)}",
+        ({ Test: { } test }, _) => $"{DryingWords.InList(test)} {DateWords.Of(test.Day)}",
         _ => $"test from {DateWords.Of(testFrom)}",
     };
 }

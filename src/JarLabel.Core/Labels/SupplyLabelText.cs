@@ -19,10 +19,10 @@ public static class SupplyLabelText
         ArgumentNullException.ThrowIfNull(catalog);
         var grade = catalog.GradeOf(bag.Grade);
         var words = Common($"bag {bag.Number}", owner, bag.Note);
-        words["grade"] = [Capital.Of(grade.Name) + " flakes", Capital.Of(grade.Name)];
+        words["grade"] = bag.Unfit ? [$"{Capital.Of(PinchWords.Unfit)}: {grade.Name}", Capital.Of(PinchWords.Unfit)] : [Capital.Of(grade.Name) + " flakes", Capital.Of(grade.Name)];
         words["amounts"] = [$"{BenchAmount.Both(bag.Bought)} when it came", BenchAmount.Both(bag.Bought)];
         words["closing"] = ["Keep cool, dry and dark."];
-        return new LabelText(words, None, Table(["made", DateWords.Of(bag.Made)], ["fresh until", DateWords.Estimate(FreshUntil(bag, catalog.Keeping.Require(grade.Keeping)))]), [], grade.Tone, SupplyCode.Of(bag));
+        return new LabelText(words, None, Table(["made", DateWords.Of(bag.Made)], Freshness(bag, catalog.Keeping.Require(grade.Keeping))), [], grade.Tone, SupplyCode.Of(bag));
     }
 
     /// <summary>Everything that may be printed of a bottle.</summary>
@@ -57,6 +57,11 @@ public static class SupplyLabelText
         };
         return new LabelText(words, lists, Table(["since", DateWords.Of(bottle.Since)]), hazards.Pictograms, null, SupplyCode.Of(bottle, LabelCode.HazardLine(hazards)));
     }
+
+    /// <summary>Until when it is fresh, or once a pinch did not dissolve well, that instead.</summary>
+    private static IReadOnlyList<string> Freshness(Bag bag, KeepingClass kind) => bag.Test is { Pinch: not Pinch.All } test
+        ? [test.Pinch == Pinch.Gel ? "pinch a gel" : "pinch cloudy", DateWords.Of(test.Day)]
+        : ["fresh until", DateWords.Estimate(FreshUntil(bag, kind))];
 
     /// <summary>Half of its dry life costs a jar nothing (<see cref="Keeping.FlakeAge"/>).</summary>
     private static DateOnly FreshUntil(Bag bag, KeepingClass kind) => Keeping.FlakeAge.FreshUntil(bag.Made, kind);

@@ -38,7 +38,7 @@ public static class BatchCautions
     public static IReadOnlyList<Problem> OfLid(HazardAssessment hazards) => If(ChildResistantLid.WantedOn(hazards), MixingCautions.ChildResistant(hazards));
 
     /// <summary>Cautions about the jar it stands in and the flakes it is made of.</summary>
-    public static IReadOnlyList<Problem> OfJar(Container container, Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly mixed)
+    public static IReadOnlyList<Problem> OfJar(Container container, Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly mixed, bool cloudy = false)
     {
         ArgumentNullException.ThrowIfNull(container);
         ArgumentNullException.ThrowIfNull(grade);
@@ -46,6 +46,7 @@ public static class BatchCautions
         [
             .. If(container.Material == ContainerMaterial.Metal, MixingCautions.BareMetal()),
             .. OfFlakes(grade, kind, flakeDate, mixed),
+            .. If(cloudy, MixingCautions.CloudyFlakes(grade)),
         ];
     }
 

@@ -42,6 +42,11 @@ internal static class MixingCautions
         $"These {grade.Name} flakes are past their dry life; the use-by is shortened. Dissolve a pinch first: what stays as a gel in the jar will not dry hard.",
         "--flake-date");
 
+    internal static Problem CloudyFlakes(Grade grade) => new(
+        "JL399",
+        $"A pinch of these {grade.Name} flakes dissolved cloudy, so the use-by is shortened to half or less. Strain it, and let a few drops dry on glass before use.",
+        "--bag");
+
     internal static Problem PastUse() => new(
         "JL170",
         "This shellac is past its use-by or failed its test: it may never dry hard. Let a few drops dry on glass first, and when they stay soft or tacky, discard it.",

@@ -19,6 +19,18 @@ public sealed record Bag(SupplyNumber Number, string Grade, Mass Bought, Mass Le
     /// <summary>True once it left the shop.</summary>
     public bool Discarded { get; private init; }
 
+    /// <summary>How a pinch of it last dissolved; null when none was tried.</summary>
+    public PinchTest? Test { get; private init; }
+
+    /// <summary>The worst that a pinch of it ever did; null when none was tried.</summary>
+    public Pinch? Worst { get; private init; }
+
+    /// <summary>True when a pinch of it swelled to a gel: nothing is to be mixed from it.</summary>
+    public bool Unfit => Test is { Pinch: Pinch.Gel };
+
+    /// <summary>True when a pinch of it dissolved cloudy: what is mixed from it keeps less long.</summary>
+    public bool Cloudy => Test is { Pinch: Pinch.Cloudy };
+
     /// <summary>What was taken and not put back, in order.</summary>
     public IReadOnlyList<FlakesTaken> Taken { get; private init; } = [];
 
@@ -40,12 +52,20 @@ public sealed record Bag(SupplyNumber Number, string Grade, Mass Bought, Mass Le
     public FlakesTaken? Take(DateTime at, Mass weight, JarNumber jar) =>
         weight > Left * SupplyReading.Most ? null : new FlakesTaken(at, weight >= Left * SupplyReading.Least || BenchAmount.IsNothing(Left - weight) ? Left : weight, jar);
 
+    /// <summary>The bag when its flakes still dissolve; else a problem.</summary>
+    public Result<Bag> DemandFit() => Unfit ? SupplyProblems.Unfit(this) : this;
+
     private Result<Bag> After(SupplyEvent happened) => happened switch
     {
         SupplyLabelled => this,
         PutBack back => PutBackFrom(back),
         FlakesLeft left => this with { Left = left.Weight, Discarded = false },
         _ when Discarded => SupplyProblems.CannotFollow(SupplyKind.Bag, Number, happened),
+        FlakesTested tested => this with
+        {
+            Test = new(DateOnly.FromDateTime(tested.At), tested.Pinch),
+            Worst = Worst > tested.Pinch ? Worst : tested.Pinch,
+        },
         FlakesTaken taken when taken.Weight <= Left => this with { Left = Left - taken.Weight, Taken = [.. Taken, taken] },
         SupplyDiscarded => this with { Discarded = true },
         _ => SupplyProblems.CannotFollow(SupplyKind.Bag, Number, happened),

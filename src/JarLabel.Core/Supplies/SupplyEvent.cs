@@ -12,6 +12,7 @@ namespace JarLabel.Core.Supplies;
 [JsonDerivedType(typeof(SolventTaken), nameof(SolventTaken))]
 [JsonDerivedType(typeof(PutBack), nameof(PutBack))]
 [JsonDerivedType(typeof(FlakesLeft), nameof(FlakesLeft))]
+[JsonDerivedType(typeof(FlakesTested), nameof(FlakesTested))]
 [JsonDerivedType(typeof(SolventLeft), nameof(SolventLeft))]
 [JsonDerivedType(typeof(BottleMoved), nameof(BottleMoved))]
 [JsonDerivedType(typeof(SupplyLabelled), nameof(SupplyLabelled))]

@@ -48,6 +48,9 @@ internal static class SupplyProblems
     internal static Problem NotYetMade(Bag bag, DateOnly day) =>
         new("JL484", $"Bag {bag.Number} holds flakes of {DateWords.Of(bag.Made)}, and this step is dated {DateWords.Of(day)}, before there were any. Take another bag, or a later --at.", "--bag");
 
+    internal static Problem Unfit(Bag bag) =>
+        new("JL393", $"A pinch of bag {bag.Number} swelled to a gel on {DateWords.Of(bag.Test!.Day)}: what is mixed from it will not dry hard, so nothing is. Take another bag. If the pinch was wrong, try another: \"jarlabel bag test {bag.Number.Value} all\" or \"cloudy\".", "--bag");
+
     private static string CouldMake(Recipe possible) => string.Create(
         CultureInfo.InvariantCulture,
         $"With what is there the same cut makes {BenchAmount.Both(possible.Makes)} from {BenchAmount.Both(possible.Pour)} of alcohol and {BenchAmount.Both(possible.Flakes)} of flakes: --pour \"{possible.Pour.Milliliters:0.#} mL\".");

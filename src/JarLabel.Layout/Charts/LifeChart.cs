@@ -44,7 +44,7 @@ public static class LifeChart
             .. Axes(scale, stillGood, type),
             .. Curve(scale, life.Curve(stillGood)),
             .. UseBy(scale, life, stillGood, type),
-            .. LifeChartKey.Of(Bottom + 14, type),
+            .. LifeChartKey.Of(Bottom + 14, jars.Any(j => j.Tests.Any(t => t.Dried == Drying.Slow)), type),
             ChartType.At(Box, 4, LanesTop - 4, text.Jars, Face.SemiBold, 9),
             .. lanes.Of(jars, scale, type),
             .. text.Notes.Select((note, i) => ChartType.At(Box, 4, notes + (i * NoteLine), note, Face.Regular, Small)),
@@ -56,7 +56,7 @@ public static class LifeChart
 
     /// <summary>Until one in ten is left by the estimate, and beyond the last test and the band at the use-by's share.</summary>
     private static double Length(LifeEstimate life, double stillGood, IReadOnlyList<LifeChartJar> jars) =>
-        Math.Ceiling(Math.Max(Math.Max(life.Curve(stillGood).AgeWhen(0.1), life.High * 1.1), jars.Select(j => j.LastMonths * 1.08).DefaultIfEmpty().Max()));
+        Math.Ceiling(Math.Max(Math.Max(life.Curve(stillGood).AgeWhen(0.1), life.High * 1.1), jars.Select(j => Math.Max(j.LastMonths, j.Life.Expected ? LifeChartJar.MonthsOf(j.Life.Until!.Value) : 0) * 1.08).DefaultIfEmpty().Max()));
 
     private static IEnumerable<Mark> Headings(LifeChartText text, ChartType type) =>
     [

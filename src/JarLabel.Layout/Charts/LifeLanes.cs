@@ -1,3 +1,4 @@
+using JarLabel.Core.Keeping;
 using JarLabel.Core.Labels;
 using JarLabel.Layout.Marks;
 
@@ -41,16 +42,27 @@ internal sealed class LifeLanes
 
         var end = scale.X(jar.LastMonths);
         yield return Draw.Bar(scale.Left, y - 0.125, Math.Max(0.1, end - scale.Left), 0.25);
-        foreach (var mark in jar.Life.Until is { } until ? Ended(scale.X(LifeChartJar.MonthsOf(jar.Life.After)), scale.X(LifeChartJar.MonthsOf(until)), y) : Lasting(end, y))
+        foreach (var mark in Fate(jar, end, y, scale))
         {
             yield return mark;
         }
 
-        foreach (var mark in jar.Tests.SelectMany(t => Test(scale.X(LifeChartJar.MonthsOf(t.Age)), y, t.Passed, Radius)))
+        foreach (var mark in jar.Tests.SelectMany(t => Test(scale.X(LifeChartJar.MonthsOf(t.Age)), y, t.Dried, Radius)))
         {
             yield return mark;
         }
     }
+
+    private static IEnumerable<Mark> Fate(LifeChartJar jar, double end, double y, LifeScale scale) => (jar.Life.Until, jar.Life.Expected) switch
+    {
+        (null, _) => Lasting(end, y),
+        ({ } until, true) => Expected(scale.X(LifeChartJar.MonthsOf(jar.Life.After)), scale.X(LifeChartJar.MonthsOf(until)), y),
+        ({ } until, _) => Ended(scale.X(LifeChartJar.MonthsOf(jar.Life.After)), scale.X(LifeChartJar.MonthsOf(until)), y),
+    };
+
+    /// <summary>Two thin lines in which the end is expected, as drops dried slowly.</summary>
+    internal static IEnumerable<Mark> Expected(double from, double to, double y) =>
+        [Draw.Bar(from, y - 0.55, Math.Max(0.1, to - from), 0.25), Draw.Bar(from, y + 0.3, Math.Max(0.1, to - from), 0.25)];
 
     internal static IEnumerable<Mark> Ended(double from, double to, double y) => [Draw.Bar(from, y - 0.4, Math.Max(0.1, to - from), 0.8)];
 
@@ -60,11 +72,17 @@ internal sealed class LifeLanes
         Draw.Polygon(Ink.Black, (x + 6, y), (x + 4.2, y - 0.8), (x + 4.2, y + 0.8)),
     ];
 
-    /// <summary>A ring for a pass, a cross for a failure.</summary>
-    internal static IEnumerable<Mark> Test(double x, double y, bool passed, double radius) => passed
-        ? [Draw.Disc(x, y, radius, Ink.Black), Draw.Disc(x, y, radius * 0.68, Ink.White)]
-        : [
+    /// <summary>A ring for a pass, with a dot in it for a slow one, a cross for a failure.</summary>
+    internal static IEnumerable<Mark> Test(double x, double y, Drying dried, double radius) => dried switch
+    {
+        Drying.Soft =>
+        [
             Draw.Line((x - radius, y - radius), (x + radius, y + radius), Math.Max(0.13, radius * 0.25)),
             Draw.Line((x - radius, y + radius), (x + radius, y - radius), Math.Max(0.13, radius * 0.25)),
-        ];
+        ],
+        Drying.Slow => [.. Ring(x, y, radius), Draw.Disc(x, y, radius * 0.36, Ink.Black)],
+        _ => Ring(x, y, radius),
+    };
+
+    private static Mark[] Ring(double x, double y, double radius) => [Draw.Disc(x, y, radius, Ink.Black), Draw.Disc(x, y, radius * 0.68, Ink.White)];
 }

@@ -38,8 +38,8 @@ public sealed record ShopSettings
     /// <summary>Printers by names of the shop's own.</summary>
     public IReadOnlyList<NamedPrinter> Printers { get; init; } = [];
 
-    /// <summary>How many times faster a batch ages when it is 10 K warmer, 1.5 to 3. A convention, not a measured constant.</summary>
-    public double AgingPerTenKelvin { get; init; } = 2;
+    /// <summary>How many times faster a batch ages when it is 10 K warmer, 1.5 to 3, where the shop has settled it; null leaves it uncertain.</summary>
+    public double? AgingPerTenKelvin { get; init; }
 
     /// <summary>How far the shop's own drying tests move use-by estimates.</summary>
     public LearningSettings Learning { get; init; } = LearningSettings.Usual;

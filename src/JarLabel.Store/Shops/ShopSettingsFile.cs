@@ -90,11 +90,19 @@ public static class ShopSettingsFile
             Sheet = fields.OptionalText("sheet"),
             Design = fields.OptionalText("design"),
             Printers = fields.Has("printers") ? fields.List("printers", printer => new NamedPrinter(printer.Text("name"), printer.Text("uri"))) : defaults.Printers,
-            AgingPerTenKelvin = fields.OptionalNumber("agingPerTenKelvin", 1.5, 3) ?? defaults.AgingPerTenKelvin,
+            AgingPerTenKelvin = Aging(fields),
             Learning = new LearningSettings(
                 fields.OptionalNumber("stillGood", LearningSettings.LeastStillGood, LearningSettings.MostStillGood) ?? defaults.Learning.StillGood,
                 fields.OptionalNumber("keepingSpread", LearningSettings.LeastSpread, LearningSettings.MostSpread) ?? defaults.Learning.Spread),
         };
+    }
+
+    /// <summary>A 2 alone settles nothing: every file that the program wrote before Q10 could be uncertain holds it. Beside it stands whether somebody settled it.</summary>
+    private static double? Aging(FieldReader fields)
+    {
+        var times = fields.OptionalNumber("agingPerTenKelvin", KeepingSettings.LowestQ10, KeepingSettings.HighestQ10);
+        var settled = fields.Has("agingSettled") ? fields.Flag("agingSettled") : times != Core.Keeping.Aging.Convention;
+        return settled ? times : null;
     }
 
     private static ShopAddress? Address(FieldReader fields)
@@ -183,7 +191,12 @@ public static class ShopSettingsFile
         WriteText(json, "sheet", settings.Sheet);
         WriteText(json, "design", settings.Design);
         WritePrinters(json, settings.Printers);
-        json.WriteNumber("agingPerTenKelvin", settings.AgingPerTenKelvin);
+        if (settings.AgingPerTenKelvin is { } times)
+        {
+            json.WriteNumber("agingPerTenKelvin", times);
+            json.WriteBoolean("agingSettled", true);
+        }
+
         json.WriteNumber("stillGood", settings.Learning.StillGood);
         json.WriteNumber("keepingSpread", settings.Learning.Spread);
     }

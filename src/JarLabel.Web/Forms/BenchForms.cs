@@ -11,7 +11,7 @@ internal static class BenchForms
         StepForm.Of(ThinStep.Step),
         StepForm.Of(ThickenStep.Step),
         StepForm.Of(UseStep.Step),
-        SmallForms.Test,
+        TestForm.Form,
         StepForm.Of(SmallSteps.Note),
         StepForm.Of(SmallSteps.Move),
         SmallForms.Label,

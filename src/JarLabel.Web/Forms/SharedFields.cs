@@ -29,8 +29,8 @@ internal static class SharedFields
         new("--form", "Form of the flakes") { Choices = [("", "the usual one"), .. bench.Catalog.Forms.Rows.Select(form => (form.Id, form.Id))], Seldom = true };
 
     /// <summary>The bags there are; no field where there is none.</summary>
-    internal static IEnumerable<Field> Bag(Workbench bench) => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Count > 0
-        ? [new("--bag", "From the bag", "its grade and date are known then") { Choices = [("", "none in the ledger"), .. bags.Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))], Seldom = true }]
+    internal static IEnumerable<Field> Bag(Workbench bench) => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Any(bag => !bag.Unfit)
+        ? [new("--bag", "From the bag", "its grade and date are known then") { Choices = [("", "none in the ledger"), .. bags.Where(bag => !bag.Unfit).Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))], Seldom = true }]
         : [];
 
     /// <summary>The bottles there are; no field where there is none.</summary>

@@ -7,24 +7,6 @@ namespace JarLabel.Web.Forms;
 /// <summary>The steps that need a field or two.</summary>
 internal static class SmallForms
 {
-    private const int LongestMinutes = 1440;
-
-    internal static BenchForm Test { get; } = new(
-        "test",
-        "Test",
-        "Record the test",
-        (_, _) =>
-        [
-            new("VERDICT", "A few drops on glass") { Choices = [("", "choose"), ("pass", "dried hard: pass"), ("fail", "stayed soft or tacky: fail")] },
-            new("--dry-minutes", "Minutes until dry", "may stay empty"),
-        ],
-        (bench, jar, entry) =>
-        {
-            var passed = entry.Needed("VERDICT", "pass", Words.Verdict);
-            var minutes = entry.Value("--dry-minutes", Words.WholeNumber(1, LongestMinutes));
-            return entry.Then(() => TestJar.Do(bench, jar, passed, minutes));
-        });
-
     internal static BenchForm Label { get; } = new(
         "label",
         "Label",

@@ -24,6 +24,21 @@ public class DryingTestsTests
         Assert.False(DryingTests.Contradict(tests[..2]));
     }
 
+    /// <summary>Slow drops: at least half of the life is over. Drops like fresh: nine tenths are not over. What a jar really did comes before both.</summary>
+    [Fact]
+    public void An_ordered_outcome_says_more_than_pass_or_fail()
+    {
+        Assert.Equal(new LifeObservation(90, 180) { Expected = true }, DryingTests.Life([Slow(90), Pass(30)]));
+        Assert.Equal(new LifeObservation(100, null), DryingTests.Life([Fresh(90), Pass(60)]));
+        Assert.Equal(new LifeObservation(200, null), DryingTests.Life([Slow(90), Pass(200)]));
+        Assert.Equal(new LifeObservation(90, 120), DryingTests.Life([Slow(90), Fail(120)]));
+        Assert.Equal(new LifeObservation(90, 180), DryingTests.Life([Slow(90), Fail(190)]));
+        Assert.Equal(new LifeObservation(90, 95), DryingTests.Life([Fresh(90), Fail(95)]));
+        Assert.Equal(new LifeObservation(100, 120), DryingTests.Life([Fresh(90), Fail(120)]));
+        Assert.Equal(new LifeObservation(0, 60), DryingTests.Life([Fail(60), Slow(90)]));
+        Assert.False(DryingTests.Life([Slow(90)])!.Value.Ended);
+    }
+
     [Fact]
     public void A_test_before_the_mixing_says_nothing() => Assert.Null(DryingTests.Life([Fail(-3), Pass(0)]));
 
@@ -33,15 +48,15 @@ public class DryingTestsTests
     [InlineData(30, 200)]
     [InlineData(10, 50)]
     public void Age_is_brought_to_twenty_degrees(double celsius, double aged) =>
-        Assert.Equal(aged, At(celsius).AgedDays(Day(0), Day(100), KeepingSettings.Usual), 1e-9);
+        Assert.Equal(aged, At(celsius).AgedDays(Day(0), Day(100), 2), 1e-9);
 
     [Fact, CommonPractice]
     public void A_shelf_that_was_warmer_before_counts_as_warm_until_then()
     {
         var shelf = At(20) with { Earlier = [new(DateOnly.FromDateTime(Day(40)), Temperature.FromDegreesCelsius(30))] };
-        Assert.Equal((2 * 40) + 60, shelf.AgedDays(Day(0), Day(100), KeepingSettings.Usual), 1e-9);
-        Assert.Equal((2 * 10) + 60, shelf.AgedDays(Day(30), Day(100), KeepingSettings.Usual), 1e-9);
-        Assert.Equal(20, shelf.AgedDays(Day(50), Day(70), KeepingSettings.Usual), 1e-9);
+        Assert.Equal((2 * 40) + 60, shelf.AgedDays(Day(0), Day(100), 2), 1e-9);
+        Assert.Equal((2 * 10) + 60, shelf.AgedDays(Day(30), Day(100), 2), 1e-9);
+        Assert.Equal(20, shelf.AgedDays(Day(50), Day(70), 2), 1e-9);
         Assert.Equal(30, shelf.On(DateOnly.FromDateTime(Day(39))).DegreesCelsius, 1e-9);
         Assert.Equal(20, shelf.On(DateOnly.FromDateTime(Day(40))).DegreesCelsius, 1e-9);
     }
@@ -51,7 +66,7 @@ public class DryingTestsTests
         Gen.Select(Gen.Int[0, 200], Gen.Int[0, 200], Gen.Int[0, 200], Gen.Double[5, 35], Gen.Double[5, 35]).Sample((a, b, change, before, now) =>
         {
             var shelf = At(now) with { Earlier = [new(DateOnly.FromDateTime(Day(change)), Temperature.FromDegreesCelsius(before))] };
-            double Aged(int from, int to) => shelf.AgedDays(Day(from), Day(to), KeepingSettings.Usual);
+            double Aged(int from, int to) => shelf.AgedDays(Day(from), Day(to), 2);
             return Math.Abs(Aged(0, a) + Aged(a, a + b) - Aged(0, a + b)) < 1e-9;
         });
 
@@ -60,6 +75,10 @@ public class DryingTestsTests
     private static DateTime Day(int day) => new DateTime(2026, 1, 1).AddDays(day);
 
     private static DryingTest Pass(double age) => new(age, true);
+
+    private static DryingTest Slow(double age) => new(age, Drying.Slow);
+
+    private static DryingTest Fresh(double age) => new(age, Drying.Fresh);
 
     private static DryingTest Fail(double age) => new(age, false);
 }

@@ -29,11 +29,19 @@ public class KeepingEstimateTests
         Assert.Equal(new DateTime(2026, 3, 10, 10, 0, 0), dates.Ready);
     }
 
-    [Theory]
+    [Theory, CommonPractice]
     [InlineData("garnet", 30, "2026-07-09")]
     [InlineData("bleached", 10, "2026-09-09")]
     [InlineData("bleached", 30, "2026-04-24")]
-    public void Ten_degrees_double_or_halve_the_life(string grade, double celsius, string useBy) =>
+    public void Where_a_shop_settled_on_two_ten_degrees_double_or_halve_the_life(string grade, double celsius, string useBy) =>
+        Assert.Equal(DateOnly.Parse(useBy, System.Globalization.CultureInfo.InvariantCulture), Estimate(grade, celsius, settings: new KeepingSettings(2)).UseBy);
+
+    /// <summary>Eight months and three, over the square root of 1.7 x 3.1, are 3.485 and 1.307; a cool shelf only doubles.</summary>
+    [Theory]
+    [InlineData("garnet", 30, "2026-06-23")]
+    [InlineData("bleached", 10, "2026-09-09")]
+    [InlineData("bleached", 30, "2026-04-18")]
+    public void Where_nobody_settled_it_a_warm_shelf_takes_more_and_a_cool_one_gives_no_more(string grade, double celsius, string useBy) =>
         Assert.Equal(DateOnly.Parse(useBy, System.Globalization.CultureInfo.InvariantCulture), Estimate(grade, celsius).UseBy);
 
     [Theory, CommonPractice]
@@ -75,7 +83,7 @@ public class KeepingEstimateTests
     public void A_jar_passes_through_its_states(string moment, JarState state) =>
         Assert.Equal(state, Estimate("garnet", 20).StateAt(DateTime.Parse(moment, System.Globalization.CultureInfo.InvariantCulture)));
 
-    private static KeepingDates Estimate(string grade, double celsius, DateOnly? flakeDate = null)
+    private static KeepingDates Estimate(string grade, double celsius, DateOnly? flakeDate = null, KeepingSettings? settings = null)
     {
         var catalog = ShopCatalog.Ours;
         return KeepingEstimate.Of(
@@ -85,6 +93,6 @@ public class KeepingEstimateTests
             Temperature.FromDegreesCelsius(20),
             Temperature.FromDegreesCelsius(celsius),
             flakeDate,
-            KeepingSettings.Usual);
+            settings ?? KeepingSettings.Usual);
     }
 }

@@ -22,7 +22,7 @@ public class LearnedLivesTests
     {
         var lives = Learned([]);
         Assert.Equal(months, lives.Of(new(kind, "ethanol-95")).Months);
-        Assert.Same(ShopCatalog.Ours.Keeping.Find(kind), lives.Kind(ShopCatalog.Ours.Keeping.Find(kind)!, "ethanol-95"));
+        Assert.Null(lives.MonthsOn(ShopCatalog.Ours.Keeping.Find(kind)!, "ethanol-95", Warmth.Reference));
         Assert.Null(lives.Basis(new(kind, "ethanol-95")));
     }
 

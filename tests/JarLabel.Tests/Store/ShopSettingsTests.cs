@@ -39,6 +39,24 @@ public sealed class ShopSettingsTests
         Assert.DoesNotContain(Directory.EnumerateFiles(shop.Folder.Path), f => f.EndsWith(".part", StringComparison.Ordinal));
     }
 
+    /// <summary>Every file that the program wrote before held a 2, whoever had settled it or not.</summary>
+    [Theory]
+    [InlineData("""{ "agingPerTenKelvin": 2 }""", null)]
+    [InlineData("""{ }""", null)]
+    [InlineData("""{ "agingPerTenKelvin": 2, "agingSettled": true }""", 2.0)]
+    [InlineData("""{ "agingPerTenKelvin": 2.5 }""", 2.5)]
+    [InlineData("""{ "agingPerTenKelvin": 2.5, "agingSettled": false }""", null)]
+    public void Two_alone_settles_nothing_of_how_warmth_ages(string file, double? settled)
+    {
+        using var shop = new TempShop();
+        Directory.CreateDirectory(shop.Folder.Path);
+        File.WriteAllText(shop.Folder.Settings, file);
+        var read = ShopSettingsFile.Read(shop.Folder).Require();
+        Assert.Equal(settled, read.AgingPerTenKelvin);
+        ShopSettingsFile.Write(shop.Folder, read).Require();
+        Assert.Equal(settled, ShopSettingsFile.Read(shop.Folder).Require().AgingPerTenKelvin);
+    }
+
     [Fact]
     public void All_faults_of_the_file_are_told_at_once_with_their_places()
     {

@@ -85,6 +85,7 @@ public class SupplyTests
             new SolventLeft(Day, Volume.FromMilliliters(100)),
             new BottleMoved(Day, "cellar"),
             new SupplyLabelled(Day, "labels/bag-12-3-bag.pdf", "bag", "a4", 3, "BAG 12-3") { Sha256 = "00" },
+            new FlakesTested(Day, Pinch.Cloudy),
             new SupplyDiscarded(Day, "damp"),
         ];
         Assert.All(events, e => Assert.Equal(e, SupplyEventJson.Read(SupplyEventJson.Write(e), "here").Require()));
@@ -114,6 +115,47 @@ public class SupplyTests
         Assert.Equal("JL157", Assert.Single(Bag.Fold(Number, events).Require().DemandOnHand("BAG").Problems).Code);
         events.Add(new FlakesLeft(Day, Mass.FromGrams(80)));
         Assert.Equal(80, Bag.Fold(Number, events).Require().DemandOnHand("BAG").Require().Left.Grams, 1e-9);
+    }
+
+    [Fact]
+    public void A_pinch_that_gelled_makes_a_bag_unfit_until_another_did_not()
+    {
+        List<SupplyEvent> events = [new BagAdded(Day, "garnet", Mass.FromGrams(500), Made)];
+        Bag Now(Pinch pinch)
+        {
+            events.Add(new FlakesTested(Day.AddDays(events.Count), pinch));
+            return Bag.Fold(Number, events).Require();
+        }
+
+        static IEnumerable<string> Codes(Bag bag) => BagCautions.OfTest(bag).Select(c => c.Code);
+        Assert.Empty(Codes(Now(Pinch.All)));
+        var cloudy = Now(Pinch.Cloudy);
+        Assert.Equal((true, false), (cloudy.Cloudy, cloudy.Unfit));
+        Assert.Equal(["JL395"], Codes(cloudy));
+        events.Add(new FlakesTaken(Day, Mass.FromGrams(100), Jar));
+        var gel = Now(Pinch.Gel);
+        Assert.Equal("JL393", Assert.Single(gel.DemandFit().Problems).Code);
+        Assert.Equal(["JL394", "JL397"], Codes(gel));
+        Assert.Contains(Jar.ToString(), BagCautions.OfTest(gel)[1].Message, StringComparison.Ordinal);
+        var better = Now(Pinch.All);
+        Assert.Same(better, better.DemandFit().Require());
+        Assert.Equal(["JL396"], Codes(better));
+        events.Add(new SupplyDiscarded(Day));
+        events.Add(new FlakesTested(Day, Pinch.All));
+        Assert.Equal("JL482", Assert.Single(Bag.Fold(Number, events).Problems).Code);
+    }
+
+    /// <summary>A clean pinch changes nothing on the label; a bad one takes the place of the day until which the flakes are fresh.</summary>
+    [Theory]
+    [InlineData(null, "fresh until", "Garnet flakes")]
+    [InlineData(Pinch.All, "fresh until", "Garnet flakes")]
+    [InlineData(Pinch.Cloudy, "pinch cloudy", "Garnet flakes")]
+    [InlineData(Pinch.Gel, "pinch a gel", "Do not use: garnet")]
+    public void The_label_of_a_bag_says_what_its_pinch_did(Pinch? pinch, string says, string title)
+    {
+        SupplyEvent[] events = [new BagAdded(Day, "garnet", Mass.FromGrams(500), Made), .. pinch is { } did ? [new FlakesTested(Day, did)] : Array.Empty<SupplyEvent>()];
+        var text = SupplyLabelText.For(Bag.Fold(Number, events).Require(), ShopCatalog.Ours, []);
+        Assert.Equal((says, title), (text.Tables["dates"][1][0], text.Words["grade"][0]));
     }
 
     [Fact]

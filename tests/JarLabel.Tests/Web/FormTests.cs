@@ -125,6 +125,16 @@ public sealed class FormTests : IDisposable
     }
 
     [Fact]
+    public async Task Minutes_beside_those_of_a_fresh_batch_make_a_pass_a_slow_one()
+    {
+        var done = await shop.Get((await shop.Fill("/J/1-9/test", ("verdict", "pass"), ("tack-free", "30"), ("fresh-tack-free", "20"), ("temp", "22 C"), ("humidity", "55"), ("film", "glass, 1 coat"), ("do", "record"))).Location!);
+        Assert.Contains("test passed, slow but hard, tack-free after 30 min (fresh 20), 22 °C, 55 % humidity, glass, 1 coat", done.Seen, StringComparison.Ordinal);
+        Assert.Contains("near its end", done.Seen, StringComparison.Ordinal);
+        var refused = await shop.Fill("/J/1-9/test", ("verdict", "fresh"), ("tack-free", "30"), ("fresh-tack-free", "20"), ("print-free", "10"), ("fresh-print-free", "10"), ("do", "record"));
+        Assert.All(["JL390", "JL392"], code => Assert.Contains(code, refused.Text, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Thickening_and_a_new_label_are_recorded()
     {
         Assert.Contains("add 0.75 oz (21 g) of", (await shop.Fill("/J/1-9/thicken", ("to", "2"), ("do", "live"))).Seen, StringComparison.Ordinal);

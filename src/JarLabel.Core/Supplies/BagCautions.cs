@@ -1,0 +1,33 @@
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+
+namespace JarLabel.Core.Supplies;
+
+/// <summary>What should be known after a pinch of a bag was tried.</summary>
+public static class BagCautions
+{
+    /// <summary>What to say of the bag, and of what was mixed from it before.</summary>
+    public static IReadOnlyList<Problem> OfTest(Bag bag)
+    {
+        ArgumentNullException.ThrowIfNull(bag);
+        JarNumber[] jars = [.. bag.Taken.Select(t => t.For).Distinct()];
+        return bag.Test is not { } test ? [] :
+        [
+            .. test.Pinch == Pinch.Gel ? [Gelled(bag)] : test.Pinch == Pinch.Cloudy ? [Clouded(bag)] : Array.Empty<Problem>(),
+            .. bag.Worst > test.Pinch ? [WorseBefore(bag, bag.Worst.Value)] : Array.Empty<Problem>(),
+            .. test.Pinch != Pinch.All && jars.Length > 0 ? [MixedBefore(bag, jars)] : Array.Empty<Problem>(),
+        ];
+    }
+
+    private static Problem Gelled(Bag bag) =>
+        new("JL394", $"Bag {bag.Number} is unfit: flakes that swell to a gel do not dissolve any more, and what does will not dry hard. Nothing is mixed from it; \"jarlabel bag discard {bag.Number.Value}\" takes it out of the shop.", "BAG");
+
+    private static Problem Clouded(Bag bag) =>
+        new("JL395", $"The flakes of bag {bag.Number} are going off: what is mixed from it is given half the time or less. Mix little, strain it, and try a few drops on glass before use.", "BAG");
+
+    private static Problem WorseBefore(Bag bag, Pinch worst) =>
+        new("JL396", $"A pinch of bag {bag.Number} came out {PinchWords.Of(worst)} before; flakes do not get better. The newest test counts, but try one more pinch, well stirred, in fresh alcohol of 95 % or more.", "BAG");
+
+    private static Problem MixedBefore(Bag bag, JarNumber[] jars) =>
+        new("JL397", $"Mixed from bag {bag.Number} before: {(jars.Length == 1 ? "jar" : "jars")} {string.Join(", ", jars)}. Try a few drops of {(jars.Length == 1 ? "it" : "each")} on glass before any use; {(jars.Length == 1 ? "its use-by was" : "their use-by dates were")} given without knowing this.", "BAG");
+}
