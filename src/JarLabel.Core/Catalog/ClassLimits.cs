@@ -28,7 +28,16 @@ public sealed record ClassLimit(string Class, decimal? Clp, decimal? Osha)
     /// <summary>The limit under a rule set.</summary>
     public decimal? Under(RuleSet rules) => rules == RuleSet.Clp ? Clp : Osha;
 
-    internal static ClassLimit Read(FieldReader fields) => new(fields.Text("class"), Percent(fields, "clp"), Percent(fields, "osha"));
+    internal static ClassLimit Read(FieldReader fields)
+    {
+        var limit = new ClassLimit(fields.Text("class"), Percent(fields, "clp"), Percent(fields, "osha"));
+        if (limit is { Clp: null, Osha: null })
+        {
+            fields.Refuse("clp", "A limit needs \"clp\", \"osha\" or both, percent by weight from 0.001 to 100, such as \"clp\": 1.");
+        }
+
+        return limit;
+    }
 
     private static decimal? Percent(FieldReader fields, string name) => fields.Has(name) ? fields.Exact(name, 0.001m, 100) : null;
 }

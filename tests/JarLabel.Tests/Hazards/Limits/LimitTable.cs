@@ -26,11 +26,17 @@ internal static partial class LimitTable
     /// <summary>What the program says of a row's contents.</summary>
     internal static string Answer(LimitRow row, RuleSet rules, ShopCatalog shop)
     {
-        var shares = row.Contents.Split(',').Select(s => s.Split('=')).Select(s => new Ingredient(
+        var found = Assess(row.Contents, rules, shop);
+        return string.Join(' ', found.Statements.Select(statement => Shared.Contains(statement) ? $"{statement}/{Category(found, statement)}" : statement));
+    }
+
+    /// <summary>Contents of made-up and other ingredients, water being what is missing.</summary>
+    internal static HazardAssessment Assess(string contents, RuleSet rules, ShopCatalog shop)
+    {
+        var shares = contents.Split(',').Select(s => s.Split('=')).Select(s => new Ingredient(
             shop.Substances.Named(s[0]).Require(), decimal.Parse(s[1], CultureInfo.InvariantCulture))).ToArray();
         var water = new Ingredient(shop.Substances.Named(Substance.WaterId).Require(), 100 - shares.Sum(s => s.Percent));
-        var found = MixtureClassifier.Classify(Composition.FromPercentages([.. shares, water]), rules, shop);
-        return string.Join(' ', found.Statements.Select(statement => Shared.Contains(statement) ? $"{statement}/{Category(found, statement)}" : statement));
+        return MixtureClassifier.Classify(Composition.FromPercentages([.. shares, water]), rules, shop);
     }
 
     private static string Category(HazardAssessment found, string statement) => found.Hazards.Single(h => h.Class.Statement == statement).Class.Code.Split(' ')[^1];
@@ -46,8 +52,11 @@ internal static partial class LimitTable
         : Liquid().Match(id) is { Success: true } liquid ? Made(id, "", "", $$"""
             "flashCelsius": { "value": {{liquid.Groups[1].Value}}, "source": "practice" }, "boilsCelsius": { "value": {{liquid.Groups[2].Value}}, "source": "practice" },
             """)
-        : Classed().Match(id) is { Success: true } classed ? Made(id, $$"""{ "class": "{{classed.Groups[1].Value}}", "organs": ["liver"], "source": "practice" }""", "")
+        : Classed().Match(id) is { Success: true } classed ? Made(id, $$"""{ "class": "{{classed.Groups[1].Value}}", {{Organs(classed.Groups[1].Value)}} "source": "practice" }""", "")
         : null;
+
+    private static string Organs(string hazardClass) =>
+        hazardClass is "stot-se-1" or "stot-se-2" or "stot-re-1" or "stot-re-2" ? "\"organs\": [\"liver\"]," : "";
 
     private static string Made(string id, string hazard, string toxicity, string figures = "") => $$"""
         { "id": "{{id}}", "name": "{{id}}", {{figures}} "hazards": [{{hazard}}], "acuteToxicity": [{{toxicity}}], "source": "practice" }
