@@ -1,3 +1,4 @@
+using System.Numerics;
 using JarLabel.Core;
 using JarLabel.Render.Reading;
 using SkiaSharp;
@@ -7,9 +8,6 @@ namespace JarLabel.Render;
 /// <summary>Reads the QR codes in a photo or scan: several at once, turned any way.</summary>
 public static class QrReader
 {
-    // A 50-megapixel phone camera passes; a small file that unpacks to gigabytes does not.
-    private const int MostDots = 64_000_000;
-
     /// <summary>Reads a file.</summary>
     /// <param name="path">A PNG, JPEG, WebP, GIF or BMP file that exists.</param>
     public static Result<string[]> ReadFile(string path)
@@ -24,16 +22,17 @@ public static class QrReader
     public static Result<string[]> Read(Stream photo, string where)
     {
         ArgumentNullException.ThrowIfNull(photo);
-        using var bytes = SKData.Create(photo);
-        using var codec = bytes is null ? null : SKCodec.Create(bytes);
-        if (codec is null)
-            return RenderProblems.NotAPicture(where);
-        if ((long)codec.Info.Width * codec.Info.Height > MostDots)
-            return RenderProblems.TooLarge(where, codec.Info.Width, codec.Info.Height, MostDots);
-        using var bitmap = SKBitmap.Decode(codec);
-        if (bitmap is null)
-            return RenderProblems.NotAPicture(where);
-        var found = CodeFinder.Find(bitmap);
-        return found.Length > 0 ? found : RenderProblems.NoCode(where);
+        return Photo.Read(photo, where).Then(read => Codes(read) is { Length: > 0 } found ? Result<string[]>.Of(found) : RenderProblems.NoCode(where));
+    }
+
+    private static string[] Codes(Photo photo)
+    {
+        var size = new SKSizeI(photo.Grey.Width, photo.Grey.Height);
+        Vector2 Shown(Vector2 place) => Upright.Of(place, photo.Origin, size);
+        return
+        [
+            .. CodeFinder.In(photo.Grey).Select(code => (code.Text, Place: code.TopLeft(Shown)))
+                .OrderBy(code => code.Place.Y).ThenBy(code => code.Place.X).Select(code => code.Text).Distinct(StringComparer.Ordinal),
+        ];
     }
 }

@@ -10,7 +10,7 @@ namespace JarLabel.Cli.Commands;
 /// <summary><c>scan</c>: the jars behind photographed or typed codes.</summary>
 internal static class ScanCommand
 {
-    private static readonly string[] Pictures = [".png", ".jpg", ".jpeg", ".webp", ".gif", ".bmp"];
+    private static readonly string[] Pictures = [".png", ".jpg", ".jpeg", ".webp", ".gif", ".bmp", ".heic", ".heif", ".avif", ".tif", ".tiff", ".pdf"];
 
     private static readonly Argument<string> What = new("WHAT") { Description = "A photo of labels (photo.jpg), a jar's number (142-5), or - for codes typed one a line." };
 

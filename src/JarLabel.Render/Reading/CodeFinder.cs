@@ -1,30 +1,94 @@
-using SkiaSharp;
-using ZXing;
-using ZXing.Common;
+using System.Numerics;
 
 namespace JarLabel.Render.Reading;
 
-/// <summary>Finds the codes in one photo: looks at it in several ways, each with two ways of telling black from white. What one look misses
-/// another often sees.</summary>
+/// <summary>Finds the codes in one photo. Their finder patterns are looked for at every scale, each with few dots; what was found is then looked at closely, where it lies,
+/// in as many dots as it needs. Where a pattern is left over, or nothing was found, the photo is looked at in further ways.</summary>
 internal static class CodeFinder
 {
-    /// <summary>Every distinct payload, from the top of the picture to the bottom; empty when none is found.</summary>
-    internal static string[] Find(SKBitmap photo)
+    private const int MostPatterns = 4000;
+
+    /// <summary>Around so many left patterns the photo is looked at again, so many modules to each side; those that fit worse are none.</summary>
+    private const int MostLeft = 24, ModulesAround = 44;
+    private const float LeftMisfit = 0.16f;
+
+    /// <summary>In how many dots a module is seen there, at least.</summary>
+    private const float DotsThere = 2.5f;
+
+    /// <summary>A photo of so few dots is looked at again as a whole.</summary>
+    private const int FewDots = 2_500_000;
+
+    private static readonly int[] Reaches = [3, 6];
+
+    /// <summary>Every code that can be read.</summary>
+    internal static IReadOnlyList<FoundCode> In(GreyPicture photo)
     {
-        var found = PhotoLook.For(photo.Width, photo.Height).SelectMany(look => Seen(photo, look));
-        return [.. found.OrderBy(code => code.Place.Y).ThenBy(code => code.Place.X).Select(code => code.Payload).Distinct(StringComparer.Ordinal)];
+        var views = new PhotoView(photo, 1).Pyramid();
+        var hunt = new CodeHunt(views);
+        var left = hunt.Read(Merged(Patterns(views)));
+        if (hunt.Found.Count == 0)
+            left = Again(hunt, Further(views), left, () => hunt.Found.Count > 0);
+        foreach (var pattern in left.Where(pattern => pattern.Misfit < LeftMisfit).Take(MostLeft).ToList())
+        {
+            if (!hunt.Covers(pattern))
+                Again(hunt, Further(Around(pattern, views)), Near(pattern, left), () => hunt.Covers(pattern));
+        }
+
+        return hunt.Found;
     }
 
-    private static IEnumerable<(string Payload, SKPoint Place)> Seen(SKBitmap photo, PhotoLook look)
+    private static IEnumerable<FinderPattern> Patterns(List<PhotoView> views) =>
+        views.SelectMany((view, i) => FinderScan.In(view, i == views.Count - 1, MostPatterns));
+
+    private static List<FinderPattern> Again(CodeHunt hunt, IEnumerable<List<PhotoView>> looks, List<FinderPattern> left, Func<bool> done)
     {
-        var (light, back) = look.At(photo);
-        var found = CodeReader.Read(new HybridBinarizer(light)).Concat(CodeReader.Read(new GlobalHistogramBinarizer(light)));
-        return [.. found.Select(code => (code.Text, TopLeft(code.Points, back)))];
+        foreach (var look in looks)
+        {
+            var more = Patterns(look).Where(pattern => !hunt.Covers(pattern)).ToList();
+            if (more.Count > 0)
+                left = hunt.Read(Merged([.. left, .. more]));
+            if (done())
+                break;
+        }
+
+        return left;
     }
 
-    private static SKPoint TopLeft(ResultPoint[] points, SKMatrix back)
+    // Without grain, larger, with edges brought out.
+    private static IEnumerable<List<PhotoView>> Further(List<PhotoView> views)
     {
-        var there = Array.ConvertAll(points, point => back.MapPoint(point.X, point.Y));
-        return new SKPoint(there.Min(point => point.X), there.Min(point => point.Y));
+        var whole = views[0];
+        yield return (whole with { Grey = whole.Grey.Smoothed() }).Pyramid();
+        if (views.Find(view => view.Grey.Dots.Length <= FewDots) is not { } few)
+            yield break;
+        if (few == whole)
+            yield return [new PhotoView(whole.Grey.Doubled(), whole.Scale / 2, whole.Corner)];
+        foreach (var reach in Reaches)
+            yield return (few with { Grey = new GreyPicture(few.Grey.Width, few.Grey.Height, EdgesOf.Brought(few.Grey.Dots, few.Grey.Width, reach)) }).Pyramid();
+    }
+
+    private static List<PhotoView> Around(FinderPattern pattern, List<PhotoView> views)
+    {
+        var view = views.FindLast(view => pattern.Module / view.Scale >= DotsThere) ?? views[0];
+        var (middle, reach) = (pattern.Centre / view.Scale, ModulesAround * pattern.Module / view.Scale);
+        var (left, top) = ((int)Math.Max(0, middle.X - reach), (int)Math.Max(0, middle.Y - reach));
+        var part = view.Grey.Part(left, top, (int)(middle.X + reach) - left, (int)(middle.Y + reach) - top);
+        return [new PhotoView(part, view.Scale, new Vector2(left, top) * view.Scale)];
+    }
+
+    private static List<FinderPattern> Near(FinderPattern pattern, List<FinderPattern> left) =>
+        left.FindAll(other => Vector2.Distance(other.Centre, pattern.Centre) < 2 * ModulesAround * pattern.Module);
+
+    // The same pattern is seen at more than one scale: the clearest sight of it counts.
+    private static List<FinderPattern> Merged(IEnumerable<FinderPattern> patterns)
+    {
+        List<FinderPattern> merged = [];
+        foreach (var pattern in patterns.OrderBy(pattern => pattern.Misfit).Take(MostPatterns))
+        {
+            if (merged.TrueForAll(other => Vector2.Distance(other.Centre, pattern.Centre) > 2 * Math.Max(other.Module, pattern.Module)))
+                merged.Add(pattern);
+        }
+
+        return merged;
     }
 }

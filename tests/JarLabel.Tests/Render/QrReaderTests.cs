@@ -1,5 +1,6 @@
 using System.Text;
 using JarLabel.Render;
+using JarLabel.Tests.Render.Pictures;
 using SkiaSharp;
 
 namespace JarLabel.Tests.Render;
@@ -53,7 +54,7 @@ public sealed class QrReaderTests : IDisposable
     {
         var huge = Photo(0);
         new byte[] { 0, 0, 0xC3, 0x50, 0, 0, 0xC3, 0x50 }.CopyTo(huge, 16);
-        System.Buffers.Binary.BinaryPrimitives.WriteUInt32BigEndian(huge.AsSpan(29), Crc(huge.AsSpan(12, 17)));
+        System.Buffers.Binary.BinaryPrimitives.WriteUInt32BigEndian(huge.AsSpan(29), PngFile.Crc(huge.AsSpan(12, 17)));
         var problem = Assert.Single(Read(huge).Problems);
         Assert.Equal("JL181", problem.Code);
         Assert.Contains("50000 × 50000", problem.Message, StringComparison.Ordinal);
@@ -87,18 +88,5 @@ public sealed class QrReaderTests : IDisposable
         PngRenderer.Write(stream, Samples.Label(payload), 125);
         using var label = SKBitmap.Decode(stream.ToArray());
         canvas.DrawBitmap(label, x, y, new SKSamplingOptions(SKFilterMode.Linear));
-    }
-
-    private static uint Crc(ReadOnlySpan<byte> bytes)
-    {
-        var crc = 0xFFFFFFFF;
-        foreach (var value in bytes)
-        {
-            crc ^= value;
-            for (var bit = 0; bit < 8; bit++)
-                crc = (crc & 1) == 0 ? crc >> 1 : (crc >> 1) ^ 0xEDB88320;
-        }
-
-        return ~crc;
     }
 }

@@ -38,8 +38,8 @@ public class PhotoLimitTests(ITestOutputHelper output)
         ["from aside: 80°"] = new() { Tilt = 80, TiltAxis = 30 },
         ["round a jar of 10 mm"] = new() { Jar = 10 },
         ["blurred: 1 module"] = new() { Blur = 1, Noise = 3 },
-        ["grain: 110 of 255"] = new() { Noise = 110 },
-        ["dim: white is 8 of 255"] = new() { White = 8, Noise = 4 },
+        ["grain: 300 of 255"] = new() { Noise = 300 },
+        ["dim: white is 2 of 255"] = new() { White = 2, Noise = 4 },
     };
 
     public static TheoryData<string, string> Within() => [.. Labels.Keys.SelectMany(label => Limits.Keys.Select(limit => (label, limit)))];
