@@ -1,6 +1,5 @@
 using System.Globalization;
 using JarLabel.Bench.Supplies;
-using JarLabel.Core.Hazards;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Supplies;
 

@@ -58,7 +58,7 @@ internal static class BagCommand
     private static Result<Answer> Test(Typed typed, Session session)
     {
         var (bag, pinch) = (typed.Needed(Bag, SupplyNumber.ReadBag), typed.Needed(Pinch, Words.Pinch));
-        return typed.Then(() => BagDesk.Test(session.Workbench, bag, pinch).Then<Answer>(outcome => SupplyAnswer.Of(session, outcome)));
+        return typed.Then(() => BagDesk.Test(session.Workbench, bag, pinch).Then<Answer>(outcome => SupplyAnswer.Of(session.Workbench, outcome)));
     }
 
     private static Result<Answer> Discard(Typed typed, Session session)

@@ -29,7 +29,7 @@ internal static class KeepingCommand
                 var lives = ShopLives.From(bench, tested);
                 LifeClass[] kinds = [.. Wanted(lives, keeping, solvent)];
                 var drawn = drawing is null ? "" : DrawLives.Do(bench, kinds, lives, tested, drawing);
-                return drawn.Then<Answer>(_ => KeepingAnswer.Of(session, lives, kinds, drawing));
+                return drawn.Then<Answer>(_ => KeepingAnswer.Of(session.Workbench, lives, kinds, drawing));
             }));
     }
 

@@ -54,7 +54,7 @@ public static class DurableFile
     /// <param name="place">The full path; a link stays a link.</param>
     /// <param name="bytes">Its contents.</param>
     /// <param name="ownerOnly">True for what nobody else may read.</param>
-    internal static void Replace(string place, ReadOnlySpan<byte> bytes, bool ownerOnly = false)
+    public static void Replace(string place, ReadOnlySpan<byte> bytes, bool ownerOnly = false)
     {
         ArgumentException.ThrowIfNullOrEmpty(place);
         var real = LinkPath.Of(place);
@@ -64,11 +64,6 @@ public static class DurableFile
         File.Move(part.Path, real, overwrite: true);
         FolderSync.Flush(Path.GetDirectoryName(real)!);
     }
-
-    /// <summary>The same for what nobody but its owner may read.</summary>
-    /// <param name="place">The full path; a link stays a link.</param>
-    /// <param name="bytes">Its contents.</param>
-    public static void ReplaceSecret(string place, ReadOnlySpan<byte> bytes) => Replace(place, bytes, ownerOnly: true);
 
     /// <summary>The SHA-256 of a file; empty when it cannot be read.</summary>
     internal static byte[] Hash(string path)

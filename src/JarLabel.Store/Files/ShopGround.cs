@@ -7,7 +7,7 @@ namespace JarLabel.Store.Files;
 /// tells, hard links and folders that are mounted twice.</summary>
 internal sealed class ShopGround(ShopFolder shop)
 {
-    private readonly string[] files = [shop.Ledger, shop.Ledger + "-wal", shop.Ledger + "-shm", shop.Ledger + "-journal", shop.Settings, shop.Calibrations, shop.Devices, shop.Lock];
+    private readonly string[] files = [shop.Ledger, shop.Ledger + "-wal", shop.Ledger + "-shm", shop.Ledger + "-journal", shop.Settings, shop.Calibrations, shop.Devices, shop.Lock, shop.Numbers, shop.RestoreLock];
     private readonly string[] rooms = [shop.Catalog, shop.Layouts, shop.Staging];
 
     /// <summary>True when a file there would be the shop's own, or lie among its own.</summary>
@@ -35,12 +35,16 @@ internal sealed class ShopGround(ShopFolder shop)
     private bool HasOwnName(string real)
     {
         var ledger = LinkPath.Of(shop.Ledger);
-        return files.Any(file => IsNamed(real, file)) || BeginsWith(real, shop.Ledger) || BeginsWith(real, ledger) || files.Any(file => SameName(LinkPath.Of(file), real));
+        return files.Any(file => IsNamed(real, file)) || BeginsWith(real, shop.Ledger) || BeginsWith(real, ledger) || IsSetAside(real) || files.Any(file => SameName(LinkPath.Of(file), real));
     }
 
     /// <summary>What is put beside the ledger keeps its name and adds to it.</summary>
     private static bool BeginsWith(string real, string ledger) =>
         Path.GetFileName(real).StartsWith(Path.GetFileName(ledger), StringComparison.OrdinalIgnoreCase) && SameFolder(real, ledger);
+
+    /// <summary>What <c>restore</c> kept of an earlier ledger: <c>ledger-2026-03-09-143000.db</c>, with its log.</summary>
+    private bool IsSetAside(string real) => Path.GetFileName(real) is var name && name.StartsWith("ledger-", StringComparison.OrdinalIgnoreCase)
+        && name.Contains(".db", StringComparison.OrdinalIgnoreCase) && (SameFolder(real, shop.Ledger) || SameFolder(real, shop.LedgerFile));
 
     private static bool IsNamed(string real, string file) => SameName(Path.GetFileName(real), Path.GetFileName(file)) && SameFolder(real, file);
 

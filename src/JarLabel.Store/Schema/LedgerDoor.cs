@@ -35,25 +35,25 @@ internal static class LedgerDoor
     }
 
     /// <summary>Where there is no ledger: makes one to record in; a problem where there was one, or none can be made.</summary>
-    private static IReadOnlyList<Problem> Missing(ShopFolder folder, LedgerMode mode)
+    private static Faults Missing(ShopFolder folder, LedgerMode mode)
     {
         using var turn = RestoreTurn.WaitFor(folder);
         if (File.Exists(folder.LedgerFile))
         {
-            return [];
+            return default;
         }
 
         if (WhatIsLeft(folder) is { } left)
         {
-            return [StoreProblems.LedgerMissing(folder.Ledger, left)];
+            return new Faults([StoreProblems.LedgerMissing(folder.Ledger, left)]);
         }
 
         if (mode == LedgerMode.Read)
         {
-            return folder.IsNamed && !folder.Exists ? [StoreProblems.NoSuchShop(folder.Path)] : [];
+            return folder.IsNamed && !folder.Exists ? new Faults([StoreProblems.NoSuchShop(folder.Path)]) : default;
         }
 
-        return folder.Create().TryGet(out _, out var problems) && LedgerMaker.Make(folder).TryGet(out _, out problems) ? [] : problems;
+        return folder.Create().TryGet(out _, out var problems) && LedgerMaker.Make(folder).TryGet(out _, out problems) ? default : problems;
     }
 
     /// <summary>Opens a copy that nobody else knows of yet, and brings it up to date.</summary>

@@ -1,6 +1,4 @@
-using JarLabel.Bench.Changing;
 using JarLabel.Bench.Labels;
-using JarLabel.Bench.Typing;
 
 namespace JarLabel.Web.Forms;
 

@@ -123,7 +123,7 @@ public sealed class Devices
     {
         try
         {
-            DurableFile.ReplaceSecret(folder.Devices, JsonSerializer.SerializeToUtf8Bytes(all, DeviceContext.Default.DeviceArray));
+            DurableFile.Replace(folder.Devices, JsonSerializer.SerializeToUtf8Bytes(all, DeviceContext.Default.DeviceArray), ownerOnly: true);
             return true;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

@@ -148,7 +148,7 @@ internal sealed class Site : IDisposable
     private Reply Enter(Workbench bench, Visitor who, Entry entry) =>
         CanEntry.Do(bench, entry).TryGet(out _, out var problems) ? Reply.SeeOther("/can") : Cans(bench, who, entry, problems);
 
-    private Reply Cans(Workbench bench, Visitor who, Entry entry, IReadOnlyList<Problem> problems) => CanBook.All(bench).TryGet(out var cans, out var faults)
+    private Reply Cans(Workbench bench, Visitor who, Entry entry, Faults problems) => CanBook.All(bench).TryGet(out var cans, out var faults)
         ? Reply.Page(CanPage.Of(bench, tokens.Of(who.Device), cans, entry, problems), problems.Count > 0 ? 422 : 200)
         : Reply.Refused(503, faults);
 

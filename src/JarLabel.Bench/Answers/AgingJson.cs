@@ -1,6 +1,6 @@
 using JarLabel.Core.Keeping;
 
-namespace JarLabel.Cli.Answers;
+namespace JarLabel.Bench.Answers;
 
 /// <summary>How many times faster jars age when they are 10 °C warmer, for a program.</summary>
 internal sealed record AgingJson(double TimesPerTenKelvin, double Low, double High, bool Settled)

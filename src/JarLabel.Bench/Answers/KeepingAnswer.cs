@@ -2,31 +2,31 @@ using System.Globalization;
 using JarLabel.Core.Keeping;
 using JarLabel.Store.Shops;
 
-namespace JarLabel.Cli.Answers;
+namespace JarLabel.Bench.Answers;
 
 /// <summary>What <c>keeping</c> says.</summary>
 internal static class KeepingAnswer
 {
-    internal static Answer Of(Session session, LearnedLives lives, IReadOnlyList<LifeClass> kinds, string? drawing)
+    internal static Answer Of(Workbench bench, LearnedLives lives, IReadOnlyList<LifeClass> kinds, string? drawing)
     {
-        Kind[] estimates = [.. kinds.Select(kind => new Kind(lives.Of(kind), [.. Shelves(session).Select(s => (s, lives.Of(kind, s.Temperature)))]))];
+        Kind[] estimates = [.. kinds.Select(kind => new Kind(lives.Of(kind), [.. Shelves(bench).Select(s => (s, lives.Of(kind, s.Temperature)))]))];
         return Answer.Of(
-            Show(session, estimates, lives.Pace, drawing),
-            new KeepingAnswerJson(session.Workbench.Settings.Learning.StillGood, [.. estimates.Select(Json)], []) { Aging = AgingJson.Of(lives.Pace), Drawing = drawing },
+            Show(bench, estimates, lives.Pace, drawing),
+            new KeepingAnswerJson(bench.Settings.Learning.StillGood, [.. estimates.Select(Json)], []) { Aging = AgingJson.Of(lives.Pace), Drawing = drawing },
             c => c.KeepingAnswerJson);
     }
 
     /// <summary>The shop's shelves that are not at 20 °C.</summary>
-    private static IEnumerable<Shelf> Shelves(Session session) => session.Workbench.Settings.Shelves.Where(s => Math.Abs(s.Temperature.DegreesCelsius - Warmth.Reference.DegreesCelsius) > 1e-6);
+    private static IEnumerable<Shelf> Shelves(Workbench bench) => bench.Settings.Shelves.Where(s => Math.Abs(s.Temperature.DegreesCelsius - Warmth.Reference.DegreesCelsius) > 1e-6);
 
     private static LifeEstimateJson Json(Kind kind) => LifeEstimateJson.Of(kind.Estimate) with
     {
         Shelves = [.. kind.Shelves.Select(s => ShelfLifeJson.Of(s.Shelf.Name, s.Shelf.Temperature.DegreesCelsius, s.Estimate))],
     };
 
-    private static Screen Show(Session session, IReadOnlyList<Kind> kinds, AgingEstimate pace, string? drawing)
+    private static Screen Show(Workbench bench, IReadOnlyList<Kind> kinds, AgingEstimate pace, string? drawing)
     {
-        var share = session.Workbench.Settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture);
+        var share = bench.Settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture);
         var screen = new Screen().Title($"Months at 20 °C after which {share} of jars should still dry hard: estimates");
         if (kinds.Count == 0)
         {
