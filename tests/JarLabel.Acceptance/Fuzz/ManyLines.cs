@@ -24,7 +24,7 @@ internal static class ManyLines
         return [.. hands.SelectMany(hand => hand.GetAwaiter().GetResult())];
     }
 
-    private static IReadOnlyList<int[]> One(string folder, string[][][] cases)
+    private static int[][] One(string folder, string[][][] cases)
     {
         var (asked, told) = (Path.Combine(folder, "cases"), Path.Combine(folder, "answers"));
         Directory.CreateDirectory(Path.Combine(folder, "work"));

@@ -52,6 +52,22 @@ public class LifeChartTests
         Assert.Equal(["1-9", "2-7"], drawn.OfType<TextMark>().Select(t => t.Text).Order(StringComparer.Ordinal));
     }
 
+    /// <summary>A jar that dried slowly at 90 days is expected to end by 180: two thin lines reach there, beyond its test.</summary>
+    [Fact]
+    public void A_slow_test_and_the_end_expected_of_it_are_drawn_and_explained_only_where_there_is_one()
+    {
+        Assert.DoesNotContain(Draw(Jar(1, (60, true))).Texts(), t => t.Text == LifeChartText.Slow);
+        var page = Draw(LifeChartJar.Of(JarNumber.From(1), [new(90, Drying.Slow)])!);
+        Assert.Contains(page.Texts(), t => t.Text == LifeChartText.Slow);
+        var lanes = page.Said("The tested jars").Baseline;
+        var lines = page.Marks.OfType<BarMark>().Where(b => b.Box == "jars" && b.Y > lanes).ToArray();
+        var lane = lines.Single(b => b.X < lines.Max(l => l.X));
+        var expected = lines.Where(b => b != lane).ToArray();
+        Assert.Equal(2, expected.Length);
+        Assert.All(expected, b => Assert.Equal((lane.X + lane.Width, lane.Width), (b.X, b.Width), ((double, double) a, (double, double) c) => Math.Abs(a.Item1 - c.Item1) < 1e-6 && Math.Abs(a.Item2 - c.Item2) < 1e-6));
+        Assert.Equal("Published claims say 8.0. Learned from 1 drying test of 1 jar here, 0 failed, 1 slow.", page.Said("Published claims say").Text);
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(1)]

@@ -87,7 +87,7 @@ public sealed class DamageTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void Labels_that_are_printed_again_during_the_check_are_no_damage()
+    public async Task Labels_that_are_printed_again_during_the_check_are_no_damage()
     {
         using var shop = TempShop.With(jars: 3);
         using var done = new CancellationTokenSource();
@@ -108,8 +108,8 @@ public sealed class DamageTests(ITestOutputHelper output)
             Assert.True(report.Sound && report.Notices.Count == 0, $"look {look + 1}: {string.Join("; ", report.Damage.Concat(report.Notices))}");
         }
 
-        done.Cancel();
-        Task.WaitAll(writers, TestContext.Current.CancellationToken);
+        await done.CancelAsync();
+        await Task.WhenAll(writers);
     }
 
     [Fact]

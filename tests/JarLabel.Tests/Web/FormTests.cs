@@ -1,5 +1,7 @@
+using JarLabel.Bench.Changing;
 using JarLabel.Bench.Supplies;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Quantities;
 using JarLabel.Core.Supplies;
 
 namespace JarLabel.Tests.Web;
@@ -59,6 +61,30 @@ public sealed class FormTests : IDisposable
         Assert.Equal(3785.41 - 350, bottle.Left.Milliliters, 0.01);
         Assert.Equal(303, (await shop.Fill("/J/2-7/thin", ("to", "1"), ("bottle", "1-9"), ("do", "record"))).Status);
         Assert.Equal(3785.41 - 350 - 175, SupplyBook.Bottle(shop.Bench(), SupplyNumber.From(1)).Require().Left.Milliliters, 0.01);
+    }
+
+    /// <summary>Eight months for garnet at 20 °C; four when a pinch of the bag dissolved cloudy, and nothing from a bag whose pinch gelled.</summary>
+    [Fact]
+    public async Task A_pinch_of_the_bag_shortens_what_is_mixed_from_it_or_ends_the_bag()
+    {
+        shop.Stock("500 g", "1 gal");
+        BagDesk.Test(shop.Bench(), SupplyNumber.From(1), Pinch.Cloudy).Require();
+        Assert.Contains("pinch: cloudy, 9 Mar 2026: batches keep half as long", (await shop.Get("/")).Seen, StringComparison.Ordinal);
+        Assert.Equal(303, (await shop.Fill("/mix", ("cut", "1.5"), ("pour", "350 mL"), ("bag", "1-9"), ("bottle", "1-9"), ("do", "record"))).Status);
+        Assert.Equal(new DateOnly(2026, 7, 9), shop.Jar(2).Jar.Dates.UseBy);
+        Assert.True(shop.Jar(2).Jar.Contents.Resins[0].Cloudy);
+
+        // What the tests of other jars say later moves its date, but gives it no whole life again.
+        shop.Now = new DateTime(2026, 8, 9, 9, 0, 0);
+        TestJar.Do(shop.Bench(), JarNumber.From(1), passed: true, null).Require();
+        Assert.True((shop.Jar(2).Jar.Learned?.UseBy ?? shop.Jar(2).Jar.Dates.UseBy) < new DateOnly(2026, 9, 9));
+
+        var form = WebShop.Hidden((await shop.Get("/mix")).Text);
+        BagDesk.Test(shop.Bench(), SupplyNumber.From(1), Pinch.Gel).Require();
+        Assert.DoesNotContain("1-9: garnet", (await shop.Get("/mix")).Text, StringComparison.Ordinal);
+        Assert.Contains("JL393", (await shop.Post("/mix", [.. form, ("cut", "1.5"), ("pour", "350 mL"), ("bag", "1-9"), ("bottle", "1-9"), ("do", "record")])).Text, StringComparison.Ordinal);
+        Assert.Equal(2, shop.Jars());
+        Assert.Equal("JL393", Assert.Single(ThickenJar.Do(shop.Bench(), new ThickenRequest(JarNumber.From(1), CutText.Read("2", "").Require()) { Bag = SupplyNumber.From(1) }).Problems).Code);
     }
 
     [Fact]
