@@ -1,5 +1,6 @@
 using JarLabel.Benchmarks.Labels;
 using JarLabel.Benchmarks.Ledgers;
+using JarLabel.Benchmarks.Photos;
 using JarLabel.Benchmarks.StartUp;
 using JarLabel.Benchmarks.Web;
 
@@ -23,6 +24,9 @@ switch (args)
     case ["ledger", var program, "standing"]:
         LedgerContest.Run(program, 100_000, usedUp: false);
         return 0;
+    case ["scan", var program]:
+        ScanContest.Run(program);
+        return 0;
     case ["web"]:
         WebContest.Run();
         return 0;
@@ -30,6 +34,6 @@ switch (args)
         WebContest.RunChild(server);
         return 0;
     default:
-        Console.Error.WriteLine("labels [COUNT] | start [\"PROGRAM ARGUMENTS\"]... | ledger PROGRAM [standing] | web   (see README.md beside this program's source)");
+        Console.Error.WriteLine("labels [COUNT] | start [\"PROGRAM ARGUMENTS\"]... | ledger PROGRAM [standing] | scan PROGRAM | web   (see README.md beside this program's source)");
         return 2;
 }

@@ -13,8 +13,8 @@ public class PhotoLimitTests(ITestOutputHelper output)
 
     private static readonly Dictionary<string, PrintedLabel> Labels = new(StringComparer.Ordinal)
     {
-        ["address"] = PrintedLabel.Of("standard", "HTTP://192.168.1.20:5080/J/142-5.1"),
-        ["text"] = PrintedLabel.Of("full", SampleLabels.All["longest"].Code!),
+        ["address"] = PrintedDesign.Of("standard", "HTTP://192.168.1.20:5080/J/142-5.1"),
+        ["text"] = PrintedDesign.Of("full", SampleLabels.All["longest"].Code!),
     };
 
     /// <summary>Where reading was found to stop, each alone and then together as at a bench.</summary>
@@ -66,7 +66,7 @@ public class PhotoLimitTests(ITestOutputHelper output)
     {
         string[] payloads = [.. Enumerable.Range(1, 6).Select(i => $"HTTP://192.168.1.20:5080/J/{i}-7.1")];
         var jars = payloads.Select((payload, i) => new Camera { Jar = 70, Turn = (i * 31) - 60, Tilt = 15, TiltAxis = i * 40, Blur = 0.2, Noise = 6, White = 90 + (i * 20), Seed = i, Field = 2.2 }
-            .Take(PrintedLabel.Of("standard", payload)));
+            .Take(PrintedDesign.Of("standard", payload)));
         Assert.Equal(payloads, Read(Picture.Tiled(3, [.. jars]), format).Order(StringComparer.Ordinal));
     }
 

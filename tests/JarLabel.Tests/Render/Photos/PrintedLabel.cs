@@ -1,13 +1,10 @@
-using JarLabel.Layout;
 using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
 using JarLabel.Render;
-using JarLabel.Tests.Layout;
 using SkiaSharp;
 
 namespace JarLabel.Tests.Render.Photos;
 
-/// <summary>A label of one of our designs as it was printed, to be photographed; places on it in mm from the middle of its code.</summary>
+/// <summary>A label, or a sheet of them, as it was printed, to be photographed; places on it in mm from the middle of its code.</summary>
 internal sealed class PrintedLabel
 {
     /// <summary>How bright the jar and the bench behind the label are.</summary>
@@ -19,11 +16,13 @@ internal sealed class PrintedLabel
     private readonly byte[] dots;
     private readonly int width;
     private readonly int height;
-    private readonly QrMark code;
+    private readonly (double X, double Y) middle;
 
-    private PrintedLabel(Page page, QrMark code, string payload)
+    /// <summary>A page, one of its codes and what that says; the middle is the code's unless it is said, mm from the left top corner.</summary>
+    public PrintedLabel(Page page, QrMark code, string payload, (double X, double Y)? middle = null)
     {
-        (this.code, Payload) = (code, payload);
+        (Payload, Module, CodeSide) = (payload, code.Module, code.Module * code.Modules.Size);
+        this.middle = middle ?? (code.X + (CodeSide / 2), code.Y + (CodeSide / 2));
         using var stream = new MemoryStream();
         PngRenderer.Write(stream, page, Dpi);
         using var read = SKBitmap.Decode(stream.ToArray());
@@ -37,25 +36,16 @@ internal sealed class PrintedLabel
     public string Payload { get; }
 
     /// <summary>Side of a module, mm.</summary>
-    public double Module => code.Module;
+    public double Module { get; }
 
     /// <summary>Side of the code without its quiet zone, mm.</summary>
-    public double CodeSide => code.Module * code.Modules.Size;
-
-    /// <summary>A design with what a jar usually has to say, and this in its code.</summary>
-    public static PrintedLabel Of(string design, string payload)
-    {
-        var shape = LayoutFiles.Design(design);
-        var area = new LabelArea(shape.Shape, 0, 0, shape.Width, shape.Height, 300);
-        var placed = Composer.Place(SampleLabels.All["typical"] with { Code = payload }, shape, area, new SkiaRuler()).Require();
-        return new PrintedLabel(new Page(shape.Width, shape.Height, placed.Marks), placed.Marks.OfType<QrMark>().Single(), payload);
-    }
+    public double CodeSide { get; }
 
     /// <summary>How bright it is there.</summary>
     public double At(double x, double y)
     {
-        var left = (int)Math.Floor((x + code.X + (CodeSide / 2)) * DotsPerMillimeter);
-        var top = (int)Math.Floor((y + code.Y + (CodeSide / 2)) * DotsPerMillimeter);
+        var left = (int)Math.Floor((x + middle.X) * DotsPerMillimeter);
+        var top = (int)Math.Floor((y + middle.Y) * DotsPerMillimeter);
         return left < 0 || top < 0 || left >= width || top >= height ? Behind : dots[(top * width) + left];
     }
 }
