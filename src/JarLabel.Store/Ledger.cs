@@ -163,7 +163,7 @@ public sealed class Ledger : IDisposable
         try
         {
             using var stream = InputFile.Open(file);
-            var result = InOneTransaction(() => Import(stream, file), keep);
+            var result = InOneTransaction(() => new Importer(database, events, reader, file).Take(stream, sheets, jars), keep);
             if (result.Ok && keep)
             {
                 numbers.Raise(events.LastNumbers());
@@ -261,19 +261,6 @@ public sealed class Ledger : IDisposable
         {
             return [problem];
         }
-    }
-
-    private Result<ImportReport> Import(Stream stream, string file)
-    {
-        var importer = new Importer(database, events, reader, file);
-        var result = importer.Take(stream);
-        if (!result.Ok)
-        {
-            return result;
-        }
-
-        sheets.Rebuild();
-        return jars.Update(importer.Jars) is { Count: > 0 } problems ? Result<ImportReport>.Failed(problems) : result;
     }
 
     private void LetGo()

@@ -29,10 +29,20 @@ internal sealed class Importer(Database database, EventTable events, IJarReader 
     private long read;
     private bool parted;
 
-    /// <summary>The jars that got events.</summary>
-    internal IReadOnlyCollection<int> Jars => jars;
+    /// <summary>Takes them, and brings the lists of sheets and jars up to them.</summary>
+    internal Result<ImportReport> Take(Stream stream, SheetBook sheets, JarIndex index)
+    {
+        var result = Take(stream);
+        if (!result.Ok)
+        {
+            return result;
+        }
 
-    internal Result<ImportReport> Take(Stream stream)
+        sheets.Rebuild();
+        return index.Update(jars) is { Count: > 0 } problems ? Result<ImportReport>.Failed(problems) : result;
+    }
+
+    private Result<ImportReport> Take(Stream stream)
     {
         var known = events.Count;
         var lines = new TextLines(stream, LongestLine);

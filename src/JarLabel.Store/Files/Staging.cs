@@ -26,11 +26,12 @@ internal sealed class Staging(ShopFolder folder, Database database)
     /// <param name="isNew">True for the label of something new: if there is one already, it is on glass elsewhere and stays.</param>
     internal StagedFile Stage(string path, OwnKind kind, bool force, Action<Stream> write, bool isNew = false)
     {
-        var place = Look(path, kind, force);
-        if (isNew && File.Exists(place.Path) && !IsWritten(place.Path))
+        if (isNew && folder.Full(path) is var full && File.Exists(full) && !IsWritten(full))
         {
-            throw new LedgerFault(StoreProblems.LabelOfUnknown(place.Path));
+            throw new LedgerFault(StoreProblems.LabelOfUnknown(full));
         }
+
+        var place = Look(path, kind, force);
 
         try
         {

@@ -19,7 +19,7 @@ public class JobPlannerTests
         Assert.Equal(0.28, line.Coverage.Liquid.UsGallons, 1e-9);
         Assert.Equal(0.28 * 1.15, line.Needed.UsGallons, 1e-9);
         Assert.Equal(101.86 * 0.14895 / 1.14895, line.Coverage.DryCoat.Micrometers, 0.01);
-        Assert.Equal(0.035, line.EvaporatedPerCoat.UsGallons, 1e-9);
+        Assert.Equal(0.035 * 1.15 / 1.14895, line.EvaporatedPerCoat.UsGallons, 1e-9);
     }
 
     [Fact]
@@ -28,8 +28,8 @@ public class JobPlannerTests
         var plan = Plan([Line("pad", 8)], [], Mass.FromGrams(100), Volume.FromLiters(5));
         var recipe = Assert.Single(plan.Batches).Recipe;
         Assert.Equal(0.28 * 1.15, recipe.Makes.UsGallons, 1e-9);
-        Assert.Equal(0.28 * 1.5, plan.Flakes.Pounds, 1e-9);
-        Assert.Equal((0.42 * 453.59237) - 100, plan.FlakesMissing.Grams, 1e-6);
+        Assert.Equal(0.28 * 1.15 / 1.14895 * 1.5, plan.Flakes.Pounds, 1e-9);
+        Assert.Equal((0.28 * 1.15 / 1.14895 * 1.5 * 453.59237) - 100, plan.FlakesMissing.Grams, 1e-6);
         Assert.Equal(0, plan.AlcoholMissing.Milliliters);
     }
 

@@ -1,2 +1,0 @@
-global using JarLabel.Bench.Answers;
-global using JarLabel.Cli.Answers;
