@@ -9,7 +9,7 @@ internal static partial class WritePoints
     /// <summary>What a program killed by SIGKILL ends with.</summary>
     internal const int Killed = 128 + 9;
 
-    private static readonly string[] Calls = ["pwrite64", "write", "fsync", "fdatasync", "ftruncate", "rename", "link", "unlink", "mkdir"];
+    private static readonly string[] Calls = ["pwrite64", "write", "fsync", "fdatasync", "ftruncate", "rename", "renameat2", "link", "unlink", "mkdir"];
 
     /// <summary>True where <c>JARLABEL_WRITE_POINTS</c> asks for every point.</summary>
     internal static bool All => Environment.GetEnvironmentVariable("JARLABEL_WRITE_POINTS") == "all";
