@@ -35,7 +35,8 @@ internal static class SharedOptions
 
     /// <summary>How the person comes to the bench.</summary>
     internal static BenchRequest Request(Typed typed, TimeProvider clock) => new(
-        typed.Text(Shop), Now(typed, clock), typed.Value(Rules, Words.Rules), typed.Value(Units, Words.Metric), typed.Switch(DryRun)) { Dated = typed.Text(At) is not null, Force = typed.Switch(Force) };
+        typed.Text(Shop), Now(typed, clock), typed.Value(Rules, Words.Rules), typed.Value(Units, Words.Metric), typed.Switch(DryRun))
+    { Dated = typed.Text(At) is not null, Force = typed.Switch(Force) };
 
     /// <summary>The moment that counts as now: the one that was typed, or the clock's.</summary>
     internal static DateTime Now(Typed typed, TimeProvider clock) => typed.Value(At, Words.Moment) ?? Whole(clock.GetLocalNow().DateTime);

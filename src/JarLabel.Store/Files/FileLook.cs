@@ -16,7 +16,11 @@ internal sealed partial record FileLook(FileKind Kind, ulong Device, ulong Numbe
     private const int Mode = 28, KindBits = 0xF000, Buffer = 256;
     private static readonly Dictionary<int, FileKind> Kinds = new()
     {
-        [0x4000] = FileKind.Folder, [0x1000] = FileKind.Pipe, [0x2000] = FileKind.Device, [0x6000] = FileKind.Device, [0xC000] = FileKind.Socket,
+        [0x4000] = FileKind.Folder,
+        [0x1000] = FileKind.Pipe,
+        [0x2000] = FileKind.Device,
+        [0x6000] = FileKind.Device,
+        [0xC000] = FileKind.Socket,
     };
 
     /// <summary>What is there; null when nothing is, or when nobody may look.</summary>
