@@ -71,6 +71,9 @@ internal static class StoreProblems
     internal static Problem LedgerMissing(string path, string left) =>
         new("JL420", $"The ledger is missing, but {left} from it is still here. A new one would give out jar numbers that are already on glass. \"jarlabel restore FILE\" puts your latest backup in its place, or begin in an empty folder.", path);
 
+    internal static Problem RestoreBroken(string path, string aside) =>
+        new("JL420", $"The ledger is missing: a restore ended before it was done. What stood here is kept in \"{aside}\": \"jarlabel restore\" with that file puts it back, or begin the restore again.", path);
+
     internal static Problem NumbersMissing(SubjectKind kind, int first, int last) =>
         new("JL454", $"{Capital.Of(Run(kind, first, last))} {(first == last ? "was" : "were")} given out in this shop, and the ledger does not know of {(first == last ? "it" : "them")}: an older backup stands in its place. No number is given twice; new ones go on above. A newer backup brings back what is missing: \"jarlabel restore FILE --force\". What was recorded since the older one was put in place is then only in the ledger that is kept aside.");
 

@@ -5,12 +5,21 @@ using JarLabel.Store.Files;
 using JarLabel.Store.Index;
 using JarLabel.Store.Schema;
 using JarLabel.Store.Shops;
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace JarLabel.Store.Exchange;
 
 /// <summary>Brings a backup back.</summary>
 public static class Restore
 {
+    /// <summary>The ledger that a restore set aside last, where it ended before it put the other in place; null where none did.</summary>
+    internal static string? LastSetAside(ShopFolder folder)
+    {
+        var beside = Path.GetDirectoryName(folder.LedgerFile)!;
+        return Directory.Exists(beside) ? Directory.EnumerateFiles(beside, "ledger-*.db").MaxBy(File.GetLastWriteTimeUtc) : null;
+    }
+
     /// <summary>Puts a copy of a backup in the ledger's place; what stands there is kept under another name.</summary>
     public static Result<RestoreReport> Do(ShopFolder folder, RestoreWish wish, IJarReader reader)
     {
@@ -95,20 +104,26 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
             return RestoreProblems.NotWhole(source);
         }
 
-        var part = DurableFile.PartBeside(file);
+        using var part = turn is null ? null : new PartFile(file);
+        return (part is null ? RestoredCopy.Faults(backup, source, reader, folder) : Copy(backup, part, source)) is { Count: > 0 } faults
+            ? Result<RestoreReport>.Failed([RestoreProblems.NotWhole(source), .. faults])
+            : Exchange(source, backup, part, turn);
+    }
+
+    /// <summary>Writing is done on the shop's disk, and what that refuses is told of the shop's ledger.</summary>
+    private IReadOnlyList<Problem> Copy(Database backup, PartFile part, string source)
+    {
         try
         {
-            return (turn is null ? RestoredCopy.Faults(backup, source, reader, folder) : RestoredCopy.Write(backup, part, source, reader, folder)) is { Count: > 0 } faults
-                ? Result<RestoreReport>.Failed([RestoreProblems.NotWhole(source), .. faults])
-                : Exchange(source, backup, part, turn);
+            return RestoredCopy.Write(backup, part, source, reader, folder);
         }
-        finally
+        catch (SqliteException fault) when (fault.SqliteErrorCode is raw.SQLITE_FULL or raw.SQLITE_IOERR && StoreFaults.Told(fault, folder.Ledger) is { } problem)
         {
-            File.Delete(part);
+            throw new LedgerFault(problem);
         }
     }
 
-    private Result<RestoreReport> Exchange(string source, Database backup, string part, FileStream? turn)
+    private Result<RestoreReport> Exchange(string source, Database backup, PartFile? part, FileStream? turn)
     {
         if (!StandingLedger.Hold(file, folder.Ledger).TryGet(out var standing, out var problems))
         {
@@ -131,9 +146,9 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
             }
 
             MoveAside(turn, standing.HasLog ? ["", LogEnd, SharedEnd] : ["", SharedEnd]);
-            if (turn is not null)
+            if (turn is not null && part is not null)
             {
-                File.Move(part, file, overwrite: false);
+                File.Move(part.Path, file, overwrite: false);
                 FolderSync.Flush(Path.GetDirectoryName(file)!);
                 Count(turn);
             }

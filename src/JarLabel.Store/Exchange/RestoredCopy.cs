@@ -1,5 +1,6 @@
 using JarLabel.Core;
 using JarLabel.Store.Checking;
+using JarLabel.Store.Files;
 using JarLabel.Store.Index;
 using JarLabel.Store.Schema;
 using JarLabel.Store.Shops;
@@ -10,10 +11,10 @@ namespace JarLabel.Store.Exchange;
 internal static class RestoredCopy
 {
     /// <summary>Writes the copy; the problems, if it is not whole.</summary>
-    internal static IReadOnlyList<Problem> Write(Database backup, string part, string source, IJarReader reader, ShopFolder folder)
+    internal static IReadOnlyList<Problem> Write(Database backup, PartFile part, string source, IJarReader reader, ShopFolder folder)
     {
-        backup.Execute("VACUUM INTO $1", part);
-        using (var copy = LedgerDoor.OpenCopy(part, source))
+        backup.Execute("VACUUM INTO $1", part.Path);
+        using (var copy = LedgerDoor.OpenCopy(part.Path, source))
         {
             if (Faults(copy, source, reader, folder) is { Count: > 0 } faults)
             {
@@ -21,8 +22,7 @@ internal static class RestoredCopy
             }
         }
 
-        using var stream = new FileStream(part, FileMode.Open, FileAccess.ReadWrite);
-        stream.Flush(flushToDisk: true);
+        part.Stream.FlushToDisk();
         return [];
     }
 

@@ -4,11 +4,13 @@ namespace JarLabel.Store.Files;
 /// something else is told as what a disk refuses.</summary>
 public static class InputFile
 {
-    /// <summary>Opens a file to read.</summary>
+    private const int Buffer = 4096;
+
+    /// <summary>Opens a file to read. A file that has just come into its place is held by its writer for a moment more, which is waited for.</summary>
     public static FileStream Open(string path)
     {
         Demand(path);
-        return File.OpenRead(path);
+        return PatientFile.Open(path, FileMode.Open, FileAccess.Read, FileShare.Read, Patience.ToReach, Buffer) ?? throw new IOException("another program keeps it.");
     }
 
     /// <summary>Throws what a disk throws where something else than a file of bytes stands.</summary>

@@ -6,6 +6,9 @@ internal sealed class PartFile : IDisposable
 {
     private const string Start = ".jarlabel-", Ending = ".part";
 
+    /// <summary>What SQLite leaves beside a database whose writer was killed.</summary>
+    private const string JournalEnd = "-journal";
+
     private const int MostTries = 10;
 
     /// <summary>Where the system cannot lock, what is older than this has no writer any more.</summary>
@@ -86,6 +89,7 @@ internal sealed class PartFile : IDisposable
         if (held is not null && (locks || TimeProvider.System.GetUtcNow().UtcDateTime - File.GetLastWriteTimeUtc(found) > Forgotten))
         {
             DurableFile.DeleteQuietly(found);
+            DurableFile.DeleteQuietly(found + JournalEnd);
         }
     }
 

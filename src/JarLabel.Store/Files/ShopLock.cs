@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using JarLabel.Core;
 using JarLabel.Store.Shops;
 
@@ -9,8 +8,6 @@ namespace JarLabel.Store.Files;
 /// killed or not; the file that bears it is never removed.</summary>
 public static class ShopLock
 {
-    private const int ShortestNap = 1, LongestNap = 12;
-
     /// <summary>Does something while nobody else changes what the shop has settled; makes the shop folder where there is none.</summary>
     /// <param name="folder">The shop.</param>
     /// <param name="work">What to do; it must not ask for the lock again.</param>
@@ -30,26 +27,15 @@ public static class ShopLock
 
     private static Result<FileStream> Take(ShopFolder folder)
     {
-        var since = Stopwatch.GetTimestamp();
-        while (true)
+        try
         {
-            try
-            {
-                return new FileStream(folder.Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
-            }
-            catch (IOException fault) when (FileLocks.IsHeld(fault))
-            {
-                if (Stopwatch.GetElapsedTime(since) > Patience.ToWrite)
-                {
-                    return FileProblems.SettingsHeld(folder.Lock, Patience.ToWrite);
-                }
-
-                Thread.Sleep(Random.Shared.Next(ShortestNap, LongestNap));
-            }
-            catch (Exception fault) when (StoreFaults.FromDisk(fault))
-            {
-                return StoreProblems.SettingsNotWritten(folder.Lock, fault.Message);
-            }
+            return PatientFile.Open(folder.Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, Patience.ToWrite) is { } held
+                ? held
+                : FileProblems.SettingsHeld(folder.Lock, Patience.ToWrite);
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return StoreProblems.SettingsNotWritten(folder.Lock, fault.Message);
         }
     }
 }

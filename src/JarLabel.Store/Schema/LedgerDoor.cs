@@ -43,6 +43,11 @@ internal static class LedgerDoor
             return default;
         }
 
+        if (Restore.LastSetAside(folder) is { } aside)
+        {
+            return new Faults([StoreProblems.RestoreBroken(folder.Ledger, aside)]);
+        }
+
         if (WhatIsLeft(folder) is { } left)
         {
             return new Faults([StoreProblems.LedgerMissing(folder.Ledger, left)]);

@@ -122,6 +122,22 @@ public sealed class RestoreTests
     }
 
     [Fact]
+    public void After_a_restore_that_was_killed_the_ledger_it_set_aside_is_named_and_comes_back()
+    {
+        using var shop = new CrashedShop(jars: 2, logged: 1);
+        var aside = Path.Combine(shop.Folder.Path, "ledger-2026-03-09-143000.db");
+        Array.ForEach(["", "-wal", "-shm"], end => File.Move(shop.Folder.Ledger + end, aside + end));
+        File.WriteAllText(Path.Combine(shop.Folder.Path, $".jarlabel-{Guid.NewGuid():N}.part"), "half a copy");
+        File.WriteAllText(Directory.GetFiles(shop.Folder.Path, "*.part").Single() + "-journal", "its journal");
+        var told = Ledger.Open(shop.Folder, LedgerMode.Write, new PlainJars()).Problems.Single();
+        Assert.Equal("JL420", told.Code);
+        Assert.Contains(aside, told.Message, StringComparison.Ordinal);
+        Assert.Equal(10, Put(shop.Folder, aside).Require().Events); // four of each of two jars, and the two in the log
+        Assert.Equal(3, shop.LastJar());
+        Assert.Empty(Directory.GetFiles(shop.Folder.Path, "*.part*"));
+    }
+
+    [Fact]
     public void Where_the_ledger_is_lost_or_the_shop_is_new_the_backup_is_put_there()
     {
         using var shop = new CrashedShop(jars: 2, logged: 1);
