@@ -35,7 +35,7 @@ public static class BatchCautions
     }
 
     /// <summary>Cautions about what closes it.</summary>
-    public static IReadOnlyList<Problem> OfLid(HazardAssessment hazards) => If(ChildResistantLid.WantedOn(hazards), MixingCautions.ChildResistant(hazards));
+    public static IReadOnlyList<Problem> OfLid(HazardAssessment hazards) => ChildResistantLid.WantedOn(hazards) ? [MixingCautions.ChildResistant(hazards)] : [];
 
     /// <summary>Cautions about the jar it stands in and the flakes it is made of.</summary>
     public static IReadOnlyList<Problem> OfJar(Container container, Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly mixed, bool cloudy = false)

@@ -27,10 +27,14 @@ internal static class MixingCautions
         string.Create(CultureInfo.InvariantCulture, $"A {cut.PoundsPerUsGallon:0.##} lb cut is a syrup: it dissolves slowly, strains badly and is for thinning later. Up to 5 lb works at most benches."),
         "--cut");
 
-    internal static Problem ChildResistant(HazardAssessment hazards) => new(
-        "JL385",
-        string.Create(CultureInfo.InvariantCulture, $"It holds {hazards.MethanolPercent:0.#} % methanol by weight, and a child that drinks of it may go blind or die: close it with a child-resistant lid and lock it away. What is sold to households needs such a lid from {ChildResistantLid.From(hazards.Rules)} % ({ChildResistantLid.Rule(hazards.Rules)})."),
-        "--container");
+    internal static Problem ChildResistant(HazardAssessment hazards) => new("JL385", ChildResistantLid.WantedForMethanol(hazards) ? Methanol(hazards) : Classed(hazards), "--container");
+
+    private static string Methanol(HazardAssessment hazards) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"It holds {hazards.MethanolPercent:0.#} % methanol by weight, and a child that drinks of it may go blind or die: close it with a child-resistant lid and lock it away. What is sold to households needs such a lid from {ChildResistantLid.From(hazards.Rules)} % ({ChildResistantLid.Rule(hazards.Rules)}).");
+
+    private static string Classed(HazardAssessment hazards) =>
+        $"A child that drinks of it may die: close it with a child-resistant lid and lock it away. What is sold to households needs such a lid where it is {ChildResistantLid.ClassThatWants(hazards)!.Code} ({ChildResistantLid.RuleOfClass(hazards.Rules)}).";
 
     internal static Problem BareMetal() => new(
         "JL174",

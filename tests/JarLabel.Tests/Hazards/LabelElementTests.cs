@@ -38,7 +38,7 @@ public class LabelElementTests
 
     [Theory, Cites(References.Clp, "Article 28(3): not more than six on a label; under US rules our own choice")]
     [InlineData("ethanol=95,water=5", "P210 P280 P305+P351+P338 P233 P403+P235 P303+P361+P353")]
-    [InlineData("methanol=100", "P210 P301+P310 P260 P280 P308+P311 P405")]
+    [InlineData("methanol=100", "P301+P310 P210 P260 P280 P308+P311 P405")]
     public void A_label_carries_the_six_that_matter_most(string contents, string expected) =>
         Assert.Equal(expected, string.Join(' ', Assess(contents, RuleSet.Osha).LabelPrecautions));
 
@@ -79,6 +79,38 @@ public class LabelElementTests
     [InlineData("ethanol=97.1,methanol=2.9", false, false)]
     public void The_lid_keeps_children_out(string contents, bool osha, bool clp) => Assert.Equal(
         (osha, clp), (ChildResistantLid.WantedOn(Assess(contents, RuleSet.Osha)), ChildResistantLid.WantedOn(Assess(contents, RuleSet.Clp))));
+
+    // CLP Annex II 3.1.1.1 and 3.1.1.2: acute toxicity 1 to 3, organs 1 once or again, aspiration; 16 CFR 1700.14(a)(15) and (a)(31): thin hydrocarbons and
+    // toluene from 10 %. All from memory. 2-nitropropane: H331 from 11.3 %; methyl n-butyl ketone: H372 from 10 %.
+    [Theory]
+    [InlineData("2-nitropropane=25,ethanol=75", false, true)]
+    [InlineData("2-nitropropane=5,ethanol=95", false, false)]
+    [InlineData("methyl-n-butyl-ketone=10,ethanol=90", false, true)]
+    [InlineData("methyl-n-butyl-ketone=9.9,ethanol=90.1", false, false)]
+    [InlineData("toluene=10,ethanol=90", true, true)]
+    [InlineData("toluene=9.9,ethanol=90.1", false, false)]
+    [InlineData("kerosene=50,ethanol=50", true, true)]
+    public void The_lid_keeps_children_out_of_other_poisons_too(string contents, bool osha, bool clp) => Assert.Equal(
+        (osha, clp), (ChildResistantLid.WantedOn(Assess(contents, RuleSet.Osha)), ChildResistantLid.WantedOn(Assess(contents, RuleSet.Clp))));
+
+    // 2 % methanol does not give a class of its own, but is called for at once; butanone of 68 % asks for "call if you feel unwell" (H336).
+    [Theory, Cites(References.Osha1200, "Appendix C.2.4.7")]
+    [InlineData(RuleSet.Osha)]
+    [InlineData(RuleSet.Clp)]
+    public void No_call_if_you_feel_unwell_stands_beside_call_at_once(RuleSet rules)
+    {
+        var said = Assess("butanone=68,methanol=2,ethanol=30", rules).Precautions;
+        Assert.Contains("P301+P310", said);
+        Assert.Contains("P304+P340", said);
+        Assert.DoesNotContain("P312", said);
+    }
+
+    [Fact]
+    public void Whom_to_call_is_said_first_where_methanol_counts()
+    {
+        Assert.Equal("P301+P310", Assess("ethanol=50,methanol=50", RuleSet.Osha).Precautions[0]);
+        Assert.Equal("P210", Assess("ethanol=95,water=5", RuleSet.Osha).Precautions[0]);
+    }
 
     [Fact, Cites(References.Clp, "Annex III and IV texts")]
     public void The_texts_follow_the_spelling_of_the_rules()

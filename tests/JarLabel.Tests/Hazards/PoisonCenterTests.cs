@@ -33,4 +33,13 @@ public class PoisonCenterTests
         Assert.Equal(told ? ["JL385"] : [], cautions.Select(caution => caution.Code));
         Assert.All(cautions, caution => Assert.Contains("16 CFR 1700.14(a)(8)", caution.Message, StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void A_lid_is_told_for_its_class_where_there_is_no_methanol()
+    {
+        var caution = Assert.Single(BatchCautions.OfLid(Assess("toluene=10,ethanol=90", RuleSet.Clp)));
+        Assert.Equal("JL385", caution.Code);
+        Assert.Contains("Asp. Tox. 1 (CLP Annex II 3.1.1)", caution.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("methanol", caution.Message, StringComparison.Ordinal);
+    }
 }
