@@ -98,7 +98,7 @@ public sealed class ManyLabelTests : IDisposable
         var answer = shop.Json("mix", "--list", Write("class.csv", csv), "--sheet", Sheet);
         Assert.Equal(["1-9", "2-7"], answer["jars"]!.AsArray().Select(jar => jar!.GetValue<string>()));
         Assert.Equal(3, Number(answer["labels"]!, "labels"));
-        Assert.Equal(1.5, shop.Json("jar", "2")["jar"]!["cutPoundsPerGallon"]!.GetValue<double>());
+        Assert.Equal(1.5, shop.Json("jar", "2")["jar"]!["cutPoundsPerGallon"]!.GetValue<double>(), 1e-12);
         Assert.Contains("viola, top", shop.Run("jar", "1").Result, StringComparison.Ordinal);
     }
 
