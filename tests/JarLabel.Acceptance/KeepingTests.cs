@@ -42,6 +42,17 @@ public sealed class KeepingTests : IDisposable
         Assert.DoesNotContain("JL124", listed["warnings"]!.AsArray().Select(w => w!["code"]!.GetValue<string>()));
     }
 
+    /// <summary>Three months at 20 °C and then a warm shelf are not a life on a warm shelf.</summary>
+    [Fact]
+    public void A_poured_off_jar_counts_the_warm_shelf_from_the_day_it_came_there()
+    {
+        shop.Run("shop", "set", "shelf", "attic=28 C");
+        shop.Json("decant", "1", "--into", "100 mL", "--at", "2026-02-01", "--no-label");
+        shop.Json("move", "3", "--shelf", "attic", "--at", "2026-04-10", "--no-label");
+        shop.Json("test", "2", "pass", "--at", "2026-04-12");
+        Assert.DoesNotContain("JL124", Codes(shop.Json("jar", "3", "--at", "2026-04-12")));
+    }
+
     [Fact]
     public void A_jar_among_many_labels_is_dated_as_it_would_be_alone()
     {

@@ -45,31 +45,53 @@ internal static class LearnedDates
     private static KeepingDates? Now(Workbench bench, LearnedLives lives, JarLife life)
     {
         var plain = life.Standing[^1] is Mixed && !life.Standing.OfType<Thickened>().Any();
-        var dates = plain ? Replay(bench, lives, life) : Shortest(bench, lives, life.Jar);
+        var replayed = Replay(bench, lives, life);
+        var dates = plain || replayed is null ? replayed : life.Jar.Dates.Shortest(replayed);
         return dates is null ? null : dates with { Ready = life.Jar.Dates.Ready };
     }
 
+    /// <summary>The dates of all that is in it now, as if mixed when the oldest of it was, and kept on each shelf as long as the jar stood there.</summary>
     private static KeepingDates? Replay(Workbench bench, LearnedLives lives, JarLife life)
     {
-        var begun = (Mixed)life.Standing[^1];
-        var (dates, where) = (Anew(bench, lives, life.Jar.Held, begun.At, begun.Shelf, begun.At), begun.Shelf);
-        foreach (var move in life.Standing.Reverse().OfType<Moved>())
+        var begun = (IBeginning)life.Standing[^1];
+        var mixed = DateOnly.FromDateTime(begun.MixedAt);
+        var dates = Anew(bench, lives, life.Jar.Held, begun.MixedAt, begun.Shelf);
+        var warmth = ShelfMoves.HistoryOf(bench, begun.Shelf).On(mixed);
+        foreach (var (day, next) in ChangesOfWarmth(bench, life, begun, mixed))
         {
-            var day = DateOnly.FromDateTime(move.At);
-            dates = dates?.AfterMove(day, ShelfMoves.HistoryOf(bench, where).On(day), ShelfMoves.HistoryOf(bench, move.Shelf).On(day), bench.Keeping) ?? dates;
-            where = move.Shelf;
+            dates = dates?.AfterMove(day, warmth, next, bench.Keeping) ?? dates;
+            warmth = next;
         }
 
         return dates;
     }
 
-    private static KeepingDates? Shortest(Workbench bench, LearnedLives lives, Jar jar) =>
-        Anew(bench, lives, jar.Held, jar.MixedAt, jar.Shelf, bench.Now) is { } anew ? jar.Dates.Shortest(anew) : null;
+    /// <summary>When it became warmer or cooler about the jar: its shelf did, or it went to another.</summary>
+    private static IEnumerable<(DateOnly Day, Temperature Warmth)> ChangesOfWarmth(Workbench bench, JarLife life, IBeginning begun, DateOnly mixed)
+    {
+        var (since, shelf) = (mixed, ShelfMoves.HistoryOf(bench, begun.Shelf));
+        foreach (var move in life.Standing.Reverse().OfType<Moved>())
+        {
+            var day = DateOnly.FromDateTime(move.At);
+            foreach (var change in shelf.Changes(since, day))
+            {
+                yield return change;
+            }
+
+            (since, shelf) = (day, ShelfMoves.HistoryOf(bench, move.Shelf));
+            yield return (day, shelf.On(day));
+        }
+
+        foreach (var change in shelf.Changes(since, DateOnly.FromDateTime(bench.Now)))
+        {
+            yield return change;
+        }
+    }
 
     /// <summary>The most careful dates of all that is in it, as if mixed at that moment; null where the catalog no longer knows its grades.</summary>
-    private static KeepingDates? Anew(Workbench bench, LearnedLives lives, Contents contents, DateTime mixed, string shelf, DateTime warmthAt)
+    private static KeepingDates? Anew(Workbench bench, LearnedLives lives, Contents contents, DateTime mixed, string shelf)
     {
-        var warmth = ShelfMoves.HistoryOf(bench, shelf).On(DateOnly.FromDateTime(warmthAt));
+        var warmth = ShelfMoves.HistoryOf(bench, shelf).On(DateOnly.FromDateTime(mixed));
         var all = contents.Resins.SelectMany(r => contents.Solvents.Select(s => Part(r, s.Solvent))).ToArray();
         return all.Length == 0 || all.Contains(null) ? null : all.Select(d => d!).Aggregate((one, other) => one.Shortest(other));
 

@@ -10,6 +10,10 @@ public sealed record WarmthHistory(Temperature Now, IReadOnlyList<EarlierWarmth>
     /// <summary>How warm it was on a day.</summary>
     public Temperature On(DateOnly day) => Earlier.Where(e => day < e.Until).Select(e => (Temperature?)e.Temperature).FirstOrDefault() ?? Now;
 
+    /// <summary>When it became warmer or cooler after a day, up to another, and how warm it was from then on.</summary>
+    public IEnumerable<(DateOnly Day, Temperature Warmth)> Changes(DateOnly after, DateOnly upTo) =>
+        Earlier.Where(e => e.Until > after && e.Until <= upTo).Select(e => (e.Until, On(e.Until)));
+
     /// <summary>How many days at 20 °C a stay there was worth.</summary>
     /// <param name="from">Its beginning.</param>
     /// <param name="to">Its end.</param>
