@@ -14,6 +14,9 @@ public sealed record BenchRequest(string? Shop, DateTime Now, RuleSet? Rules = n
     /// <summary>Writes over somebody else's file where one is in the place of an answer.</summary>
     public bool Force { get; init; }
 
+    /// <summary>Makes something that is told how many of how many are done, for work that takes long; by default nobody listens.</summary>
+    public Func<string, Action<int, int>> Progress { get; init; } = _ => (_, _) => { };
+
     /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
     public bool Dated { get; init; }
 }

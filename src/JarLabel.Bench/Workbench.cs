@@ -57,6 +57,9 @@ public sealed class Workbench
     /// <summary>True when somebody else's file may be written over.</summary>
     public bool Force => request.Force;
 
+    /// <summary>Makes something that is told how many of how many are done.</summary>
+    internal Func<string, Action<int, int>> Progress => request.Progress;
+
     /// <summary>How many steps of its jar the person has seen; null where that does not matter.</summary>
     public int? Seen { get; }
 

@@ -12,13 +12,13 @@ internal static class CommandTree
     /// <summary>Under the name by which each is called.</summary>
     private static readonly (string Name, Func<Runner, Command> Create)[] Commands =
     [
-        ("mix", MixCommand.Create),
+        ("mix", runner => Declared("mix", runner)),
         ("thin", runner => Declared("thin", runner)),
         ("thicken", runner => Declared("thicken", runner)),
-        ("blend", BlendCommand.Create),
-        ("decant", DecantCommand.Create),
+        ("blend", runner => Declared("blend", runner)),
+        ("decant", runner => Declared("decant", runner)),
         ("use", runner => Declared("use", runner)),
-        ("test", TestCommand.Create),
+        ("test", runner => Declared("test", runner)),
         ("move", runner => Declared("move", runner)),
         ("note", runner => Declared("note", runner)),
         ("discard", runner => Declared("discard", runner)),
@@ -26,14 +26,14 @@ internal static class CommandTree
         ("jar", JarCommand.Create),
         ("scan", ScanCommand.Create),
         ("shelf", ShelfCommand.Create),
-        ("bag", BagCommand.Create),
-        ("bottle", BottleCommand.Create),
-        ("can", CanCommand.Create),
+        ("bag", runner => Group("bag", "The bags of flakes that batches draw from.", runner)),
+        ("bottle", runner => Group("bottle", "The bottles and cans of alcohol that batches draw from.", runner)),
+        ("can", runner => Group("can", "The shop's own cans of alcohol, as their safety data sheets state them.", runner)),
         ("keeping", KeepingCommand.Create),
         ("plan", PlanCommand.Create),
-        ("label", LabelCommand.Create),
-        ("card", CardCommand.Create),
-        ("notice", NoticeCommand.Create),
+        ("label", runner => Declared("label", runner)),
+        ("card", runner => Declared("card", runner)),
+        ("notice", runner => Declared("notice", runner)),
         ("sheets", SheetsCommand.Create),
         ("sheet", SheetCommand.Create),
         ("designs", DesignsCommand.Create),
@@ -64,6 +64,18 @@ internal static class CommandTree
     }
 
     private static Command Declared(string verb, Runner runner) => StepCommand.Of(StepTable.Find(verb)!, runner);
+
+    /// <summary>The steps whose names begin with one word, as commands of that one.</summary>
+    private static Command Group(string name, string help, Runner runner)
+    {
+        var group = new Command(name, help);
+        foreach (var verb in StepTable.Verbs.Where(verb => verb.StartsWith(name + " ", StringComparison.Ordinal)))
+        {
+            group.Add(Declared(verb, runner));
+        }
+
+        return group;
+    }
 
     private static Command Only(Command command, IReadOnlyList<string> line)
     {

@@ -1,6 +1,4 @@
 using System.CommandLine;
-using JarLabel.Bench.Labels;
-using JarLabel.Cli.Commands;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Web;
@@ -13,15 +11,14 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
     /// <summary>Makes the command run: what was typed is read, the shop is opened, the answer is said.</summary>
     /// <param name="command">The command.</param>
     /// <param name="run">What it does.</param>
-    /// <param name="stock">On what it prints when --to sends it to a printer; null for what the label options say.</param>
-    internal Command Runs(Command command, Func<Typed, Session, Result<Answer>> run, Func<Typed, Session, LabelChoice>? stock = null)
+    internal Command Runs(Command command, Func<Typed, Session, Result<Answer>> run)
     {
         command.SetAction(parsed =>
         {
             var typed = new Typed(parsed);
-            var answer = SharedOptions.Open(typed, clock)
-                .Then<Session>(opened => opened with { Progress = terminal.Progress, Status = terminal.Status })
-                .Then(session => PrintTo.Around(typed, session, stock?.Invoke(typed, session) ?? LabelOptions.Stock(typed), () => run(typed, session)));
+            var answer = SharedOptions.Open(typed, clock, terminal.Progress)
+                .Then<Session>(opened => opened with { Status = terminal.Status })
+                .Then(session => run(typed, session));
             return terminal.Say(answer, typed.Switch(SharedOptions.Json));
         });
         return command;

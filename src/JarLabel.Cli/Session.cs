@@ -8,9 +8,6 @@ namespace JarLabel.Cli;
 /// <param name="Workbench">The shop at this moment.</param>
 internal sealed record Session(Workbench Workbench)
 {
-    /// <summary>Makes a line that tells how far a long piece of work is, from what is counted; it shows on a terminal only.</summary>
-    internal Func<string, Action<int, int>> Progress { get; init; } = _ => (_, _) => { };
-
     /// <summary>Shows on a terminal what is being waited for; null clears it.</summary>
     internal Action<string?> Status { get; init; } = _ => { };
 

@@ -27,9 +27,9 @@ internal static class SharedOptions
         }
     }
 
-    internal static Result<Session> Open(Typed typed, TimeProvider clock)
+    internal static Result<Session> Open(Typed typed, TimeProvider clock, Func<string, Action<int, int>> progress)
     {
-        var request = Request(typed, clock);
+        var request = Request(typed, clock) with { Progress = progress };
         return typed.Then(() => Workbench.Open(request, Environment.GetEnvironmentVariable).Then<Session>(bench => new Session(bench)));
     }
 

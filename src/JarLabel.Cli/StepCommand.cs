@@ -4,6 +4,7 @@ using JarLabel.Bench.Steps;
 using JarLabel.Cli.Commands;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
+using JarLabel.Printing;
 
 namespace JarLabel.Cli;
 
@@ -20,21 +21,28 @@ internal sealed class StepCommand : IValueSource, ISpelling
     internal static Command Of(Step step, Runner runner)
     {
         var made = new StepCommand(step);
-        var command = new Command(step.Verb, step.Help);
+        var command = new Command(step.Verb.Split(' ')[^1], step.Help);
         foreach (var field in step.Fields)
         {
             made.Add(command, field);
         }
 
+        if (step.WritesFiles)
+        {
+            command.Add(SharedOptions.Force);
+        }
+
         return runner.Runs(command, made.Run);
     }
 
-    string? IValueSource.Text(string name) => symbols.GetValueOrDefault(name) switch
+    IReadOnlyList<string> IValueSource.Texts(string name) => symbols.GetValueOrDefault(name) switch
     {
-        Option<bool> flag => parsed!.GetValue(flag) ? "yes" : null,
-        Option<string> option => parsed!.GetValue(option),
-        Argument<string> argument => parsed!.GetValue(argument),
-        _ => null,
+        Option<bool> flag => parsed!.GetValue(flag) ? ["yes"] : [],
+        Option<string> option => One(parsed!.GetValue(option)),
+        Option<string[]> options => parsed!.GetValue(options) ?? [],
+        Argument<string> argument => One(parsed!.GetValue(argument)),
+        Argument<string[]> arguments => parsed!.GetValue(arguments) ?? [],
+        _ => [],
     };
 
     Problem IValueSource.Missing(Field field) => TypingProblems.Missing(Place(field.Name), Quoted(field.Example));
@@ -53,8 +61,11 @@ internal sealed class StepCommand : IValueSource, ISpelling
     {
         Symbol symbol = field switch
         {
+            { IsArgument: true, IsMany: true } => new Argument<string[]>(field.Name.ToUpperInvariant()) { Description = field.Help, Arity = field.IsOptional ? ArgumentArity.ZeroOrMore : ArgumentArity.OneOrMore },
+            { IsArgument: true, IsOptional: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help, Arity = ArgumentArity.ZeroOrOne },
             { IsArgument: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help },
             { IsFlag: true } => new Option<bool>(Spelled(field)) { Description = field.Help },
+            { IsMany: true } => new Option<string[]>(Spelled(field)) { Description = field.Help, HelpName = field.Kind },
             _ => new Option<string>(Spelled(field)) { Description = field.Help, HelpName = field.Kind },
         };
         symbols[field.Name] = symbol;
@@ -71,18 +82,26 @@ internal sealed class StepCommand : IValueSource, ISpelling
     private Result<Answer> Run(Typed typed, Session session)
     {
         parsed = typed.Parsed;
-        var printing = PrintingOf();
-        return PrintTo.Around(printing, session, () =>
-            step.Do(session.Workbench, this).TryGet(out var outcome, out var faults)
-                ? JarAnswer.Changed(session.Workbench, outcome)
-                : Result<Answer>.Failed([.. faults.Select(fault => fault.In(this, Place))]));
+        if (step.Printing(session.Workbench, this) is not { } printing)
+        {
+            return Do(session);
+        }
+
+        if (Text("out") is { } file && !Path.GetExtension(file).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
+        {
+            return PrintingProblems.OnlyPdf(file);
+        }
+
+        return PrintTo.Around(printing with { Where = Place(printing.Where) }, session, () => Do(session));
     }
 
-    private PrintRequest? PrintingOf()
-    {
-        IValueSource source = this;
-        return source.Text("print-to") is { } to ? new PrintRequest(to, source.Text("sheet"), source.Text("design")) { Where = Place("print-to") } : null;
-    }
+    private Result<Answer> Do(Session session) => step.Do(session.Workbench, this).TryGet(out var outcome, out var faults)
+        ? outcome.With([.. outcome.Answer.Warnings.Select(caution => caution.In(this, Place))]).Answer
+        : Result<Answer>.Failed([.. faults.Select(fault => fault.In(this, Place))]);
+
+    private string? Text(string name) => ((IValueSource)this).Texts(name) is [var first, ..] ? first : null;
+
+    private static IReadOnlyList<string> One(string? text) => text is null ? [] : [text];
 
     /// <summary>How a field is written; what is no field of the step stays as it is.</summary>
     private string Place(string name) => symbols.TryGetValue(name, out var symbol) ? symbol.Name : name;

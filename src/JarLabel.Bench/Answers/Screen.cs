@@ -1,13 +1,16 @@
 namespace JarLabel.Bench.Answers;
 
-/// <summary>What a command shows a person: a title, rows of two columns, tables with aligned figures, and the next useful command.
-/// Lines are kept as parts and styled only when they are written.</summary>
+/// <summary>What an operation shows a person: a title, rows of two columns, tables with aligned figures, and the next useful command.
+/// It is kept as blocks, which a terminal shows as lines and a page as a page.</summary>
 internal sealed class Screen
 {
-    private readonly List<ScreenLine> lines = [];
+    private readonly List<Block> blocks = [];
+
+    /// <summary>The blocks in order.</summary>
+    internal IReadOnlyList<Block> Blocks => blocks;
 
     /// <summary>The lines in order.</summary>
-    internal IReadOnlyList<ScreenLine> Lines => lines;
+    internal IEnumerable<ScreenLine> Lines => blocks.SelectMany(block => block.Lines());
 
     internal Screen Title(string text) => Add(LineStyle.Title, text);
 
@@ -21,8 +24,8 @@ internal sealed class Screen
     /// <summary>One more row after all that was said, before the next command.</summary>
     internal Screen Told(string name, string value)
     {
-        var last = lines.FindLastIndex(l => l.Style == LineStyle.Next);
-        lines.InsertRange(last < 1 ? lines.Count : last - 1, [new ScreenLine(LineStyle.Plain, ""), new ScreenLine(LineStyle.Row, $"  {name}   {value}")]);
+        var last = blocks.FindLastIndex(block => block is Block.Line { Style: LineStyle.Next });
+        blocks.InsertRange(last < 1 ? blocks.Count : last - 1, [new Block.Line(LineStyle.Plain, ""), new Block.Pairs([(name, value)])]);
         return this;
     }
 
@@ -32,13 +35,7 @@ internal sealed class Screen
     /// <summary>Rows of two columns, the second ones aligned. Rows whose value is null are left out.</summary>
     internal Screen Rows(params IEnumerable<(string Name, string? Value)> rows)
     {
-        var shown = rows.Where(r => r.Value is not null).ToArray();
-        var width = shown.Select(r => r.Name.Length).DefaultIfEmpty().Max();
-        foreach (var (name, value) in shown)
-        {
-            Add(LineStyle.Row, $"  {name.PadRight(width)}   {value}");
-        }
-
+        blocks.Add(new Block.Pairs([.. rows.Where(row => row.Value is not null).Select(row => (row.Name, row.Value!))]));
         return this;
     }
 
@@ -48,26 +45,13 @@ internal sealed class Screen
     /// <param name="style">The style of a row by its place; null for plain rows.</param>
     internal Screen Table(IReadOnlyList<string> header, IReadOnlyList<IReadOnlyList<string>> rows, Func<int, LineStyle>? style = null)
     {
-        IReadOnlyList<IReadOnlyList<string>> cells = [[.. header.Select(h => h.Trim())], .. rows];
-        var right = header.Select(h => h.StartsWith(' ')).ToArray();
-        var spelled = Aligned([.. cells.Select(row => row.Select(PlainAscii.Of).ToArray())], right);
-        foreach (var (place, line) in Aligned(cells, right).Index())
-        {
-            lines.Add(new ScreenLine(place == 0 ? LineStyle.Header : style?.Invoke(place - 1) ?? LineStyle.Row, line) { Plain = spelled[place] });
-        }
-
+        blocks.Add(new Block.Table(header, rows, [.. rows.Select((_, place) => style?.Invoke(place) ?? LineStyle.Row)]));
         return this;
-    }
-
-    private static string[] Aligned(IReadOnlyList<IReadOnlyList<string>> rows, bool[] right)
-    {
-        var widths = right.Select((_, i) => rows.Max(row => row[i].Length)).ToArray();
-        return [.. rows.Select(row => ("  " + string.Join("   ", row.Select((cell, i) => right[i] ? cell.PadLeft(widths[i]) : cell.PadRight(widths[i])))).TrimEnd())];
     }
 
     private Screen Add(LineStyle style, string text)
     {
-        lines.Add(new ScreenLine(style, text));
+        blocks.Add(new Block.Line(style, text));
         return this;
     }
 }

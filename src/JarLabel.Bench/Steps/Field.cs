@@ -26,6 +26,15 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>True for what the step acts on: an argument, or the page that it is done from.</summary>
     internal bool IsSubject { get; init; }
 
+    /// <summary>True where nothing can be done without it.</summary>
+    internal bool IsNeeded { get; init; }
+
+    /// <summary>True where several may be given.</summary>
+    internal bool IsMany { get; init; }
+
+    /// <summary>True where it may be left out although it stands without an option.</summary>
+    internal bool IsOptional { get; init; }
+
     /// <summary>True for yes or no.</summary>
     internal bool IsFlag { get; init; }
 

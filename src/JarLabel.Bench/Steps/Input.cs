@@ -38,7 +38,7 @@ internal abstract class Input
     internal static Input<T> Of<T>(string name, string label, string example, ShopReader<T> read)
         where T : notnull
     {
-        var field = new Field(name, label, example);
+        var field = new Field(name, label, example) { IsNeeded = true };
         return new Input<T>
         {
             Fields = [field],
@@ -89,6 +89,18 @@ internal abstract class Input
     internal static Input<T?> Optional<T>(string name, string label, string example, Reader<T> read, T? none = null)
         where T : struct => Optional(name, label, example, (_, text, where) => read(text, where), none);
 
+    /// <summary>One field that stands for something when it is empty.</summary>
+    internal static Input<T> Or<T>(string name, string label, string example, Reader<T> read, T usual)
+        where T : struct => new()
+        {
+            Fields = [new Field(name, label, example)],
+            TryRead = (values, out value) =>
+            {
+                value = usual;
+                return values.Text(name) is not { } text || values.Take(read(text, name), out value);
+            },
+        };
+
     /// <summary>A word that needs no reading and may stay out.</summary>
     internal static Input<string?> Word(string name, string label, string example) =>
         Optional<string>(name, label, example, (_, text, _) => Result<string>.Of(text));
@@ -103,6 +115,32 @@ internal abstract class Input
             return true;
         },
     };
+
+    /// <summary>One field that takes several values, or none.</summary>
+    internal static Input<IReadOnlyList<T>> Many<T>(string name, string label, string example, ShopReader<T> read)
+        where T : notnull => new()
+        {
+            Fields = [new Field(name, label, example) { IsMany = true }],
+            TryRead = (values, out value) =>
+            {
+                var found = new List<T>();
+                var ok = true;
+                foreach (var text in values.Texts(name))
+                {
+                    if (values.Take(read(values.Bench, text, name), out var one))
+                    {
+                        found.Add(one);
+                    }
+                    else
+                    {
+                        ok = false;
+                    }
+                }
+
+                value = found;
+                return ok;
+            },
+        };
 
     /// <summary>A few inputs that mean one thing.</summary>
     internal static Input<T> Group<T>(IReadOnlyList<Input> parts, Func<Values, Result<T>> make)

@@ -1,4 +1,5 @@
 using JarLabel.Bench.Labels;
+using JarLabel.Bench.Lists;
 using JarLabel.Bench.Printing;
 using JarLabel.Bench.Supplies;
 using JarLabel.Bench.Typing;
@@ -21,7 +22,24 @@ internal static class Shared
     internal static Input<JarNumber> Jar => field ??= Input.Of("jar", "Jar", "142", JarNumber.Read)
         .Change(one => one with { Help = "The jar: 142 or 142-5.", IsArgument = true, IsSubject = true });
 
+    internal static Input<Grade> Grade => field ??= Input.Of<Grade>("grade", "Flakes", "garnet", (bench, text, where) => bench.Catalog.Grades.Named(text, where))
+        .Help("id", "The flakes: garnet, blonde, orange-dewaxed, seedlac, ...")
+        .Choices(bench => [("", "choose"), .. bench.Catalog.Grades.Rows.Select(grade => (grade.Id, grade.Name))]);
+
+    internal static Input<Solvent> Solvent => field ??= Input.Of<Solvent>("solvent", "Alcohol", "ethanol-95", (bench, text, where) => bench.Catalog.Solvents.Named(text, where))
+        .Help("id", "The alcohol: ethanol-95, denatured-unknown, isopropanol-99, ... or one of the shop's own.")
+        .Choices(bench => [("", "choose"), .. bench.Catalog.Solvents.Rows.Select(solvent => (solvent.Id, solvent.Name))]);
+
     internal static Input<string?> Job => field ??= Input.Optional("job", "What for", "viola top", Printed(120)).Help("text", "What it is for: \"viola top\".");
+
+    internal static Input<string?> SeldomJob => field ??= Job.Change(one => one with { Label = "What it is for", IsMore = true });
+
+    internal static Input<string?> Note => field ??= Input.Optional("note", "Note", "strained twice", Printed(500)).Help("text", "Anything else.").More();
+
+    internal static Input<int> Copies => field ??= Input.Or("copies", "Copies", "3", Words.WholeNumber(1, JarList.MostCopies).Invoke, 1).Help("number", "How many of each label, one after the other.").More();
+
+    /// <summary>A file to write; null for the usual place.</summary>
+    internal static Input<string?> LabelFile => field ??= Out("The file to write: .pdf, .png or .svg; else a PDF in the shop's labels folder.");
 
     internal static Input<Temperature?> Temperature => field ??= Input.Optional("temp", "Temperature at the bench", "20 C", TemperatureText.Read)
         .Help("temperature", "Temperature at the bench: 68F, \"20 C\" (the default).").Hint("20 C when left empty; 68F or 22 C").More();
@@ -47,6 +65,11 @@ internal static class Shared
     private static Input<ContainerMaterial?> Material => field ??= Input.Optional("material", "The jar is of", "glass", (Reader<ContainerMaterial>)Words.Material)
         .Help("material", "glass (the default), lined-metal, metal or plastic.").More()
         .Choices(_ => [.. ContainerMaterials.ByWord.Keys.Select(word => (word, word.Replace('-', ' ')))]);
+
+    /// <summary>The jar that something new goes into.</summary>
+    internal static Input<Container> NewContainer => field ??= Input.Group<Container>([HoldsNew, Material], given => new Container(given.Get(Material) ?? ContainerMaterial.Glass, given.Get(HoldsNew)));
+
+    private static Input<Volume?> HoldsNew => field ??= Holds.Change(one => one with { Label = "The jar holds", IsMore = false });
 
     /// <summary>The larger jar that a changed batch goes into; null when it stays in its own.</summary>
     internal static Input<Container?> OtherContainer => field ??= Input.OptionalGroup<Container>([Holds, Material], given =>
@@ -84,6 +107,36 @@ internal static class Shared
 
     /// <summary>The label that comes with a step; null when none is wanted.</summary>
     internal static Input<LabelChoice?> NewLabel => field ??= Input.OptionalGroup<LabelChoice>([NoLabel, Label], given => given.Get(NoLabel) ? null : given.Get(Label));
+
+    /// <summary>One of the two papers there are; else the one usual where the shop's rules hold.</summary>
+    internal static Input<T> Paper<T>(string help, T a4, T letter)
+        where T : struct => new()
+        {
+            Fields = [new Field("paper", "Paper", "a4") { Kind = "paper", Help = help, IsMore = true, Choices = _ => [("", "the usual one"), ("a4", "A4"), ("letter", "Letter")] }],
+            TryRead = (values, out value) =>
+            {
+                value = values.Bench.Rules == RuleSet.Clp ? a4 : letter;
+                var papers = new Dictionary<string, T>(StringComparer.OrdinalIgnoreCase) { ["a4"] = a4, ["letter"] = letter };
+                return values.Text("paper") is not { } text || values.Take(Words.Choice(text, "paper", papers), out value);
+            },
+        };
+
+    /// <summary>A shelf that something goes to.</summary>
+    internal static Input<string?> Shelf(string help) => Input.Word("shelf", "Shelf", "main").Help("name", help).More()
+        .Choices(bench => [.. bench.Settings.Shelves.Select(shelf => (shelf.Name, shelf.Name))]);
+
+    /// <summary>A day that has been.</summary>
+    internal static Input<DateOnly> PastDay(string label, string example, string help) =>
+        Input.Of<DateOnly>("date", label, example, (bench, text, where) => Words.DayUntil(bench.Now)(text, where)).Help("date", help).Hint("year-month-day, such as " + example);
+
+    /// <summary>Somebody's name.</summary>
+    internal static Input<string?> By(string label, string help) => Input.Optional("by", label, "Anna", Printed(60)).Help("name", help).More();
+
+    /// <summary>A file that is read.</summary>
+    internal static Input<string> File(string name, string label, string example) => Input.Of<string>(name, label, example, FileText.Read);
+
+    /// <summary>A file that is written where somebody says.</summary>
+    internal static Input<string?> Out(string help) => Input.Optional<string>("out", "File", "label.pdf", FileText.Read).Help("file", help).Change(one => one with { IsTypedOnly = true });
 
     /// <summary>A line that labels and cards can print.</summary>
     internal static Reader<string> Printed(int longest) => Words.PrintedUpTo(longest).Invoke;

@@ -5,8 +5,8 @@ namespace JarLabel.Bench.Steps;
 /// <summary>Where filled-in texts come from: a command line, a form, a row of a list.</summary>
 internal interface IValueSource
 {
-    /// <summary>What was filled in under a name; null when nothing was.</summary>
-    string? Text(string name);
+    /// <summary>What was filled in under a name, each time it was.</summary>
+    IReadOnlyList<string> Texts(string name);
 
     /// <summary>What is said when a field that is needed is empty.</summary>
     Problem Missing(Field field);
@@ -25,7 +25,10 @@ internal sealed class Values(Workbench bench, IValueSource source)
     internal IReadOnlyList<Problem> Problems => problems;
 
     /// <summary>What was filled in under a name; null when nothing was.</summary>
-    internal string? Text(string name) => source.Text(name);
+    internal string? Text(string name) => source.Texts(name) is [var first, ..] ? first : null;
+
+    /// <summary>What was filled in under a name, each time it was.</summary>
+    internal IReadOnlyList<string> Texts(string name) => source.Texts(name);
 
     /// <summary>Reads inputs to the last, whatever is wrong with the first; true when all could be read.</summary>
     internal bool ReadAll(IReadOnlyList<Input> inputs)
@@ -76,6 +79,15 @@ internal sealed class Values(Workbench bench, IValueSource source)
     {
         Refuse(source.Missing(field));
         return false;
+    }
+
+    /// <summary>Notes faults.</summary>
+    internal void Refuse(IEnumerable<Problem> faults)
+    {
+        foreach (var fault in faults)
+        {
+            Refuse(fault);
+        }
     }
 
     private void Refuse(Problem problem)

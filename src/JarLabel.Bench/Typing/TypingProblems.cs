@@ -84,12 +84,12 @@ public static class TypingProblems
         new("JL119", "Say whose label: a jar such as \"jarlabel label 142\", or a bag such as --bag 3, or a bottle such as --bottle 2; one of them.", "JAR");
 
     /// <summary>A list beside what the list says itself.</summary>
-    public static Problem NotBesideList(string option) =>
-        new("JL196", $"The list says this row by row, so {option} cannot stand beside --list; give the list a column for it.", option);
+    internal static Problem NotBesideList(string name) =>
+        new("JL196", Message.Of($"The list says this row by row, so {new InputName(name)} cannot stand beside {new InputName("list")}; give the list a column for it."), name);
 
     /// <summary>What only a list takes.</summary>
-    public static Problem OnlyWithList(string option) =>
-        new("JL198", $"{option} goes with --list; a single batch gets one label, and \"jarlabel label 142 --copies 3\" prints more.", option);
+    internal static Problem OnlyWithList(string name) =>
+        new("JL198", Message.Of($"{new InputName(name)} goes with {new InputName("list")}; a single batch gets one label, and {new Remedy("label", new("jar", "142"), new InputName("copies", "3"))} prints more."), name);
 
     /// <summary>Copies of what gets one label.</summary>
     public static Problem CopiesOfJarsOnly() =>

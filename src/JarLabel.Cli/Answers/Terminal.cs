@@ -114,11 +114,12 @@ internal sealed record Terminal(TextWriter Result, TextWriter Errors, bool Style
             cautions.Caution(warning.Message);
         }
 
-        var last = said.Screen.Lines.ToList().FindLastIndex(l => l.Style == LineStyle.Next);
-        var cut = last < 1 ? said.Screen.Lines.Count : last - 1;
+        ScreenLine[] lines = [.. said.Screen.Lines];
+        var last = Array.FindLastIndex(lines, l => l.Style == LineStyle.Next);
+        var cut = last < 1 ? lines.Length : last - 1;
         var text = new StringBuilder();
         IEnumerable<ScreenLine> gap = said.Warnings.Count > 0 ? new Screen().Gap().Lines : [];
-        foreach (var line in said.Screen.Lines.Take(cut).Concat(gap).Concat(cautions.Lines).Concat(said.Screen.Lines.Skip(cut)))
+        foreach (var line in lines.Take(cut).Concat(gap).Concat(cautions.Lines).Concat(lines.Skip(cut)))
         {
             text.AppendLine(Styled ? Paint(line) : Prefixed(line.Spelled));
         }

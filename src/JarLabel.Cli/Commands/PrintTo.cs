@@ -20,29 +20,6 @@ internal static class PrintTo
     /// <summary>The same where <c>--to</c> is the cut that is wanted.</summary>
     internal static readonly Option<string> BesideCut = new("--print-to") { Description = To.Description, HelpName = To.HelpName };
 
-    /// <summary>The printer that was named; null for none.</summary>
-    internal static string? Named(Typed typed) => typed.Text(To) ?? typed.Text(BesideCut);
-
-    /// <summary>Does the step and prints what it wrote; without <c>--to</c> only the step.</summary>
-    /// <param name="typed">What was typed.</param>
-    /// <param name="session">The shop.</param>
-    /// <param name="stock">On what it prints.</param>
-    /// <param name="step">The step.</param>
-    internal static Result<Answer> Around(Typed typed, Session session, LabelChoice stock, Func<Result<Answer>> step)
-    {
-        if (Named(typed) is not { } to)
-        {
-            return step();
-        }
-
-        if (typed.Text(LabelCommand.Out) is { } file && !Path.GetExtension(file).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
-        {
-            return PrintingProblems.OnlyPdf(file);
-        }
-
-        return Around(new PrintRequest(to, stock.Sheet, stock.Design) { Where = typed.Text(To) is null ? BesideCut.Name : To.Name }, session, step);
-    }
-
     /// <summary>Does the step and prints what it wrote; where no printer was named only the step.</summary>
     internal static Result<Answer> Around(PrintRequest? wanted, Session session, Func<Result<Answer>> step) => wanted is null
         ? step()

@@ -32,7 +32,7 @@ internal static class SheetCommand
         var places = new List<int>();
         foreach (var text in typed.Texts(Places))
         {
-            if (typed.Take(Words.WholeNumber(1, LabelOptions.MostPlaces)(text, Places.Name), out var place))
+            if (typed.Take(Words.WholeNumber(1, JarLabel.Bench.Steps.Shared.MostPlaces)(text, Places.Name), out var place))
             {
                 places.Add(place);
             }
@@ -56,7 +56,7 @@ internal static class SheetCommand
     private static void Draw(Screen screen, OpenSheet sheet)
     {
         var (used, columns) = (sheet.InUse, sheet.Stock?.Columns ?? 1);
-        if (screen.Lines.Count > 0)
+        if (screen.Blocks.Count > 0)
         {
             screen.Gap();
         }

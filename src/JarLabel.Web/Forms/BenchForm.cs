@@ -1,28 +1,80 @@
 using JarLabel.Bench;
+using JarLabel.Bench.Printing;
+using JarLabel.Bench.Steps;
+using JarLabel.Bench.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 
 namespace JarLabel.Web.Forms;
 
-/// <summary>A step at the bench as a form: the same operation as the command of that name.</summary>
-/// <param name="Name">The command's name.</param>
-/// <param name="Title">What is done: <c>Thin</c>.</param>
-/// <param name="Button">What the button says.</param>
-/// <param name="Fields">What is to be filled in; the jar is null where a new one is made.</param>
-/// <param name="Do">Does it.</param>
-internal sealed record BenchForm(
-    string Name,
-    string Title,
-    string Button,
-    Func<Workbench, Jar?, IReadOnlyList<Field>> Fields,
-    Func<Workbench, JarNumber, Entry, Result<BenchOutcome>> Do)
+/// <summary>A declared step as a form: its fields in words, what may be chosen, its problems in the page's own spelling.</summary>
+/// <param name="Step">The step.</param>
+internal sealed record BenchForm(Step Step)
 {
-    /// <summary>A sentence above the form; null for none.</summary>
-    internal string? Says { get; init; }
+    private readonly PageSpelling spelling = new(Step);
 
-    /// <summary>True when what follows is worked out and shown while one types.</summary>
-    internal bool WorksOut { get; init; }
+    /// <summary>Its name in an address: <c>bag/add</c>.</summary>
+    internal string Name { get; } = Step.Verb.Replace(' ', '/');
 
-    /// <summary>True when nothing need be filled in, so that it can be shown at once what it would do.</summary>
-    internal bool NeedsNothing { get; init; }
+    /// <summary>The fields as they stand in the form; those with nothing to choose are left out.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="jar">The jar; null where the step is of none.</param>
+    internal IReadOnlyList<Field> Fields(Workbench bench, Jar? jar) =>
+        [.. Step.Fields.Where(one => !one.IsSubject && !one.IsTypedOnly).Select(one => Shown(one, bench, jar)).OfType<Field>()];
+
+    /// <summary>Does the step.</summary>
+    internal Result<Outcome> Do(Workbench bench, JarNumber jar, Entry entry)
+    {
+        if (!Step.Do(bench, new Filled(Step, entry, jar)).TryGet(out var outcome, out var faults))
+        {
+            return Result<Outcome>.Failed([.. faults.Select(Spelled)]);
+        }
+
+        return outcome.With([.. outcome.Answer.Warnings.Select(Spelled)]);
+    }
+
+    /// <summary>The printer that what it writes is to go to; null for none, or when no label is wanted.</summary>
+    internal PrintRequest? Printing(Workbench bench, JarNumber jar, Entry entry) =>
+        entry.Ticked("no-label") ? null : Step.Printing(bench, new Filled(Step, entry, jar));
+
+    private Problem Spelled(Problem fault) => fault.In(spelling, where => where);
+
+    private static Field? Shown(Bench.Steps.Field one, Workbench bench, Jar? jar)
+    {
+        var choices = one.Choices?.Invoke(bench);
+        return choices is { Count: 0 } ? null : new Field(one.Name, one.Label, one.Hint ?? (choices is null && !one.IsFlag ? one.Example : null))
+        {
+            Choices = choices,
+            First = jar is null ? null : one.First?.Invoke(jar),
+            Tick = one.IsFlag,
+            Seldom = one.IsMore,
+        };
+    }
+
+    /// <summary>What was filled in; the jar is the one whose page it is.</summary>
+    private sealed class Filled(Step step, Entry entry, JarNumber jar) : IValueSource
+    {
+        public IReadOnlyList<string> Texts(string name)
+        {
+            var one = step.Fields.FirstOrDefault(known => known.Name == name);
+            return one is { IsSubject: true } ? [$"{jar}"]
+                : one is null or { IsTypedOnly: true } || entry.Text(name) is not { } text ? []
+                : one.IsMany ? text.Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                : [text];
+        }
+
+        public Problem Missing(Bench.Steps.Field field) => TypingProblems.Empty(field.Name, field.Label, field.Example);
+    }
+
+    /// <summary>Names as a page writes them: the words beside the field, the title of the step.</summary>
+    private sealed class PageSpelling(Step step) : ISpelling
+    {
+        public string Write(InputName input)
+        {
+            var label = step.Fields.FirstOrDefault(one => one.Name == input.Name)?.Label ?? input.Name;
+            return input.Value is null ? $"“{label}”" : $"“{label}” {input.Value}";
+        }
+
+        public string Write(Remedy remedy) => $"“{StepTable.Find(remedy.Verb)?.Title ?? remedy.Verb}”";
+    }
 }

@@ -2,23 +2,14 @@ using JarLabel.Bench.Steps;
 
 namespace JarLabel.Web.Forms;
 
-/// <summary>Every form.</summary>
+/// <summary>Every form there is: one for each declared step.</summary>
 internal static class BenchForms
 {
-    /// <summary>The forms for a step of one jar, by the command's name, in the order of their buttons.</summary>
-    internal static IReadOnlyDictionary<string, BenchForm> OfJar { get; } = ((BenchForm[])
-    [
-        StepForm.Of(ThinStep.Step),
-        StepForm.Of(ThickenStep.Step),
-        StepForm.Of(UseStep.Step),
-        TestForm.Form,
-        StepForm.Of(SmallSteps.Note),
-        StepForm.Of(SmallSteps.Move),
-        SmallForms.Label,
-        StepForm.Of(SmallSteps.Discard),
-        StepForm.Of(SmallSteps.Undo),
-    ]).ToDictionary(form => form.Name, StringComparer.Ordinal);
+    private static readonly BenchForm[] All = [.. StepTable.All.Select(step => new BenchForm(step))];
 
-    /// <summary>The form with this name.</summary>
-    internal static BenchForm Named(string name) => name == MixForm.Form.Name ? MixForm.Form : OfJar[name];
+    /// <summary>The forms for a step of one jar, by name, in the order of their buttons.</summary>
+    internal static IReadOnlyDictionary<string, BenchForm> OfJar { get; } = All.Where(form => form.Step.IsOfJar).ToDictionary(form => form.Name, StringComparer.Ordinal);
+
+    /// <summary>The forms for everything else, by the address after the first slash: <c>bag/add</c>.</summary>
+    internal static IReadOnlyDictionary<string, BenchForm> OfShop { get; } = All.Where(form => !form.Step.IsOfJar).ToDictionary(form => form.Name, StringComparer.Ordinal);
 }

@@ -1,4 +1,5 @@
 using JarLabel.Bench;
+using JarLabel.Bench.Steps;
 using JarLabel.Core.Labels;
 using JarLabel.Web.Printing;
 
@@ -8,22 +9,20 @@ namespace JarLabel.Web.Pages;
 /// <param name="Bench">The shop.</param>
 /// <param name="Outcome">What was recorded.</param>
 /// <param name="Run">Its label on the way to paper; null where no printer was chosen.</param>
-internal sealed record DonePage(Workbench Bench, BenchOutcome Outcome, PaperRun? Run)
+internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
 {
     /// <summary>The page, as it is now.</summary>
     internal string Html()
     {
-        var jar = Outcome.History.Jar;
         var said = Bench.DryRun ? "Worked out, not recorded" : "Recorded";
         return Frame.Page(
             said,
             Pages.Html.Of(
                 $"""
-                <h1>{said}<br><small>Jar {jar.Number} · rev {jar.Revision}</small></h1>
-                <p>{JarTitle.Of(jar, Bench.Catalog)}</p>
+                {Head(said)}
                 {Pages.Html.If(Run is not null, () => Pages.Html.Of($"""<section id="paper" aria-live="polite" aria-label="Printer">{Paper()}</section>"""))}
                 <div class="live">{StepResult.Of(Bench, Outcome)}</div>
-                <p class="do">{Links(jar.Number.ToString())}</p>
+                <p class="do">{Links()}</p>
                 """),
             Frame.Served,
             script: Run is not null);
@@ -32,8 +31,18 @@ internal sealed record DonePage(Workbench Bench, BenchOutcome Outcome, PaperRun?
     /// <summary>How its label stands at the printer.</summary>
     internal Markup Paper() => Run is null ? default : PaperPart.Of(Run);
 
-    private Markup Links(string jar) => Pages.Html.Of(
+    private Markup Head(string said) => Outcome.Jar?.History.Jar is { } jar
+        ? Pages.Html.Of(
+            $"""
+            <h1>{said}<br><small>Jar {jar.Number} · rev {jar.Revision}</small></h1>
+            <p>{JarTitle.Of(jar, Bench.Catalog)}</p>
+            """)
+        : Pages.Html.Of($"<h1>{said}</h1>");
+
+    private Markup Links() => Outcome.Jar is not { } done ? Pages.Html.Own("""<a class="go" href="/">All jars</a><a class="go" href="/steps">All steps</a>""") : Pages.Html.Of(
         $"""
-        {Pages.Html.If(Outcome.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{jar}/label.pdf">Label as PDF</a>"""))}<a class="go" href="/J/{jar}">Jar {jar}</a>
+        {Pages.Html.If(done.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{done.Made.Select(made => Jar(made.History.Jar.Number.ToString()))}{Jar(done.History.Jar.Number.ToString())}
         """);
+
+    private static Markup Jar(string jar) => Pages.Html.Of($"""<a class="go" href="/J/{jar}">Jar {jar}</a>""");
 }

@@ -13,8 +13,8 @@ internal static class FormPage
 
     internal static string Of(FormScene scene)
     {
-        var form = scene.Form;
-        var fields = form.Fields(scene.Bench, scene.History?.Jar);
+        var form = scene.Form.Step;
+        var fields = scene.Form.Fields(scene.Bench, scene.History?.Jar);
         var title = scene.History is { } history ? $"{form.Title}: jar {history.Jar.Number}" : form.Title;
         return Frame.Page(
             title,
@@ -28,9 +28,9 @@ internal static class FormPage
                 {Hidden("token", scene.Token)}{Hidden("once", Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(KeyBytes)))}{Hidden("seen", $"{scene.History?.Steps ?? 0}")}
                 {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
                 {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
-                {Html.If(form.WorksOut, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own("<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
+                {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
                 {Html.If(form.WorksOut, () => Html.Own("""<button class="quiet" name="do" value="show">Work it out</button>"""))}
-                <button name="do" value="record">{form.Button}</button>
+                {(form.Looks ? Html.If(fields.Count > 0, () => Html.Own("""<button name="do" value="show">Show</button>""")) : Html.Of($"""<button name="do" value="record">{form.Button}</button>"""))}
                 </form>
                 """),
             Frame.Served,

@@ -109,7 +109,7 @@ internal static class JarParts
         ? Html.Of($"""<span class="cut">{VulgarFraction.Of(cut.PoundsPerUsGallon)}<span>lb cut</span></span> """)
         : Html.Own("""<span class="cut">empty</span> """);
 
-    private static Markup Step(Jar jar, BenchForm form) => Html.Of($"""<a class="go" href="/J/{jar.Number}/{form.Name}">{form.Title}</a>""");
+    private static Markup Step(Jar jar, BenchForm form) => Html.Of($"""<a class="go" href="/J/{jar.Number}/{form.Name}">{form.Step.Title}</a>""");
 
     private static Markup Head(IReadOnlyList<string> cells) => Html.Of($"<thead><tr>{cells.Select(c => Html.Of($"""<th scope="col">{c}</th>"""))}</tr></thead>");
 

@@ -1,5 +1,6 @@
 using JarLabel.Bench;
 using JarLabel.Bench.Labels;
+using JarLabel.Bench.Steps;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Labels;
 
@@ -8,7 +9,10 @@ namespace JarLabel.Web.Pages;
 /// <summary>What a step comes to: what the hands do, what is in the jar then, and the label as it will print.</summary>
 internal static class StepResult
 {
-    internal static Markup Of(Workbench bench, BenchOutcome outcome) => Html.Of(
+    internal static Markup Of(Workbench bench, Outcome outcome) => outcome.Jar is { } jar ? Of(bench, jar) : Html.Of(
+        $"""{BlockParts.Of(outcome.Answer.Screen)}{ProblemPage.Cautions(outcome.Answer.Warnings)}""");
+
+    private static Markup Of(Workbench bench, BenchOutcome outcome) => Html.Of(
         $"""{JarParts.Rows([.. Rows(bench, outcome)])}{ProblemPage.Cautions(outcome.Cautions)}{Label(bench, outcome)}""");
 
     private static IEnumerable<(string, string?)> Rows(Workbench bench, BenchOutcome outcome)

@@ -16,12 +16,14 @@ internal sealed record Place(PlaceKind Kind, string Jar = "", string Step = "")
         ["", "bench.js"] => new Place(PlaceKind.Script),
         ["", "pair"] => new Place(PlaceKind.Pair),
         ["", "can"] => new Place(PlaceKind.Can),
-        ["", "mix"] => new Place(PlaceKind.Form, Step: "mix"),
+        ["", "steps"] => new Place(PlaceKind.Steps),
         ["", "done", var key, "paper"] => new Place(PlaceKind.Paper, Step: key),
         ["", "done", var key] => new Place(PlaceKind.Done, Step: key),
         ["", "J" or "j", { Length: > 0 } jar] => new Place(PlaceKind.Jar, jar),
         ["", "J" or "j", { Length: > 0 } jar, "label.pdf"] => new Place(PlaceKind.LabelPdf, jar),
         ["", "J" or "j", { Length: > 0 } jar, var step] when BenchForms.OfJar.ContainsKey(step) => new Place(PlaceKind.Form, jar, step),
+        ["", var step] when BenchForms.OfShop.ContainsKey(step) => new Place(PlaceKind.Form, Step: step),
+        ["", var group, var step] when BenchForms.OfShop.ContainsKey($"{group}/{step}") => new Place(PlaceKind.Form, Step: $"{group}/{step}"),
         _ => Nowhere,
     };
 }

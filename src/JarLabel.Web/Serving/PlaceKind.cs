@@ -24,6 +24,9 @@ internal enum PlaceKind
     /// <summary>The shop's own cans, and the form to enter one.</summary>
     Can,
 
+    /// <summary>Everything that can be done.</summary>
+    Steps,
+
     /// <summary>A form: a new jar, or a step of one.</summary>
     Form,
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using JarLabel.Bench;
 using JarLabel.Bench.Printing;
+using JarLabel.Bench.Steps;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Store;
@@ -21,7 +22,7 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
 
     /// <summary>A form to fill in.</summary>
     internal Reply Blank(Place place, Visitor who) => Scene(place, who, new Entry(new Dictionary<string, string>())).TryGet(out var scene, out var problems)
-        ? Reply.Page(FormPage.Of(scene.Form.NeedsNothing ? Worked(scene) : scene))
+        ? Reply.Page(FormPage.Of(scene.Form.Step.ShowsAtOnce ? Worked(scene) : scene))
         : Reply.NotFound(problems);
 
     /// <summary>A form as sent: worked out, or recorded.</summary>
@@ -36,7 +37,7 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
         return entry.Text("do") switch
         {
             "live" => Reply.Page(Worked(scene).Live().Text),
-            "record" => once.Of($"{who.Device} {scene.Address}", entry.Text("once"), key => Kept(() => Record(scene, who, Seen(entry), key))),
+            "record" when !scene.Form.Step.Looks => once.Of($"{who.Device} {scene.Address}", entry.Text("once"), key => Kept(() => Record(scene, who, Seen(entry), key))),
             _ => Reply.Page(FormPage.Of(Worked(scene))),
         };
     }
@@ -49,7 +50,7 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
 
     private Result<FormScene> Scene(Place place, Visitor who, Entry entry)
     {
-        var form = BenchForms.Named(place.Step);
+        var form = place.Jar.Length == 0 ? BenchForms.OfShop[place.Step] : BenchForms.OfJar[place.Step];
         return door.Open(rehearse: true).Then(bench => place.Jar.Length == 0
             ? new FormScene(form, bench, null, tokens.Of(who.Device), entry, [], default)
             : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, tokens.Of(who.Device), entry, [], default)));
@@ -82,13 +83,13 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
         }
 
         return door.Open(scene.History is null ? null : seen)
-            .Then(bench => SharedFields.PrintingOf(scene.Entry) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
+            .Then(bench => scene.Form.Printing(bench, Number(scene), scene.Entry) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
             .TryGet(out var page, out var problems)
                 ? (Reply.SeeOther($"/done/{key}"), page)
                 : (Told(scene, problems), null);
     }
 
-    private Result<BenchOutcome> Do(FormScene scene, Visitor who, Workbench bench) => who.Paired is { } device
+    private Result<Outcome> Do(FormScene scene, Visitor who, Workbench bench) => who.Paired is { } device
         ? devices.While(device, () => scene.Form.Do(bench, Number(scene), scene.Entry))
         : scene.Form.Do(bench, Number(scene), scene.Entry);
 
@@ -104,7 +105,7 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
             .Then(desk =>
             {
                 var done = Do(scene, who, bench)
-                    .Then<DonePage>(outcome => new DonePage(bench, outcome, papers.Begin(desk, wanted.To, $"Jar {outcome.History.Jar.Number}")));
+                    .Then<DonePage>(outcome => new DonePage(bench, outcome, papers.Begin(desk, wanted.To, Title(scene, outcome))));
                 if (!done.Ok)
                 {
                     desk.Dispose();
@@ -112,6 +113,8 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
 
                 return done;
             });
+
+    private static string Title(FormScene scene, Outcome outcome) => outcome.Jar is { } done ? $"Jar {done.History.Jar.Number}" : scene.Form.Step.Title;
 
     /// <summary>Back to the form with its faults; where somebody else was first, to the jar instead.</summary>
     private static Reply Told(FormScene scene, IReadOnlyList<Problem> problems) => problems.Any(problem => problem.Code == ChangedSince)

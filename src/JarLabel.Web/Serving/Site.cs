@@ -107,6 +107,8 @@ internal sealed class Site : IDisposable
                 return recording.Paper(place.Step);
             case { Kind: PlaceKind.Can }:
                 return who.MayRecord ? Within(bench => Cans(bench, who, new Entry(new Dictionary<string, string>()), [])) : Reply.SeeOther(PairPage.Address(path));
+            case { Kind: PlaceKind.Steps }:
+                return Reply.Page(StepsPage.Of());
             case { Kind: PlaceKind.Form } place:
                 return who.MayRecord ? Known(context, () => recording.Blank(place, who)) : Reply.SeeOther(PairPage.Address(path));
             default:

@@ -1,6 +1,7 @@
 using JarLabel.Bench;
 using JarLabel.Bench.Mixing;
 using JarLabel.Bench.Recording;
+using JarLabel.Bench.Supplies;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Mixing;
 using JarLabel.Core.Quantities;
@@ -8,7 +9,7 @@ using UnitsNet;
 
 namespace JarLabel.Tests.Bench;
 
-/// <summary>A shop in a folder of its own, with one jar of 1 1/2 lb cut.</summary>
+/// <summary>A shop in a folder of its own, with two jars of 1 1/2 lb cut, a bag and a bottle.</summary>
 internal sealed class BenchShop : IDisposable
 {
     private readonly ScratchFolder folder = new();
@@ -16,18 +17,28 @@ internal sealed class BenchShop : IDisposable
     internal BenchShop()
     {
         var bench = Open();
-        MixJar.Do(bench, new MixRequest(
-            bench.Catalog.Grades.Named("garnet").Require(),
-            bench.Catalog.Solvents.Named("ethanol-95").Require(),
-            new Order(CutText.Read("1.5", "").Require(), VolumeText.Read("350 mL", "").Require()),
-            new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)))).Require();
+        var (garnet, alcohol) = (bench.Catalog.Grades.Named("garnet").Require(), bench.Catalog.Solvents.Named("ethanol-95").Require());
+        for (var jar = 1; jar <= 2; jar++)
+        {
+            MixJar.Do(bench, new MixRequest(
+                garnet,
+                alcohol,
+                new Order(CutText.Read("1.5", "").Require(), VolumeText.Read("350 mL", "").Require()),
+                new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)))).Require();
+        }
+
+        BagDesk.Add(bench, new BagRequest(garnet, Mass.FromGrams(500), new DateOnly(2026, 1, 5))).Require();
+        BottleDesk.Add(bench, new BottleRequest(alcohol, Volume.FromLiters(1), new DateOnly(2026, 1, 5))).Require();
     }
 
     internal DateTime Now { get; } = new(2026, 3, 9, 10, 0, 0);
 
     internal Workbench Open() => Workbench.Open(new BenchRequest(folder["shop"], Now), _ => null).Require();
 
-    internal int Steps => LedgerDesk.Jar(Open(), JarNumber.From(1)).Require().Events.Count;
+    /// <summary>All that is on record, in the ledger and in the shop's own files beside it.</summary>
+    internal (long Events, string Files) Recorded => (
+        LedgerDesk.Read<long>(Open(), view => view.EventCount).Require(),
+        string.Join('\n', Directory.EnumerateFiles(folder["shop"], "*.json", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText)));
 
     public void Dispose() => folder.Dispose();
 }

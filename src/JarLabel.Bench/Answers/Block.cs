@@ -1,0 +1,46 @@
+namespace JarLabel.Bench.Answers;
+
+/// <summary>A part of what an operation has to say, as every surface shows it in its own way.</summary>
+internal abstract record Block
+{
+    /// <summary>As lines of figures and letters of one width.</summary>
+    internal abstract IEnumerable<ScreenLine> Lines();
+
+    /// <summary>A line of its own.</summary>
+    internal sealed record Line(LineStyle Style, string Text) : Block
+    {
+        internal override IEnumerable<ScreenLine> Lines() => [new(Style, Text)];
+    }
+
+    /// <summary>Rows of two columns.</summary>
+    internal sealed record Pairs(IReadOnlyList<(string Name, string Value)> Rows) : Block
+    {
+        internal override IEnumerable<ScreenLine> Lines()
+        {
+            var width = Rows.Select(row => row.Name.Length).DefaultIfEmpty().Max();
+            return Rows.Select(row => new ScreenLine(LineStyle.Row, $"  {row.Name.PadRight(width)}   {row.Value}"));
+        }
+    }
+
+    /// <summary>A table.</summary>
+    /// <param name="Header">The names of the columns; one that starts with a blank is aligned to the right.</param>
+    /// <param name="Rows">Their cells.</param>
+    /// <param name="Styles">The style of each row.</param>
+    internal sealed record Table(IReadOnlyList<string> Header, IReadOnlyList<IReadOnlyList<string>> Rows, IReadOnlyList<LineStyle> Styles) : Block
+    {
+        internal bool IsRight(int column) => Header[column].StartsWith(' ');
+
+        internal override IEnumerable<ScreenLine> Lines()
+        {
+            IReadOnlyList<IReadOnlyList<string>> cells = [[.. Header.Select(h => h.Trim())], .. Rows];
+            var spelled = Aligned([.. cells.Select(row => row.Select(PlainAscii.Of).ToArray())]);
+            return Aligned(cells).Select((line, place) => new ScreenLine(place == 0 ? LineStyle.Header : Styles[place - 1], line) { Plain = spelled[place] });
+        }
+
+        private string[] Aligned(IReadOnlyList<IReadOnlyList<string>> rows)
+        {
+            var widths = Header.Select((_, i) => rows.Max(row => row[i].Length)).ToArray();
+            return [.. rows.Select(row => ("  " + string.Join("   ", row.Select((cell, i) => IsRight(i) ? cell.PadLeft(widths[i]) : cell.PadRight(widths[i])))).TrimEnd())];
+        }
+    }
+}

@@ -1,0 +1,43 @@
+using System.Globalization;
+using JarLabel.Bench.Notices;
+using JarLabel.Core.Catalog;
+using JarLabel.Core.Labels;
+using UnitsNet;
+
+namespace JarLabel.Bench.Answers;
+
+/// <summary>What is said of a wall notice.</summary>
+internal static class NoticeAnswer
+{
+    internal static Answer Of(Workbench bench, WrittenNotice notice) =>
+        Answer.Of(Show(notice, bench), new NoticeAnswerJson(JsonOf(notice, bench.Rules, bench.Catalog), notice.Cautions), c => c.NoticeAnswerJson, notice.Cautions);
+
+    private static Screen Show(WrittenNotice notice, Workbench bench) => new Screen()
+        .Title($"Notice for shelf {notice.Shelf}").Gap()
+        .Rows(
+            ("file", notice.File),
+            ("stands there", string.Create(CultureInfo.InvariantCulture, $"{notice.Stock.Liquids.Count} jar{(notice.Stock.Liquids.Count == 1 ? "" : "s")}, {BenchAmount.Both(Total(notice), bench.Metric)}")),
+            ("signal word", notice.Stock.Signal.ToString()),
+            ("read from", string.Create(CultureInfo.InvariantCulture, $"{notice.Request.Distance.Meters:0.#} m")),
+            ("air", notice.Air is { PeakPpm: var peak, LimitPpm: { } limit } ? string.Create(CultureInfo.InvariantCulture, $"{peak:0} ppm at the most in {notice.Request.Room.CubicMeters:0.#} m³ (limit {limit:0} ppm); your own room: --room") : null))
+        .Next("print at actual size, hang it at eye height, and print it again when the shelf changes");
+
+    private static Volume Total(WrittenNotice notice) => Volume.FromMilliliters(notice.Stock.Liquids.Sum(l => l.Liquid.Milliliters));
+
+    private static NoticeJson JsonOf(WrittenNotice notice, RuleSet rules, ShopCatalog catalog) => new(
+        notice.File,
+        notice.Sheet,
+        notice.Shelf,
+        notice.Stock.Liquids.Count,
+        Total(notice).Milliliters,
+        notice.Stock.Signal.ToString(),
+        notice.Stock.Toxic,
+        notice.Request.Distance.Meters,
+        notice.Request.Room.CubicMeters,
+        notice.Air?.PeakPpm,
+        notice.Air?.LimitPpm,
+        notice.Air?.LimitUnverified ?? false,
+        notice.Air is { } air ? AirWords.Limits(air) : [],
+        [.. notice.Stock.PassedOutsideCabinet(rules, catalog).Select(l => l.Id)],
+        [.. notice.Stock.Liquids.SelectMany(l => l.Hazards.Unverified).Concat(notice.Air?.Unverified ?? []).Distinct()]);
+}

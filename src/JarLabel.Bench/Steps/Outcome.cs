@@ -1,0 +1,19 @@
+using JarLabel.Bench.Answers;
+using JarLabel.Core;
+
+namespace JarLabel.Bench.Steps;
+
+/// <summary>What a step came to: what there is to say, on a screen or to a program.</summary>
+/// <param name="Answer">What there is to say.</param>
+internal sealed record Outcome(Answer Answer)
+{
+    /// <summary>How a jar stands after it, where the step was one of a jar.</summary>
+    internal BenchOutcome? Jar { get; init; }
+
+    /// <summary>The same with its cautions as a surface writes them.</summary>
+    internal Outcome With(IReadOnlyList<Problem> cautions) =>
+        this with { Answer = Answer with { Warnings = cautions }, Jar = Jar is null ? null : Jar with { Cautions = cautions } };
+
+    /// <summary>After a change of a jar.</summary>
+    internal static Outcome Changed(Workbench bench, BenchOutcome outcome) => new(JarAnswer.Changed(bench, outcome)) { Jar = outcome };
+}

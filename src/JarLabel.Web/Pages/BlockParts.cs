@@ -1,0 +1,28 @@
+using JarLabel.Bench.Answers;
+
+namespace JarLabel.Web.Pages;
+
+/// <summary>What an operation has to say, as parts of a page. Its next useful command is left out: a page has links.</summary>
+internal static class BlockParts
+{
+    internal static Markup Of(Screen screen) => Html.All(screen.Blocks.Select(One));
+
+    private static Markup One(Block block) => block switch
+    {
+        Block.Line { Text.Length: 0 } or Block.Line { Style: LineStyle.Next } => default,
+        Block.Line { Style: LineStyle.Title } line => Html.Of($"<h2>{line.Text}</h2>"),
+        Block.Line { Style: LineStyle.Caution } line => Html.Of($"""<p class="told">{line.Text}</p>"""),
+        Block.Line line => Html.Of($"<p>{line.Text}</p>"),
+        Block.Pairs pairs => JarParts.Rows([.. pairs.Rows.Select(row => (row.Name, (string?)row.Value))]),
+        Block.Table table => Table(table),
+        _ => default,
+    };
+
+    private static Markup Table(Block.Table table) => Html.Of(
+        $"""
+        <div class="scroll" tabindex="0"><table><thead><tr>{table.Header.Select((name, i) => Cell("th", table.IsRight(i), name.Trim()))}</tr></thead>
+        <tbody>{table.Rows.Select(row => Html.Of($"<tr>{row.Select((cell, i) => Cell("td", table.IsRight(i), cell))}</tr>"))}</tbody></table></div>
+        """);
+
+    private static Markup Cell(string tag, bool right, string text) => Html.Of($"<{Html.Own(tag)}{Html.Own(right ? " class=\"num\"" : "")}>{text}</{Html.Own(tag)}>");
+}
