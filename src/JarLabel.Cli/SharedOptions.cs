@@ -1,5 +1,6 @@
 using System.CommandLine;
 using JarLabel.Bench;
+using JarLabel.Bench.Steps;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
 
@@ -17,7 +18,7 @@ internal static class SharedOptions
     private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Compute and show; record and write nothing.", Recursive = true };
 
     /// <summary>On every command that takes a file to write.</summary>
-    internal static readonly Option<bool> Force = new("--force") { Description = "Write over a file that JarLabel did not write; never over the shop's own." };
+    internal static readonly Option<bool> Force = new("--force") { Description = Shared.Force.Field.Help };
 
     internal static void AddTo(Command root)
     {

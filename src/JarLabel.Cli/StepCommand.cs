@@ -27,11 +27,6 @@ internal sealed class StepCommand : IValueSource, ISpelling
             made.Add(command, field);
         }
 
-        if (step.WritesFiles)
-        {
-            command.Add(SharedOptions.Force);
-        }
-
         return runner.Runs(command, made.Run);
     }
 
@@ -64,6 +59,7 @@ internal sealed class StepCommand : IValueSource, ISpelling
             { IsArgument: true, IsMany: true } => new Argument<string[]>(field.Name.ToUpperInvariant()) { Description = field.Help, Arity = field.IsOptional ? ArgumentArity.ZeroOrMore : ArgumentArity.OneOrMore },
             { IsArgument: true, IsOptional: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help, Arity = ArgumentArity.ZeroOrOne },
             { IsArgument: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help },
+            { IsFlag: true } when field.Name == Shared.Force.Field.Name => SharedOptions.Force,
             { IsFlag: true } => new Option<bool>(Spelled(field)) { Description = field.Help },
             { IsMany: true } => new Option<string[]>(Spelled(field)) { Description = field.Help, HelpName = field.Kind },
             _ => new Option<string>(Spelled(field)) { Description = field.Help, HelpName = field.Kind },

@@ -32,13 +32,12 @@ internal static class LabelSteps
     private static Input<SupplyNumber?> Bottle => field ??= Input.Optional<SupplyNumber>("bottle", "The bottle", "2", SupplyNumber.ReadBottle).Help("bottle", "Instead of a jar: the bottle of alcohol.").Change(TypedOnly);
 
     internal static Step Label => field ??= Step.OfShop("label", "Label", "Print labels again, as the jars are now; or that of a bag or bottle.",
-        [Jars, Shared.Copies, Bag, Bottle, Shared.LabelFile, Shared.Label], Write) with
+        [Jars, Shared.Copies, Bag, Bottle, Shared.LabelFile, Shared.Force, Shared.Label], Write) with
     {
         Button = "Write the label",
         Says = "The label again, as the jar is now.",
         WorksOut = true,
         NeedsNothing = true,
-        WritesFiles = true,
         Holds = OneThing,
         Example = [new("jar", "1")],
     };
@@ -48,7 +47,7 @@ internal static class LabelSteps
 
     private static Input<string?> CardStock => field ??= Input.Word("sheet", "Card stock", "card-a6").Help("id", "The card stock; else card-a6 under clp, card-101.6x152.4 under osha.").More();
 
-    internal static Step JarCard => field ??= Step.OfJar("card", "Card", "Print the jar card: recipe, thinning table, dates, history, all phrases.", [Card, Shared.LabelFile, Shared.PrintTo],
+    internal static Step JarCard => field ??= Step.OfJar("card", "Card", "Print the jar card: recipe, thinning table, dates, history, all phrases.", [Card, Shared.LabelFile, Shared.Force, Shared.PrintTo],
         given => LabelJar.Do(given.Bench, Step.Jar(given), given.Get(Card), given.Get(Shared.LabelFile))
             .Then<Outcome>(outcome => new Outcome(JarAnswer.Labelled(given.Bench, outcome)) { Jar = outcome })) with
     {
@@ -56,7 +55,6 @@ internal static class LabelSteps
         Says = "Recipe, thinning table, dates, history and all phrases, to pin up.",
         WorksOut = true,
         NeedsNothing = true,
-        WritesFiles = true,
         Stock = Card,
     };
 

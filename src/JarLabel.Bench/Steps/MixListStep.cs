@@ -12,7 +12,7 @@ internal static class MixListStep
 
     private static Input<string?> Out => field ??= Shared.Out("The PDF to write with --list; else one in the shop's labels folder.");
 
-    internal static Step Step => field ??= Step.OfShop("mix", "Mix a list of jars", "Mix a list of batches.", [Shared.NewLabel, List, Shared.Copies, Out], Do) with { WritesFiles = true };
+    internal static Step Step => field ??= Step.OfShop("mix", "Mix a list of jars", "Mix a list of batches.", [Shared.NewLabel, List, Shared.Copies, Out, Shared.Force], Do);
 
     private static Result<Outcome> Do(Values given)
     {

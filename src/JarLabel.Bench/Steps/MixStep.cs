@@ -75,7 +75,6 @@ internal static class MixStep
         Button = "Record the jar and its label",
         Says = "Fill in the cut and one amount. With alcohol and flakes the cut follows.",
         WorksOut = true,
-        WritesFiles = true,
         Example = [new("grade", "garnet"), new("solvent", "ethanol-95"), new("cut", "1.5"), new("pour", "350 mL"), new("container", "500 mL")],
         Instead = new(MixListStep.List.Field.Name, () => MixListStep.Step, TypingProblems.NotBesideList, TypingProblems.OnlyWithList),
     };

@@ -30,8 +30,8 @@ internal static class NoticeStep
     private static Input<LabelChoice> Sheet => field ??= Input.Group<LabelChoice>([Paper], given => WriteNotice.Stock(given.Get(Paper)));
 
     internal static Step Step => field ??= Step.OfShop("notice", "Wall notice", "Print the wall notice for a solvent shelf: signs, what stands there, air, limits, what to do.",
-        [Shelf, Sheet, Room, Evaporate, Over, Distance, Shared.LabelFile, Shared.PrintTo], Do) with
-    { Button = "Write the notice", WorksOut = true, NeedsNothing = true, WritesFiles = true, Stock = Sheet };
+        [Shelf, Sheet, Room, Evaporate, Over, Distance, Shared.LabelFile, Shared.Force, Shared.PrintTo], Do) with
+    { Button = "Write the notice", WorksOut = true, NeedsNothing = true, Stock = Sheet };
 
     private static Result<Outcome> Do(Values given)
     {

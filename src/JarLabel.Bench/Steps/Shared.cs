@@ -138,6 +138,9 @@ internal static class Shared
     /// <summary>A file that is written where somebody says.</summary>
     internal static Input<string?> Out(string help) => Input.Optional<string>("out", "File", "label.pdf", FileText.Read).Help("file", help).Change(one => one with { IsTypedOnly = true });
 
+    /// <summary>Whether somebody else's file may be written over; the shop is opened with it.</summary>
+    internal static Input<bool> Force => field ??= Input.Flag("force", "Write over").Help("Write over a file that JarLabel did not write; never over the shop's own.").Change(one => one with { IsTypedOnly = true });
+
     /// <summary>A line that labels and cards can print.</summary>
     internal static Reader<string> Printed(int longest) => Words.PrintedUpTo(longest).Invoke;
 

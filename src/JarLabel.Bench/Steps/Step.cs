@@ -44,9 +44,6 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     /// <summary>True for a step that records nothing.</summary>
     internal bool Looks { get; init; }
 
-    /// <summary>True for one that writes a file where it is told to.</summary>
-    internal bool WritesFiles { get; init; }
-
     /// <summary>What is wrong with what was filled in as a whole, told beside the faults of single fields.</summary>
     internal Func<Values, IEnumerable<Problem>>? Holds { get; init; }
 
