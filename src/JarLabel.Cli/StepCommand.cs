@@ -1,5 +1,4 @@
 using System.CommandLine;
-using JarLabel.Bench.Printing;
 using JarLabel.Bench.Steps;
 using JarLabel.Cli.Commands;
 using JarLabel.Cli.Typing;
@@ -40,6 +39,10 @@ internal sealed class StepCommand : IValueSource, ISpelling
         _ => [],
     };
 
+    bool IValueSource.IsAtTheMachine => true;
+
+    IReadOnlyList<string> IValueSource.Lines() => Terminal.TypedLines();
+
     Problem IValueSource.Missing(Field field) => TypingProblems.Missing(Place(field.Name), Quoted(field.Example));
 
     string ISpelling.Write(InputName input) => input.Value is { } value ? $"{Place(input.Name)} {Quoted(value)}" : Place(input.Name);
@@ -59,7 +62,7 @@ internal sealed class StepCommand : IValueSource, ISpelling
             { IsArgument: true, IsMany: true } => new Argument<string[]>(field.Name.ToUpperInvariant()) { Description = field.Help, Arity = field.IsOptional ? ArgumentArity.ZeroOrMore : ArgumentArity.OneOrMore },
             { IsArgument: true, IsOptional: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help, Arity = ArgumentArity.ZeroOrOne },
             { IsArgument: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help },
-            { IsFlag: true } when field.Name == Shared.Force.Field.Name => SharedOptions.Force,
+            { IsFlag: true } when field == Shared.Force.Field => SharedOptions.Force,
             { IsFlag: true } => new Option<bool>(Spelled(field)) { Description = field.Help },
             { IsMany: true } => new Option<string[]>(Spelled(field)) { Description = field.Help, HelpName = field.Kind },
             _ => new Option<string>(Spelled(field)) { Description = field.Help, HelpName = field.Kind },

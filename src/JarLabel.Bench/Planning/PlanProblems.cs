@@ -10,14 +10,16 @@ public static class PlanProblems
     public const string FileCode = "JL128";
 
     /// <summary>Options that do not come in pairs.</summary>
-    public static Problem UnevenLines(string option, int read, int wanted) => new(
+    internal static Problem UnevenLines(string name, int read, int wanted) => new(
         "JL127",
-        string.Create(CultureInfo.InvariantCulture, $"Read {option} {read} time{(read == 1 ? "" : "s")} for {wanted} line{(wanted == 1 ? "" : "s")}; each --for has its own, in the same order, such as --for seal --area \"14 sq ft\" --coats 1 --for pad --area \"14 sq ft\" --coats 8."),
-        option);
+        Message.Of($"Read {new InputName(name)} {read} time{(read == 1 ? "" : "s")} for {wanted} line{(wanted == 1 ? "" : "s")}; each {new InputName("for")} has its own, in the same order, such as {new InputName("for", "seal")} {new InputName("area", "14 sq ft")} {new InputName("coats", "1")} {new InputName("for", "pad")} {new InputName("area", "14 sq ft")} {new InputName("coats", "8")}."),
+        name);
 
     /// <summary>No job at all.</summary>
-    public static Problem NoJob() => new(
-        "JL129", "Read no job; say --for wash, seal, pad, brush or spray with --area and --coats, such as --for pad --area \"14 sq ft\" --coats 8, or name a JSON file of such lines.", "--for");
+    internal static Problem NoJob() => new(
+        "JL129",
+        Message.Of($"Read no job; say {new InputName("for")} wash, seal, pad, brush or spray with {new InputName("area")} and {new InputName("coats")}, such as {new InputName("for", "pad")} {new InputName("area", "14 sq ft")} {new InputName("coats", "8")}, or name a JSON file of such lines."),
+        "for");
 
     internal static Problem Unreadable(string file, string why) => new(FileCode, $"The job file cannot be read: {why}", file);
 

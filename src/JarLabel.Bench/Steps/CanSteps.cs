@@ -1,7 +1,5 @@
 using JarLabel.Bench.Answers;
 using JarLabel.Bench.Cans;
-using JarLabel.Bench.Typing;
-using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Hazards;
 

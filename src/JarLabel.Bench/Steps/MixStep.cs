@@ -39,7 +39,7 @@ internal static class MixStep
     private static Input<Volume?> Fill => field ??= Input.Optional<Volume>("fill", "A jar to fill", "500 mL", VolumeText.Read)
         .Help("volume", "A container to fill, leaving its head space: \"500 mL\".").Hint("with head space: 500 mL");
 
-    private static Input<Order> Batch => field ??= Input.Group<Order>([Cut, Pour, Flakes, Makes, Fill],
+    internal static Input<Order> Batch => field ??= Input.Group<Order>([Cut, Pour, Flakes, Makes, Fill],
         given => new Order(given.Get(Cut), given.Get(Pour), given.Get(Flakes), given.Get(Makes), given.Get(Fill)));
 
     private static Input<Container> Container => field ??= Input.Group<Container>([Shared.NewContainer, Fill],

@@ -8,6 +8,7 @@ using JarLabel.Core.Catalog;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Quantities;
 using JarLabel.Core.Supplies;
+using JarLabel.Layout.Charts;
 using JarLabel.Store.Printers;
 using UnitsNet;
 
@@ -120,6 +121,13 @@ internal static class Shared
                 return values.Text("paper") is not { } text || values.Take(Words.Choice(text, "paper", papers), out value);
             },
         };
+
+    /// <summary>Paper for a drawing.</summary>
+    internal static Input<Paper> DrawingPaper => field ??= Paper("Paper of the drawing: a4 or letter; else a4 under clp, letter under osha.", Layout.Charts.Paper.A4, Layout.Charts.Paper.Letter).Change(one => one with { IsTypedOnly = true });
+
+    /// <summary>A calendar to write; null for none.</summary>
+    internal static Input<string?> Calendar => field ??= Input.Optional<string>("ics", "Calendar", "shop.ics", FileText.Read)
+        .Help("file", "Write a calendar (iCalendar, RFC 5545) with the dates to swirl, strain, test and use by.").Change(one => one with { IsTypedOnly = true });
 
     /// <summary>A shelf that something goes to.</summary>
     internal static Input<string?> Shelf(string help) => Input.Word("shelf", "Shelf", "main").Help("name", help).More()

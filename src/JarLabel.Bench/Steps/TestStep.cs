@@ -1,6 +1,5 @@
 using JarLabel.Bench.Changing;
 using JarLabel.Bench.Typing;
-using JarLabel.Core;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Quantities;

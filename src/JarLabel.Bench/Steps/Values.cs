@@ -10,6 +10,12 @@ internal interface IValueSource
 
     /// <summary>What is said when a field that is needed is empty.</summary>
     Problem Missing(Field field);
+
+    /// <summary>True where whoever fills in is at the machine itself, so that it may be a file there.</summary>
+    bool IsAtTheMachine => false;
+
+    /// <summary>Lines typed or scanned after what was filled in.</summary>
+    IReadOnlyList<string> Lines() => [];
 }
 
 /// <summary>What was filled in, each input read once. Faults are noted and the reading goes on, so that all are told together.</summary>
@@ -42,6 +48,9 @@ internal sealed class Values(Workbench bench, IValueSource source)
         return ok;
     }
 
+    /// <summary>Where it comes from.</summary>
+    internal IValueSource Source => source;
+
     /// <summary>The value of an input that the step declares, which could be read.</summary>
     internal T Get<T>(Input<T> input) => read.TryGetValue(input, out var found) && found.Ok
         ? (T)found.Value!
@@ -73,6 +82,9 @@ internal sealed class Values(Workbench bench, IValueSource source)
         value = found!;
         return ok;
     }
+
+    /// <summary>What is said when a field that is needed is empty.</summary>
+    internal Problem Missing(Field field) => source.Missing(field);
 
     /// <summary>Notes that a field is empty that must not be.</summary>
     internal bool Miss(Field field)

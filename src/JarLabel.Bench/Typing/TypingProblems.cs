@@ -59,8 +59,8 @@ public static class TypingProblems
         new("JL369", $"Read {Quoted.Of(read)}, in which an amount is left out at a comma; write each with its unit, such as \"200 mL,0.5 L,all\".", where);
 
     /// <summary>Two that exclude each other.</summary>
-    public static Problem OneOfTwo(string one, string other) =>
-        new("JL114", $"Give either {one} or {other}, and not both.", one);
+    internal static Problem OneOfTwo(string one, string other) =>
+        new("JL114", Message.Of($"Give either {new InputName(one)} or {new InputName(other)}, and not both."), one);
 
     /// <summary>Flakes younger than the batch.</summary>
     public static Problem FlakesFromTheFuture(string read, string option) =>
@@ -76,8 +76,10 @@ public static class TypingProblems
 
     /// <summary>What evaporates, said twice or not at all.</summary>
     /// <param name="both">True when it was said both ways.</param>
-    public static Problem OneSpell(bool both) =>
-        new("JL168", (both ? "Read both an amount to evaporate and a job; say one of them: " : "Read nothing that evaporates; say ") + "the alcohol, such as --evaporate \"250 mL\", or the job, such as --cut 2 --coats 3 --area \"14 sq ft\".", "--evaporate");
+    internal static Problem OneSpell(bool both) => new(
+        "JL168",
+        Message.Of($"{(both ? "Read both an amount to evaporate and a job; say one of them: " : "Read nothing that evaporates; say ")}the alcohol, such as {new InputName("evaporate", "250 mL")}, or the job, such as {new InputName("cut", "2")} {new InputName("coats", "3")} {new InputName("area", "14 sq ft")}."),
+        "evaporate");
 
     /// <summary>No one thing to label was named.</summary>
     public static Problem OneLabel() =>

@@ -1,10 +1,7 @@
 using System.CommandLine;
 using System.Runtime.InteropServices;
-using JarLabel.Bench.Labels;
 using JarLabel.Bench.Printing;
-using JarLabel.Cli.Typing;
 using JarLabel.Core;
-using JarLabel.Printing;
 
 namespace JarLabel.Cli.Commands;
 

@@ -5,7 +5,7 @@ namespace JarLabel.Web.Forms;
 /// <summary>Every form there is: one for each declared step.</summary>
 internal static class BenchForms
 {
-    private static readonly BenchForm[] All = [.. StepTable.All.Select(step => new BenchForm(step))];
+    private static readonly BenchForm[] All = [.. StepTable.All.Where(step => !step.IsTypedOnly).Select(step => new BenchForm(step))];
 
     /// <summary>The forms for a step of one jar, by name, in the order of their buttons.</summary>
     internal static IReadOnlyDictionary<string, BenchForm> OfJar { get; } = All.Where(form => form.Step.IsOfJar).ToDictionary(form => form.Name, StringComparer.Ordinal);

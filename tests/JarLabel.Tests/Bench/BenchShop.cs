@@ -1,4 +1,5 @@
 using JarLabel.Bench;
+using JarLabel.Bench.Labels;
 using JarLabel.Bench.Mixing;
 using JarLabel.Bench.Recording;
 using JarLabel.Bench.Supplies;
@@ -34,6 +35,9 @@ internal sealed class BenchShop : IDisposable
     internal DateTime Now { get; } = new(2026, 3, 9, 10, 0, 0);
 
     internal Workbench Open() => Workbench.Open(new BenchRequest(folder["shop"], Now), _ => null).Require();
+
+    /// <summary>Prints the label of the first jar.</summary>
+    internal void Label() => LabelJar.Do(Open(), JarNumber.From(1), new LabelChoice(), null).Require();
 
     /// <summary>All that is on record, in the ledger and in the shop's own files beside it.</summary>
     internal (long Events, string Files) Recorded => (

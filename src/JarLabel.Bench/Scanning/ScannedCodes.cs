@@ -1,11 +1,10 @@
 using System.Globalization;
-using JarLabel.Bench.Scanning;
 using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Supplies;
 
-namespace JarLabel.Cli.Commands;
+namespace JarLabel.Bench.Scanning;
 
 /// <summary>What stands behind some codes: jars, bags, bottles, and what could not be read.</summary>
 internal sealed class ScannedCodes
@@ -15,11 +14,11 @@ internal sealed class ScannedCodes
     private readonly List<BottleOutcome> bottles = [];
     private readonly List<Problem> faults = [];
 
-    internal ScannedCodes(Session session, IReadOnlyList<string> codes)
+    internal ScannedCodes(Workbench bench, IReadOnlyList<string> codes)
     {
         foreach (var code in codes)
         {
-            Find(session, code);
+            Find(bench, code);
         }
     }
 
@@ -36,18 +35,18 @@ internal sealed class ScannedCodes
     /// <summary><c>2 jars, 1 bag</c>.</summary>
     internal string Title => string.Join(", ", ((string?[])[Count(jars.Count, "jar"), Count(bags.Count, "bag"), Count(bottles.Count, "bottle")]).OfType<string>());
 
-    private void Find(Session session, string code)
+    private void Find(Workbench bench, string code)
     {
         switch (SupplyCode.Read(code))
         {
             case { Kind: SupplyKind.Bag } bag:
-                Keep(ScanSupply.Bag(session.Workbench, code, bag), bags);
+                Keep(ScanSupply.Bag(bench, code, bag), bags);
                 break;
             case { } bottle:
-                Keep(ScanSupply.Bottle(session.Workbench, code, bottle), bottles);
+                Keep(ScanSupply.Bottle(bench, code, bottle), bottles);
                 break;
             default:
-                Keep(ScanJar.Find(session.Workbench, code), jars);
+                Keep(ScanJar.Find(bench, code), jars);
                 break;
         }
     }

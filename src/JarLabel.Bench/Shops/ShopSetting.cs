@@ -1,4 +1,4 @@
-using JarLabel.Bench;
+using JarLabel.Bench.Typing;
 using JarLabel.Bench.Changing;
 using JarLabel.Core;
 using JarLabel.Core.Keeping;
@@ -6,12 +6,12 @@ using JarLabel.Core.Quantities;
 using JarLabel.Printing.Transport;
 using JarLabel.Store.Shops;
 
-namespace JarLabel.Cli.Typing;
+namespace JarLabel.Bench.Shops;
 
 /// <summary>Changes one of a shop's settings from typed words; "none" takes any of them back.</summary>
 internal static class ShopSetting
 {
-    private const string None = "none", Where = "VALUE";
+    private const string None = "none", Where = "value";
 
     private static readonly ShopSettings Usual = new();
 
@@ -41,7 +41,7 @@ internal static class ShopSetting
     internal static IEnumerable<string> Names => Changes.Keys;
 
     internal static Result<ShopSettings> Change(Workbench bench, string name, string value) =>
-        Changes.TryGetValue(name.Replace("centre", "center", StringComparison.OrdinalIgnoreCase), out var change) ? change(bench, value.Trim()) : TypingProblems.NotAChoice(name, "SETTING", Names);
+        Changes.TryGetValue(name.Replace("centre", "center", StringComparison.OrdinalIgnoreCase), out var change) ? change(bench, value.Trim()) : TypingProblems.NotAChoice(name, "setting", Names);
 
     private static Func<Workbench, string, Result<ShopSettings>> Setting<T>(
         Func<ShopSettings, T, ShopSettings> put, Func<string, string, Result<T>> read, Func<ShopSettings, ShopSettings> takeBack)

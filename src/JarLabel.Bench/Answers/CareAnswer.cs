@@ -1,0 +1,49 @@
+using System.Globalization;
+using JarLabel.Bench.Demo;
+using JarLabel.Core.Labels;
+using JarLabel.Store.Checking;
+using JarLabel.Store.Exchange;
+
+namespace JarLabel.Bench.Answers;
+
+/// <summary>What is said of copies of the ledger and of its being whole.</summary>
+internal static class CareAnswer
+{
+    internal static Answer Of(BackupReport report) => Answer.Of(
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events copied to {report.File} and read back")),
+        new BackupAnswerJson(report.File, report.Events, report.LedgerId),
+        c => c.BackupAnswerJson);
+
+    internal static Answer Of(ExportReport report) => Answer.Of(
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events in {report.File}")),
+        new ExportAnswerJson(report.File, report.Events),
+        c => c.ExportAnswerJson);
+
+    internal static Answer Of(ImportReport report) => Answer.Of(
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Added} events taken; {report.Known} were here already")),
+        new ImportAnswerJson(report.Added, report.Known),
+        c => c.ImportAnswerJson);
+
+    internal static Answer Of(RestoreReport report) => Answer.Of(
+        new Screen()
+            .Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events of {report.File} are the ledger"))
+            .Rows(report.Aside.Select(kept => ("kept aside", (string?)kept))),
+        new RestoreAnswerJson(report.File, report.Events, report.LedgerId, report.Aside, report.Cautions),
+        c => c.RestoreAnswerJson,
+        report.Cautions);
+
+    internal static Answer Of(VerifyReport report) => Answer.Of(
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"Sound: {report.Events} events, {report.Jars} jars, {report.Files} written files")),
+        new VerifyAnswerJson(report.Events, report.Jars, report.Files, report.Notices),
+        c => c.VerifyAnswerJson,
+        report.Notices);
+
+    internal static Answer Of(DemoReport report) => Answer.Of(
+            new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"An invented year until {DateWords.Of(report.Until)}: {report.Jars} jars")).Gap().Rows(
+            [
+                ("shop", report.Folder),
+                ("printed", string.Create(CultureInfo.InvariantCulture, $"{report.Files.Count} files in labels and previews")),
+            ]).Next(string.Create(CultureInfo.InvariantCulture, $"jarlabel shelf --shop \"{report.Folder}\" --at {report.Until:yyyy-MM-dd}")),
+            new DemoAnswerJson(report.Folder, report.Jars, report.Files, report.Until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
+            c => c.DemoAnswerJson);
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using JarLabel.Bench.Keeping;
+using JarLabel.Bench.Notices;
+using JarLabel.Core;
+using JarLabel.Core.Jars;
+using JarLabel.Core.Labels;
+using JarLabel.Store.Index;
+using UnitsNet;
+
+namespace JarLabel.Bench.Answers;
+
+/// <summary>What is said of the shelves.</summary>
+internal static class ShelfAnswer
+{
+    internal static Answer Of(Workbench bench, ShelvesSeen seen) => Answer.Of(
+        Show(bench, seen),
+        new ShelfAnswerJson(
+            [.. seen.List.Jars.Select(j => ShelfJarJson.Of(j, seen.List.Learned(j), bench.Now))],
+            seen.List.Jars.Sum(j => j.Liquid.Milliliters),
+            [.. seen.Totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters, t.Bottles, t.Alcohol.Milliliters))],
+            seen.Cautions)
+        { Calendar = seen.Calendar, Drawing = seen.Drawing },
+        c => c.ShelfAnswerJson,
+        seen.Cautions);
+
+    private static Screen Show(Workbench bench, ShelvesSeen seen)
+    {
+        var jars = seen.List.Jars;
+        var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
+        var screen = new Screen().Title($"{Capital.Of(ShelfChartText.Shown(jars.Count, seen.Standing))}, {BenchAmount.Both(total, bench.Metric)} of liquid");
+        if (jars.Count > 0)
+        {
+            screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(bench, j, seen.List))], i => StateWords.Style(State(bench, jars[i], seen.List)));
+        }
+
+        if ((seen.Calendar ?? seen.Drawing) is not null)
+        {
+            screen.Gap().Rows(("calendar", seen.Calendar), ("drawing", seen.Drawing));
+        }
+
+        return (seen.Totals.Count > 1 || seen.Totals.Any(t => t.Bottles > 0) ? screen.Gap().Rows(seen.Totals.Select(t => Total(bench, t))) : screen)
+            .Next(jars.Count > 0 ? $"jarlabel jar {jars[0].Number}" : "jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent ethanol-95 --container \"500 mL\"");
+    }
+
+    private static (string, string?) Total(Workbench bench, StandingOnShelf total) =>
+        ($"shelf {total.Shelf}", string.Join("; ", ((string?[])
+        [
+            total.Jars == 0 ? null : $"{ShelfChartText.Shown(total.Jars, total.Jars)}, {BenchAmount.Both(total.Liquid, bench.Metric)}",
+            total.Bottles == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{total.Bottles} bottle{(total.Bottles == 1 ? "" : "s")} of alcohol, {BenchAmount.Both(total.Alcohol, bench.Metric)}"),
+        ]).OfType<string>()));
+
+    private static string[] Row(Workbench bench, JarEntry jar, ShelfList list) =>
+    [
+        JarNumber.From(jar.Number).ToString(),
+        VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0) + " lb",
+        jar.Grade,
+        jar.Shelf,
+        BenchAmount.Both(jar.Liquid, bench.Metric),
+        StateWords.Of(State(bench, jar, list)),
+        jar.Tested is { } day ? $"{(jar.TestPassed == true ? "passed" : "failed")} {DateWords.Of(day)}" : "never",
+        jar.FailedOn is not null ? "none" : list.Learned(jar) is { } now ? $"{DateWords.Of(now.UseBy)}, label out of date" : DateWords.Of(jar.UseBy),
+    ];
+
+    private static JarState State(Workbench bench, JarEntry jar, ShelfList list) => ShelfList.StateOf(jar, list.Learned(jar), bench.Now);
+}
