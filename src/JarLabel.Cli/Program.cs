@@ -11,7 +11,7 @@ var terminal = Terminal.Console();
 var kept = KeptWork.Watch();
 try
 {
-    var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System), args).Parse(args);
+    var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System), args).Parse(args, new() { ResponseFileTokenReplacer = null });
     return parsed.Errors.Count == 0
         ? parsed.Invoke(new() { EnableDefaultExceptionHandler = false, Output = terminal.Result, Error = terminal.Errors })
         : terminal.Refuse(UnreadLine.Problems(parsed), parsed.GetValue(SharedOptions.Json));

@@ -1,6 +1,4 @@
 using JarLabel.Bench;
-using JarLabel.Core;
-using JarLabel.Core.Catalog;
 
 namespace JarLabel.Cli;
 
@@ -10,10 +8,4 @@ internal sealed record Session(Workbench Workbench)
 {
     /// <summary>Shows on a terminal what is being waited for; null clears it.</summary>
     internal Action<string?> Status { get; init; } = _ => { };
-
-    /// <summary>Reads the id of a solvent.</summary>
-    internal Result<Solvent> Solvent(string text, string where) => Workbench.Catalog.Solvents.Named(text, where);
-
-    /// <summary>Reads the id of a grade.</summary>
-    internal Result<Grade> Grade(string text, string where) => Workbench.Catalog.Grades.Named(text, where);
 }

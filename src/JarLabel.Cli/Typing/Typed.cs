@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using JarLabel.Core;
 
 namespace JarLabel.Cli.Typing;
@@ -15,21 +14,6 @@ internal sealed class Typed(ParseResult parsed)
     /// <summary>Everything that was wrong so far.</summary>
     internal IReadOnlyList<Problem> Problems => problems;
 
-    /// <summary>The names of the options that were typed.</summary>
-    internal IEnumerable<string> Given
-    {
-        get
-        {
-            foreach (var typed in parsed.CommandResult.Children)
-            {
-                if (typed is OptionResult { Implicit: false } option)
-                {
-                    yield return option.Option.Name;
-                }
-            }
-        }
-    }
-
     /// <summary>The option's text, or null when it was not given.</summary>
     internal string? Text(Option<string> option) => parsed.GetValue(option);
 
@@ -38,12 +22,6 @@ internal sealed class Typed(ParseResult parsed)
 
     /// <summary>True when a switch was given.</summary>
     internal bool Switch(Option<bool> option) => parsed.GetValue(option);
-
-    /// <summary>The argument's texts.</summary>
-    internal IReadOnlyList<string> Texts(Argument<string[]> argument) => parsed.GetValue(argument) ?? [];
-
-    /// <summary>The option's texts, one for each time it was given.</summary>
-    internal IReadOnlyList<string> Texts(Option<string[]> option) => parsed.GetValue(option) ?? [];
 
     /// <summary>The option's value, or null when it was not given or could not be read.</summary>
     internal T? Value<T>(Option<string> option, Func<string, string, Result<T>> read)
@@ -71,33 +49,7 @@ internal sealed class Typed(ParseResult parsed)
         where T : notnull => Take(read(parsed.GetValue(argument) ?? "", argument.Name), out var value) ? value! : default!;
 
     /// <summary>The file that the argument names.</summary>
-    internal Result<string> File(Argument<string> argument) =>
-        parsed.GetValue(argument) is { } file && !string.IsNullOrWhiteSpace(file) ? Full(file).Then<string>(_ => file) : TypingProblems.NotAFile(argument.Name);
-
-    /// <summary>The full path of the file that the option names, or null when it was not given or names none.</summary>
-    internal string? File(Option<string> option)
-    {
-        if (Text(option) is { } named && string.IsNullOrWhiteSpace(named))
-        {
-            Refuse(TypingProblems.NotAFile(option.Name));
-            return null;
-        }
-
-        return Text(option) is { } file && Take(Full(file), out var full) ? full : null;
-    }
-
-    /// <summary>The full path of a file as typed; a problem where there is no folder any more that it could be in.</summary>
-    internal static Result<string> Full(string file)
-    {
-        try
-        {
-            return Path.GetFullPath(file);
-        }
-        catch (IOException)
-        {
-            return TypingProblems.NoCurrentFolder(file);
-        }
-    }
+    internal Result<string> File(Argument<string> argument) => FileText.Read(parsed.GetValue(argument) ?? "", argument.Name);
 
     /// <summary>Takes a result's value, or notes its problems.</summary>
     internal bool Take<T>(Result<T> result, out T? value)

@@ -8,7 +8,7 @@ internal static class BenchForms
     private static readonly BenchForm[] All = [.. StepTable.All.Where(step => !step.IsTypedOnly).Select(step => new BenchForm(step))];
 
     /// <summary>The forms for a step of one jar, by name, in the order of their buttons.</summary>
-    internal static IReadOnlyDictionary<string, BenchForm> OfJar { get; } = All.Where(form => form.Step.IsOfJar).ToDictionary(form => form.Name, StringComparer.Ordinal);
+    internal static IReadOnlyDictionary<string, BenchForm> OfJar { get; } = All.Where(form => form.Step is { IsOfJar: true, Looks: false }).OrderBy(form => form.Step.IsLast).ToDictionary(form => form.Name, StringComparer.Ordinal);
 
     /// <summary>The forms for everything else, by the address after the first slash: <c>bag/add</c>.</summary>
     internal static IReadOnlyDictionary<string, BenchForm> OfShop { get; } = All.Where(form => !form.Step.IsOfJar).ToDictionary(form => form.Name, StringComparer.Ordinal);
