@@ -15,6 +15,9 @@ internal abstract record Block
     /// <summary>Rows of two columns.</summary>
     internal sealed record Pairs(IReadOnlyList<(string Name, string Value)> Rows) : Block
     {
+        /// <summary>The rows, by place, that are commands to type: only a command line shows them.</summary>
+        internal IReadOnlyCollection<int> Commands { get; init; } = [];
+
         internal override IEnumerable<ScreenLine> Lines()
         {
             var width = Rows.Select(row => row.Name.Length).DefaultIfEmpty().Max();

@@ -17,10 +17,10 @@ internal static class PlanAnswer
         return new Screen().Title($"Plan: {PlanWords.Liquid(plan, metric)}, low confidence: coats and waste differ much").Gap()
             .Table([.. PlanWords.LineHeads], [.. PlanWords.Lines(plan, metric)]).Gap()
             .Rows([.. PlanWords.Takes(plan, job.Air, job.Request.Room, metric), ("calendar", job.Request.Calendar), ("sheet", sheet)]).Gap()
-            .Rows(job.Steps.SelectMany((s, i) => Step(s, i + 1)))
+            .Steps([.. job.Steps.SelectMany((s, i) => Step(s, i + 1))])
             .Next(job.Steps.FirstOrDefault(s => s.Command is not null)?.Command ?? "jarlabel shelf");
     }
 
-    private static IEnumerable<(string, string?)> Step(PlanStep step, int place) =>
-        [(place.ToString(CultureInfo.InvariantCulture), step.Words), ("", step.Command)];
+    private static IEnumerable<(string, string, bool)> Step(PlanStep step, int place) =>
+        [(place.ToString(CultureInfo.InvariantCulture), step.Words, false), .. step.Command is { } command ? [("", command, true)] : Array.Empty<(string, string, bool)>()];
 }

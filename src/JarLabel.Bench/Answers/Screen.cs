@@ -39,6 +39,13 @@ internal sealed class Screen
         return this;
     }
 
+    /// <summary>Rows of which some are commands to type.</summary>
+    internal Screen Steps(IReadOnlyList<(string Name, string Value, bool IsCommand)> rows)
+    {
+        blocks.Add(new Block.Pairs([.. rows.Select(row => (row.Name, row.Value))]) { Commands = [.. rows.Index().Where(row => row.Item.IsCommand).Select(row => row.Index)] });
+        return this;
+    }
+
     /// <summary>A table; columns whose header starts with a blank are aligned to the right.</summary>
     /// <param name="header">The names of the columns.</param>
     /// <param name="rows">Their cells.</param>

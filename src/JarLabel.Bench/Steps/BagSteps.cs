@@ -49,5 +49,5 @@ internal static class BagSteps
     private static IReadOnlyList<(string Value, string Words)> Bags(Workbench bench) =>
         SupplyBook.Bags(bench).TryGet(out var bags, out _) ? [.. bags.Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))] : [];
 
-    private static Result<Outcome> Said(Values given, Result<BagOutcome> result) => result.Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(given.Bench, outcome)));
+    private static Result<Outcome> Said(Values given, Result<BagOutcome> result) => result.Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(given.Bench, outcome)) { Files = outcome.Label is { } label ? [label.File] : [] });
 }

@@ -71,5 +71,5 @@ internal static class BottleSteps
     private static IReadOnlyList<(string Value, string Words)> Bottles(Workbench bench) =>
         SupplyBook.Bottles(bench).TryGet(out var bottles, out _) ? [.. bottles.Select(bottle => ($"{bottle.Number}", SupplyChoiceWords.Of(bench, bottle)))] : [];
 
-    private static Result<Outcome> Said(Values given, Result<BottleOutcome> result) => result.Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(given.Bench, outcome)));
+    private static Result<Outcome> Said(Values given, Result<BottleOutcome> result) => result.Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(given.Bench, outcome)) { Files = outcome.Label is { } label ? [label.File] : [] });
 }

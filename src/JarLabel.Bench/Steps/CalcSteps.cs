@@ -26,7 +26,7 @@ internal static class CalcSteps
 
     private static Input<Volume> Liquid => field ??= Input.Of<Volume>("of", "Liquid there is", "300 mL", VolumeText.Read).Help("volume", "How much liquid there is.");
 
-    private static Input<IReadOnlyList<(Volume, PoundCut)>> Parts => field ??= Input.Many<(Volume, PoundCut)>("jar", "Parts", "200 mL@2", ReadPart)
+    private static Input<IReadOnlyList<(Volume, PoundCut)>> Parts => field ??= Input.Some<(Volume, PoundCut)>("jar", "Parts", "200 mL@2", ReadPart)
         .Help("volume@cut", "A part as volume@cut, such as \"200 mL@2\"; give it once for each part.").Hint("200 mL@2; 100 mL@1");
 
     private static Input<Area> Area => field ??= Input.Of<Area>("area", "What is covered", "14 sq ft", AreaText.Read).Help("area", "What is covered: \"14 sq ft\", \"1.3 m2\".").Hint("14 sq ft, 1.3 m2");

@@ -59,7 +59,7 @@ internal static class CalibrateStep
         }
 
         return measured.IsEmpty
-            ? CalibrateSheet.Print(bench, sheet, printer, given.Get(Out)).Then<Outcome>(page => new Outcome(CalibrationAnswer.Printed(page)))
+            ? CalibrateSheet.Print(bench, sheet, printer, given.Get(Out)).Then<Outcome>(page => new Outcome(CalibrationAnswer.Printed(page)) { Files = [page.File] })
             : CalibrateSheet.Keep(bench, sheet, printer, measured).Then<Outcome>(kept => new Outcome(CalibrationAnswer.Kept(bench, kept)));
     }
 

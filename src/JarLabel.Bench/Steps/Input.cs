@@ -142,6 +142,22 @@ internal abstract class Input
             },
         };
 
+    /// <summary>One field that takes several values, and at least one.</summary>
+    internal static Input<IReadOnlyList<T>> Some<T>(string name, string label, string example, ShopReader<T> read)
+        where T : notnull
+    {
+        var many = Many(name, label, example, read).Change(one => one with { IsNeeded = true });
+        return new()
+        {
+            Fields = many.Fields,
+            TryRead = (values, out value) =>
+            {
+                value = [];
+                return values.Texts(name).Count == 0 ? values.Miss(many.Field) : many.TryRead(values, out value);
+            },
+        };
+    }
+
     /// <summary>A few inputs that mean one thing.</summary>
     internal static Input<T> Group<T>(IReadOnlyList<Input> parts, Func<Values, Result<T>> make)
         where T : notnull => new()

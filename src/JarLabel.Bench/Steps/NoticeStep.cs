@@ -43,6 +43,6 @@ internal static class NoticeStep
             given.Get(Evaporate),
             given.Get(Over),
             given.Get(Shared.LabelFile));
-        return WriteNotice.Do(given.Bench, request).Then<Outcome>(notice => new Outcome(NoticeAnswer.Of(given.Bench, notice)));
+        return WriteNotice.Do(given.Bench, request).Then<Outcome>(notice => new Outcome(NoticeAnswer.Of(given.Bench, notice)) { Files = [notice.File] });
     }
 }

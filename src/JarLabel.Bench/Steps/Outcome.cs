@@ -10,6 +10,9 @@ internal sealed record Outcome(Answer Answer)
     /// <summary>How a jar stands after it, where the step was one of a jar.</summary>
     internal BenchOutcome? Jar { get; init; }
 
+    /// <summary>The files it wrote.</summary>
+    internal IReadOnlyList<string> Files { get; init; } = [];
+
     /// <summary>The same with its cautions as a surface writes them.</summary>
     internal Outcome With(IReadOnlyList<Problem> cautions) =>
         this with { Answer = Answer with { Warnings = cautions }, Jar = Jar is null ? null : Jar with { Cautions = cautions } };

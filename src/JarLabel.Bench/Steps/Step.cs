@@ -37,7 +37,9 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     internal bool ShowsAtOnce => NeedsNothing || (Looks && !Fields.Any(one => one.IsNeeded));
 
     /// <summary>Everything to fill in, each once.</summary>
-    internal IReadOnlyList<Field> Fields => fields ??= [.. Inputs.Concat(Instead?.Step().Inputs ?? []).SelectMany(input => input.Fields).DistinctBy(one => one.Name)];
+    internal IReadOnlyList<Field> Fields => fields ??= [.. Inputs.SelectMany(input => input.Fields).Concat(FieldsOfOther).DistinctBy(one => one.Name)];
+
+    private IEnumerable<Field> FieldsOfOther => (Instead?.Step().Inputs ?? []).SelectMany(input => input.Fields).Select(one => one with { IsNeeded = false });
 
     private IReadOnlyList<Field>? fields;
 

@@ -21,7 +21,7 @@ internal static class StockSteps
 
     private static Input<int> Number => field ??= Input.Of<int>("sheet", "Sheet", "1", Words.WholeNumber(1, MostSheets).Invoke).Help("number", "The sheet's number, as \"sheet state\" shows it.").Argument();
 
-    private static Input<IReadOnlyList<int>> Places => field ??= Input.Many<int>("place", "Places", "1", (_, text, where) => Words.WholeNumber(1, Shared.MostPlaces)(text, where))
+    private static Input<IReadOnlyList<int>> Places => field ??= Input.Some<int>("place", "Places", "1", (_, text, where) => Words.WholeNumber(1, Shared.MostPlaces)(text, where))
         .Help("place", "The places whose labels jammed or were never printed.").Hint("1; 2").Argument();
 
     internal static Step Sheets => field ??= Step.OfShop("sheets", "Label stock", "The label stock there is, by dimensions; or one kind of it, drawn.", [OneKind], ShowSheets) with { Looks = true };

@@ -13,7 +13,7 @@ internal static class BlockParts
         Block.Line { Style: LineStyle.Title } line => Html.Of($"<h2>{line.Text}</h2>"),
         Block.Line { Style: LineStyle.Caution } line => Html.Of($"""<p class="told">{line.Text}</p>"""),
         Block.Line line => Html.Of($"<p>{line.Text}</p>"),
-        Block.Pairs pairs => JarParts.Rows([.. pairs.Rows.Select(row => (row.Name, (string?)row.Value))]),
+        Block.Pairs pairs => JarParts.Rows([.. pairs.Rows.Where((_, place) => !pairs.Commands.Contains(place)).Select(row => (row.Name, (string?)row.Value))]),
         Block.Table table => Table(table),
         _ => default,
     };

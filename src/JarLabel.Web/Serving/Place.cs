@@ -16,6 +16,7 @@ internal sealed record Place(PlaceKind Kind, string Jar = "", string Step = "")
         ["", "bench.js"] => new Place(PlaceKind.Script),
         ["", "pair"] => new Place(PlaceKind.Pair),
         ["", "can"] => new Place(PlaceKind.Can),
+        ["", "labels", { Length: > 0 } file] => new Place(PlaceKind.LabelFile, Step: file),
         ["", "steps"] => new Place(PlaceKind.Steps),
         ["", "done", var key, "paper"] => new Place(PlaceKind.Paper, Step: key),
         ["", "done", var key] => new Place(PlaceKind.Done, Step: key),

@@ -21,6 +21,9 @@ internal enum PlaceKind
     /// <summary>A jar's label, to print.</summary>
     LabelPdf,
 
+    /// <summary>A file of the shop's folder of labels, to print.</summary>
+    LabelFile,
+
     /// <summary>The shop's own cans, and the form to enter one.</summary>
     Can,
 

@@ -52,15 +52,20 @@ internal static class Reading
 
         var jar = scanned.Jar.History.Jar;
         var label = scanned.Jar.History.Events.Select(e => e.Event).OfType<Labelled>().LastOrDefault();
-        return label?.Revision == jar.Revision && Bytes(bench, label) is { } bytes
+        return label?.Revision == jar.Revision && Bytes(bench, bench.Folder.Full(label.File)) is { } bytes
             ? new Reply(200, "application/pdf", bytes) { FileName = Path.GetFileName(label.File) }
             : Reply.Refused(404, WebProblems.NoLabelFile($"{jar.Number}"));
     }
 
+    /// <summary>A file that a step wrote: a bag's label, a notice.</summary>
+    internal static Reply LabelFile(Workbench bench, string name) =>
+        Path.GetFileName(name) == name && Bytes(bench, Path.Combine(bench.Folder.Labels, name)) is { } bytes
+            ? new Reply(200, "application/pdf", bytes) { FileName = name }
+            : Reply.Refused(404, WebProblems.NoSuchPage($"/labels/{name}"));
+
     /// <summary>Only what lies in the shop's own folder of labels is handed out; a label may have been written anywhere.</summary>
-    private static byte[]? Bytes(Workbench bench, Labelled label)
+    private static byte[]? Bytes(Workbench bench, string file)
     {
-        var file = bench.Folder.Full(label.File);
         try
         {
             return file.StartsWith(bench.Folder.Labels + Path.DirectorySeparatorChar, StringComparison.Ordinal) && file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase)

@@ -101,6 +101,8 @@ internal sealed class Site : IDisposable
                 return Known(context, () => cache.Get(path, () => Within(bench => Reply.Of(Reading.Jar(bench, place.Jar), Reply.NotFound))));
             case { Kind: PlaceKind.LabelPdf } place:
                 return Known(context, () => Within(bench => Reading.LabelPdf(bench, place.Jar)));
+            case { Kind: PlaceKind.LabelFile } place:
+                return Known(context, () => Within(bench => Reading.LabelFile(bench, place.Step)));
             case { Kind: PlaceKind.Done } place:
                 return recording.Done(place.Step);
             case { Kind: PlaceKind.Paper } place:

@@ -1,0 +1,83 @@
+using JarLabel.Bench.Steps;
+
+namespace JarLabel.Tests.Web;
+
+/// <summary>Every declared step from its page, so that a new one is covered by being declared.</summary>
+public sealed class StepPageTests : IDisposable
+{
+    private readonly WebShop shop = new();
+
+    public StepPageTests()
+    {
+        shop.Mix("350 mL");
+        shop.Stock("500 g", "1 gal");
+    }
+
+    public static TheoryData<string> Verbs => [.. Pages.Select(step => step.Verb)];
+
+    public static TheoryData<string> NeedingVerbs => [.. Pages.Where(step => Needed(step).Any()).Select(step => step.Verb)];
+
+    /// <summary>What is looked at of one jar is the jar's own page.</summary>
+    private static IEnumerable<Step> Pages => StepTable.All.Where(step => !step.IsTypedOnly && step is not { IsOfJar: true, Looks: true });
+
+    public void Dispose() => shop.Dispose();
+
+    [Theory, MemberData(nameof(Verbs))]
+    public async Task Its_page_shows_every_field_in_words(string verb)
+    {
+        var step = StepTable.Find(verb)!;
+        var page = await shop.Get(Address(step));
+        Assert.Equal(200, page.Status);
+        Assert.Contains(step.Title, page.Seen, StringComparison.Ordinal);
+        Assert.All(step.Fields.Where(field => !field.IsSubject && !field.IsTypedOnly && field.Choices is null), field => Assert.Contains($"name=\"{field.Name}\"", page.Text, StringComparison.Ordinal));
+        Assert.DoesNotContain("--", page.Seen, StringComparison.Ordinal);
+    }
+
+    [Theory, MemberData(nameof(Verbs))]
+    public async Task Its_example_is_done_from_its_page_without_script(string verb)
+    {
+        var step = StepTable.Find(verb)!;
+        (string, string)[] example = [.. step.Example.GroupBy(one => one.Name).Select(same => (same.Key, string.Join("; ", same.Select(one => one.Value))))];
+        var sent = await shop.Fill(Address(step), [.. example, ("do", step.Looks ? "show" : "record")]);
+        Assert.True(sent.Status == (step.Looks ? 200 : 303), $"{sent.Status}: {sent.Seen}");
+        var told = step.Looks ? sent : await shop.Get(sent.Location!);
+        Assert.DoesNotContain("role=\"alert\"", told.Text, StringComparison.Ordinal);
+        Assert.Contains("class=\"live\"", told.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("jarlabel ", told.Seen, StringComparison.Ordinal);
+    }
+
+    [Theory, MemberData(nameof(NeedingVerbs))]
+    public async Task What_is_needed_and_empty_is_asked_for_beside_its_field(string verb)
+    {
+        var step = StepTable.Find(verb)!;
+        var told = await shop.Fill(Address(step), ("do", step.Looks ? "show" : "record"));
+        Assert.Equal(step.Looks ? 200 : 422, told.Status);
+        Assert.All(Needed(step), field => Assert.Contains($"{field.Label} is needed", told.Seen, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task All_steps_are_listed()
+    {
+        var page = await shop.Get("/steps");
+        Assert.All(StepTable.All.Where(step => step is { IsTypedOnly: false, IsOfJar: false }), step => Assert.Contains($"href=\"{Address(step)}\"", page.Text, StringComparison.Ordinal));
+    }
+
+    /// <summary>What a step wrote can be fetched to print, and nothing else of the machine.</summary>
+    [Fact]
+    public async Task A_notice_is_written_and_fetched()
+    {
+        var done = await shop.Get((await shop.Fill("/notice", ("do", "record"))).Location!);
+        var file = System.Text.RegularExpressions.Regex.Match(done.Text, "href=\"(/labels/[^\"]+)\"").Groups[1].Value;
+        var fetched = await shop.Get(file);
+        Assert.Equal((200, "application/pdf"), (fetched.Status, fetched.Headers["Content-Type"]));
+        Assert.StartsWith("%PDF-", fetched.Text, StringComparison.Ordinal);
+        foreach (var foreign in (string[])["/labels/..%2Fledger.db", "/labels/ledger.db", "/labels/nothing.pdf", "/labels/%2e%2e%2fshop.json"])
+        {
+            Assert.Equal(404, (await shop.Get(foreign)).Status);
+        }
+    }
+
+    private static IEnumerable<Field> Needed(Step step) => step.Fields.Where(field => field.IsNeeded && !field.IsSubject);
+
+    private static string Address(Step step) => step.IsOfJar ? $"/J/1-9/{step.Verb}" : $"/{step.Verb.Replace(' ', '/')}";
+}
