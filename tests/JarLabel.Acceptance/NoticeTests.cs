@@ -29,6 +29,16 @@ public sealed class NoticeTests : IDisposable
         OutsideProgram.Qpdf.Run("--check", notice["file"]!.GetValue<string>());
     }
 
+    [Fact]
+    public void Bottles_that_stand_there_are_not_called_jars()
+    {
+        Mix("ethanol-95");
+        shop.Json("bottle", "add", "--solvent", "ethanol-95", "--volume", "1 L", "--date", "2026-03-01", "--no-label");
+        var notice = shop.Json("notice", "--at", "2026-03-09")["notice"]!;
+        Assert.Equal((1, 1), (notice["jars"]!.GetValue<int>(), notice["bottles"]!.GetValue<int>()));
+        Assert.Contains("1 jar, 1 bottle, ", shop.Run("notice", "--at", "2026-03-09").Result, StringComparison.Ordinal);
+    }
+
     // The fullest notice there is: every kind of alcohol, every limit passed, a long name at the foot.
     [Fact]
     public void The_fullest_shelf_finds_room_on_both_papers_under_both_rules()

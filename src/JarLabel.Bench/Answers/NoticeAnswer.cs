@@ -16,7 +16,7 @@ internal static class NoticeAnswer
         .Title($"Notice for shelf {notice.Shelf}").Gap()
         .Rows(
             ("file", notice.File),
-            ("stands there", string.Create(CultureInfo.InvariantCulture, $"{notice.Stock.Liquids.Count} jar{(notice.Stock.Liquids.Count == 1 ? "" : "s")}, {BenchAmount.Both(Total(notice), bench.Metric)}")),
+            ("stands there", Standing(notice) is { Length: > 0 } standing ? $"{standing}, {BenchAmount.Both(Total(notice), bench.Metric)}" : "nothing yet"),
             ("signal word", notice.Stock.Signal.ToString()),
             ("read from", string.Create(CultureInfo.InvariantCulture, $"{notice.Request.Distance.Meters:0.#} m")),
             ("air", notice.Air is { PeakPpm: var peak, LimitPpm: { } limit } ? string.Create(CultureInfo.InvariantCulture, $"{peak:0} ppm at the most in {notice.Request.Room.CubicMeters:0.#} m³ (limit {limit:0} ppm); it fits your own room when you say how large it is") : null))
@@ -28,7 +28,7 @@ internal static class NoticeAnswer
         notice.File,
         notice.Sheet,
         notice.Shelf,
-        notice.Stock.Liquids.Count,
+        Count(notice, bottles: false),
         Total(notice).Milliliters,
         notice.Stock.Signal.ToString(),
         notice.Stock.Toxic,
@@ -39,5 +39,12 @@ internal static class NoticeAnswer
         notice.Air?.LimitUnverified ?? false,
         notice.Air is { } air ? AirWords.Limits(air) : [],
         [.. notice.Stock.PassedOutsideCabinet(rules, catalog).Select(l => l.Id)],
-        [.. notice.Stock.Liquids.SelectMany(l => l.Hazards.Unverified).Concat(notice.Air?.Unverified ?? []).Distinct()]);
+        [.. notice.Stock.Liquids.SelectMany(l => l.Hazards.Unverified).Concat(notice.Air?.Unverified ?? []).Distinct()])
+    { Bottles = Count(notice, bottles: true) };
+
+    private static int Count(WrittenNotice notice, bool bottles) => notice.Stock.Liquids.Count(liquid => liquid.IsBottle == bottles);
+
+    private static string Standing(WrittenNotice notice) => string.Join(", ", ((string?[])[Counted(Count(notice, bottles: false), "jar"), Counted(Count(notice, bottles: true), "bottle")]).OfType<string>());
+
+    private static string? Counted(int count, string what) => count == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 }

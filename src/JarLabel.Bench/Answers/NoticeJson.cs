@@ -16,4 +16,8 @@ internal sealed record NoticeJson(
     bool LimitUnverified,
     IReadOnlyList<string> Limits,
     IReadOnlyList<string> LimitsPassed,
-    IReadOnlyList<string> Unverified);
+    IReadOnlyList<string> Unverified)
+{
+    /// <summary>How many bottles stand there beside the jars.</summary>
+    public int Bottles { get; init; }
+}

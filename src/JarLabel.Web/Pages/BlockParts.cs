@@ -5,15 +5,17 @@ namespace JarLabel.Web.Pages;
 /// <summary>What an operation has to say, as parts of a page. Its next useful command is left out: a page has links.</summary>
 internal static class BlockParts
 {
-    internal static Markup Of(Screen screen) => Html.All(screen.Blocks.Select(One));
+    /// <param name="screen">What there is to say.</param>
+    /// <param name="files">Where files were written, which is of no use on another machine; a page has links to them.</param>
+    internal static Markup Of(Screen screen, IReadOnlyList<string> files) => Html.All(screen.Blocks.Select(block => One(block, files)));
 
-    private static Markup One(Block block) => block switch
+    private static Markup One(Block block, IReadOnlyList<string> files) => block switch
     {
         Block.Line { Text.Length: 0 } or Block.Line { Style: LineStyle.Next } => default,
         Block.Line { Style: LineStyle.Title } line => Html.Of($"<h2>{line.Text}</h2>"),
         Block.Line { Style: LineStyle.Caution } line => Html.Of($"""<p class="told">{line.Text}</p>"""),
         Block.Line line => Html.Of($"<p>{line.Text}</p>"),
-        Block.Pairs pairs => JarParts.Rows([.. pairs.Rows.Where((_, place) => !pairs.Commands.Contains(place)).Select(row => (row.Name, (string?)row.Value))]),
+        Block.Pairs pairs => JarParts.Rows([.. pairs.Rows.Where((row, place) => !pairs.Commands.Contains(place) && !files.Contains(row.Value)).Select(row => (row.Name, (string?)row.Value))]),
         Block.Table table => Table(table),
         _ => default,
     };

@@ -10,7 +10,7 @@ namespace JarLabel.Web.Pages;
 internal static class StepResult
 {
     internal static Markup Of(Workbench bench, Outcome outcome) => outcome.Jar is { } jar ? Of(bench, jar) : Html.Of(
-        $"""{BlockParts.Of(outcome.Answer.Screen)}{ProblemPage.Cautions(outcome.Answer.Warnings)}""");
+        $"""{BlockParts.Of(outcome.Answer.Screen, outcome.Files)}{ProblemPage.Cautions(outcome.Answer.Warnings)}""");
 
     private static Markup Of(Workbench bench, BenchOutcome outcome) => Html.Of(
         $"""{JarParts.Rows([.. Rows(bench, outcome)])}{ProblemPage.Cautions(outcome.Cautions)}{Label(bench, outcome)}""");
