@@ -11,6 +11,7 @@ internal static class CommandTree
     /// <summary>What only the command line does, beside the declared steps.</summary>
     private static readonly (string Name, Func<Runner, Command> Create)[] Own =
     [
+        ("help", HelpCommand.Create),
         ("check", CheckCommand.Create),
         ("serve", ServeCommand.Create),
         ("publish", PublishCommand.Create),
@@ -23,6 +24,22 @@ internal static class CommandTree
         var root = line.Count > 0 && Find(line[0], runner) is { } command ? Only(command, line) : All(runner);
         SharedOptions.AddTo(root);
         return root;
+    }
+
+    /// <summary>The names of what only the command line does.</summary>
+    internal static IEnumerable<string> OwnNames => Own.Select(own => own.Name);
+
+    /// <summary>Shows the help of a command; null where there is no such command.</summary>
+    internal static Func<int>? HelpOf(IReadOnlyList<string> command, Runner runner)
+    {
+        if (command.Count == 0 || Find(command[0], runner) is not { } found || command.Skip(1).Any(word => found.Subcommands.All(sub => sub.Name != word)))
+        {
+            return null;
+        }
+
+        string[] line = [.. command, "--help"];
+        var parsed = Create(runner, line).Parse(line);
+        return () => parsed.Invoke(new() { EnableDefaultExceptionHandler = false, Output = runner.Terminal.Result, Error = runner.Terminal.Errors });
     }
 
     /// <summary>The command with this name; null for none.</summary>

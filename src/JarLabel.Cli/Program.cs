@@ -9,9 +9,10 @@ StandardStreams.Prepare();
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var terminal = Terminal.Console();
 var kept = KeptWork.Watch();
+string[] line = args.Length == 0 ? ["help"] : args;
 try
 {
-    var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System), args).Parse(args, new() { ResponseFileTokenReplacer = null });
+    var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System), line).Parse(line, new() { ResponseFileTokenReplacer = null });
     return parsed.Errors.Count == 0
         ? parsed.Invoke(new() { EnableDefaultExceptionHandler = false, Output = terminal.Result, Error = terminal.Errors })
         : terminal.Refuse(UnreadLine.Problems(parsed), parsed.GetValue(SharedOptions.Json));

@@ -8,6 +8,9 @@ namespace JarLabel.Cli;
 /// <summary>Ties a command's sentence in to its answer out.</summary>
 internal sealed class Runner(Terminal terminal, TimeProvider clock)
 {
+    /// <summary>Where answers go.</summary>
+    internal Terminal Terminal => terminal;
+
     /// <summary>Makes the command run: what was typed is read, the shop is opened, the answer is said.</summary>
     /// <param name="command">The command.</param>
     /// <param name="run">What it does.</param>

@@ -39,9 +39,10 @@ public sealed partial class ReadmeTests : IDisposable
         }
     }
 
-    /// <summary>The lines of the README's shell blocks that run the program.</summary>
+    /// <summary>The lines that run the program, of the README's shell blocks and of the help's topics.</summary>
     private static IEnumerable<string> Commands() => ShellBlock().Matches(File.ReadAllText(Path.Combine(Place.Root, "README.md")))
         .SelectMany(block => block.Groups["lines"].Value.Split('\n'))
+        .Concat(File.ReadAllLines(Path.Combine(Place.Root, "src", "JarLabel.Cli", "Help", "printing.txt")).Select(line => line.Trim()))
         .Select(line => line.StartsWith(ByHand, StringComparison.Ordinal) ? line[ByHand.Length..] : line.StartsWith("jarlabel ", StringComparison.Ordinal) ? line["jarlabel ".Length..] : "")
         .Where(line => line.Length > 0);
 

@@ -20,4 +20,25 @@ public sealed class TypedLineTests : IDisposable
         Assert.Equal(0, shop.Run("note", "1", said).ExitCode);
         Assert.Equal(said, shop.Json("jar", "1")["history"]!.AsArray()[^1]!["text"]!.GetValue<string>());
     }
+
+    [Fact]
+    public void Help_begins_somewhere_and_leads_to_commands_and_topics()
+    {
+        var bare = shop.Run();
+        Assert.Equal(0, bare.ExitCode);
+        Assert.Equal(bare.Result, shop.Run("help").Result);
+        Assert.Contains("jarlabel mix --grade garnet", bare.Result, StringComparison.Ordinal);
+        Assert.Equal(shop.Run("bag", "add", "--help").Result, shop.Run("help", "bag", "add").Result);
+        foreach (var topic in (string[])["amounts", "files", "layouts", "lists", "phone", "printing", "safety", "sources"])
+        {
+            var told = shop.Run("help", topic);
+            Assert.Equal(0, told.ExitCode);
+            Assert.InRange(told.Result.Split('\n').Length, 5, 120);
+            Assert.Equal(topic, shop.Json("help", topic)["topic"]!.GetValue<string>());
+        }
+
+        var none = shop.Run("help", "amonts");
+        Assert.Equal(2, none.ExitCode);
+        Assert.Contains("Did you mean \"amounts\"?", none.Errors, StringComparison.Ordinal);
+    }
 }

@@ -20,6 +20,10 @@ public static class TypingProblems
     public static Problem Syntax(string message, string? meant, string command) =>
         new("JL107", $"{message}{(meant is null ? "" : $" Did you mean \"{meant}\"?")} \"{command} --help\" shows what there is.");
 
+    /// <summary>Help of what there is not.</summary>
+    internal static Problem NoSuchHelp(string read, string? meant, IEnumerable<string> topics) => new(
+        "JL108", $"Read {Quoted.Of(read)}; there is help for every command, such as mix, and for: {string.Join(", ", topics)}.{(meant is null ? "" : $" Did you mean \"{meant}\"?")}", "WHAT");
+
     /// <summary>The answer did not get out.</summary>
     /// <param name="reason">Why not.</param>
     /// <param name="kept">What is kept all the same, in a sentence.</param>
