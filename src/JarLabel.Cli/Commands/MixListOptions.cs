@@ -48,7 +48,7 @@ internal sealed class MixListOptions
         }
 
         var target = typed.File(file);
-        return typed.Then(() => Typed.Full(typed.Text(list)!).Then(named => MixList.Do(session.Workbench, named, choice is null ? null : choice with { Copies = count }, target, session.Progress("labels")))
+        return typed.Then(() => Typed.Full(typed.Text(list)!, list.Name).Then(named => MixList.Do(session.Workbench, named, choice is null ? null : choice with { Copies = count }, target, session.Progress("labels")))
             .Then<Answer>(mixed => LabelsAnswer.Of(session.Workbench, mixed)));
     }
 }

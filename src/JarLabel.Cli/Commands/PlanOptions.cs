@@ -37,7 +37,7 @@ internal sealed class PlanOptions
 
         if (named is not null)
         {
-            return typed.Take(Typed.Full(named).Then(JobFile.Read), out var lines) ? lines! : [];
+            return typed.Take(Typed.Full(named, file.Name).Then(JobFile.Read), out var lines) ? lines! : [];
         }
 
         if (typedKinds.Count == 0)

@@ -72,7 +72,7 @@ internal sealed class Typed(ParseResult parsed)
 
     /// <summary>The file that the argument names.</summary>
     internal Result<string> File(Argument<string> argument) =>
-        parsed.GetValue(argument) is { } file && !string.IsNullOrWhiteSpace(file) ? Full(file).Then<string>(_ => file) : TypingProblems.NotAFile(argument.Name);
+        parsed.GetValue(argument) is { } file && !string.IsNullOrWhiteSpace(file) ? Full(file, argument.Name).Then<string>(_ => file) : TypingProblems.NotAFile(argument.Name);
 
     /// <summary>The full path of the file that the option names, or null when it was not given or names none.</summary>
     internal string? File(Option<string> option)
@@ -83,15 +83,15 @@ internal sealed class Typed(ParseResult parsed)
             return null;
         }
 
-        return Text(option) is { } file && Take(Full(file), out var full) ? full : null;
+        return Text(option) is { } file && Take(Full(file, option.Name), out var full) ? full : null;
     }
 
-    /// <summary>The full path of a file as typed; a problem where there is no folder any more that it could be in.</summary>
-    internal static Result<string> Full(string file)
+    /// <summary>The full path of a file as typed; a problem where none was named, or there is no folder any more that it could be in.</summary>
+    internal static Result<string> Full(string file, string where)
     {
         try
         {
-            return Path.GetFullPath(file);
+            return string.IsNullOrWhiteSpace(file) ? TypingProblems.NotAFile(where) : Path.GetFullPath(file);
         }
         catch (IOException)
         {
