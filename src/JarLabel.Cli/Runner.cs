@@ -21,7 +21,7 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
             var typed = new Typed(parsed);
             var answer = SharedOptions.Open(typed, clock)
                 .Then<Session>(opened => opened with { Progress = terminal.Progress, Status = terminal.Status })
-                .Then(session => PrintTo.Around(typed, session, stock?.Invoke(typed, session) ?? LabelOptions.Stock(typed), () => run(typed, session)));
+                .Then(session => PrintTo.Around(typed, session, stock?.Invoke(typed, session) ?? LabelOptions.Stock(typed), () => run(typed, session)).Then<Answer>(said => said.After(session.Workbench)));
             return terminal.Say(answer, typed.Switch(SharedOptions.Json));
         });
         return command;

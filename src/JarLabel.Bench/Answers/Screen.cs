@@ -26,6 +26,13 @@ internal sealed class Screen
         return this;
     }
 
+    /// <summary>Says behind the title that nothing of it happened.</summary>
+    internal Screen Rehearsed()
+    {
+        lines.Insert(lines.FindIndex(l => l.Style == LineStyle.Title) + 1, new ScreenLine(LineStyle.Plain, "  Only worked out, as it would be: nothing is recorded, written or sent."));
+        return this;
+    }
+
     /// <summary>The next useful command, always last.</summary>
     internal Screen Next(string command) => Gap().Add(LineStyle.Next, command);
 

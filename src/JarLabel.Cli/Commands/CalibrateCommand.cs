@@ -51,7 +51,7 @@ internal static class CalibrateCommand
 
         var file = typed.File(Out);
         return typed.Then(() =>
-            typed.Switch(Forget) ? CalibrateSheet.Forget(bench, sheet, printer).Then<Answer>(_ => Forgotten(sheet, printer))
+            typed.Switch(Forget) ? CalibrateSheet.Forget(bench, sheet, printer).Then<Answer>(_ => Forgotten(session, sheet, printer))
             : measured.IsEmpty ? CalibrateSheet.Print(bench, sheet, printer, file).Then<Answer>(page => Printed(page))
             : CalibrateSheet.Keep(bench, sheet, printer, measured).Then<Answer>(kept => Kept(session, kept)));
     }
@@ -65,12 +65,12 @@ internal static class CalibrateCommand
         new CalibrationJson(page.Sheet, page.Printer, page.File, page.Known));
 
     private static Answer Kept(Session session, Calibration kept) => Say(
-        new Screen().Title($"{kept.Sheet} on {Named(kept.Printer)}").Gap().Rows(("kept", Figures(kept)), ("from now on", "labels on this sheet are placed by it"))
+        new Screen().Title($"{kept.Sheet} on {Named(kept.Printer)}").Gap().Rows((session.Workbench.DryRun ? "would be kept" : "kept", Figures(kept)), (session.Workbench.DryRun ? "then" : "from now on", $"labels on this sheet {(session.Workbench.DryRun ? "would be" : "are")} placed by it"))
             .Next(session.Workbench.DryRun ? "the same without --dry-run keeps it" : $"jarlabel label 1 --sheet {kept.Sheet}{(kept.Printer is null ? "" : $" --printer \"{kept.Printer}\"")}"),
         new CalibrationJson(kept.Sheet, kept.Printer, null, kept));
 
-    private static Answer Forgotten(string sheet, string? printer) => Say(
-        new Screen().Title($"{sheet} on {Named(printer)}: labels are placed by the sheet alone").Next($"jarlabel calibrate --sheet {sheet}"), new CalibrationJson(sheet, printer, null, default(Calibration)));
+    private static Answer Forgotten(Session session, string sheet, string? printer) => Say(
+        new Screen().Title($"{sheet} on {Named(printer)}: labels {(session.Workbench.DryRun ? "would be" : "are")} placed by the sheet alone").Next($"jarlabel calibrate --sheet {sheet}"), new CalibrationJson(sheet, printer, null, default(Calibration)));
 
     private static Answer Say(Screen screen, CalibrationJson json) => Answer.Of(screen, json, c => c.CalibrationJson);
 

@@ -14,7 +14,7 @@ internal static class ExportCommand
     internal static Command Create(Runner runner) => runner.Runs(new Command("export", "Write every event as one line of JSON, for another program or another shop folder.") { Target, SharedOptions.Force }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session) => typed.File(Target).Then(file => LedgerCare.Export(session.Workbench, file)).Then<Answer>(report => Answer.Of(
-        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events in {report.File}")),
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events {(session.Workbench.DryRun ? "would be" : "are")} in {report.File}")),
         new ExportAnswerJson(report.File, report.Events),
         c => c.ExportAnswerJson));
 }

@@ -14,7 +14,7 @@ internal static class ImportCommand
     internal static Command Create(Runner runner) => runner.Runs(new Command("import", "Take the events of an export: all that are new, or none and every problem.") { Source }, Run);
 
     private static Result<Answer> Run(Typed typed, Session session) => typed.File(Source).Then(file => LedgerCare.Import(session.Workbench, file)).Then<Answer>(report => Answer.Of(
-        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Added} events taken; {report.Known} were here already")),
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Added} events {(session.Workbench.DryRun ? "would be taken" : "taken")}; {report.Known} were here already")),
         new ImportAnswerJson(report.Added, report.Known),
         c => c.ImportAnswerJson));
 }

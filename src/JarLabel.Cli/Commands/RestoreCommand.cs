@@ -16,8 +16,8 @@ internal static class RestoreCommand
 
     private static Result<Answer> Run(Typed typed, Session session) => typed.File(Source).Then(file => LedgerCare.Restore(session.Workbench, file, typed.Switch(Force))).Then<Answer>(report => Answer.Of(
         new Screen()
-            .Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events of {report.File} are the ledger"))
-            .Rows(report.Aside.Select(kept => ("kept aside", (string?)kept))),
+            .Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events of {report.File} {(session.Workbench.DryRun ? "would be" : "are")} the ledger"))
+            .Rows(report.Aside.Select(kept => (session.Workbench.DryRun ? "would be kept aside" : "kept aside", (string?)kept))),
         new RestoreAnswerJson(report.File, report.Events, report.LedgerId, report.Aside, report.Cautions),
         c => c.RestoreAnswerJson,
         report.Cautions));
