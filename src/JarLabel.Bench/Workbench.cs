@@ -66,6 +66,12 @@ public sealed class Workbench
     /// <summary>What the last recorded step wrote, and which places of label stock it took; null before there was one.</summary>
     public StepTrace? LastStep { get; internal set; }
 
+    /// <summary>Files of recorded steps that could not be put in their places yet.</summary>
+    public IReadOnlyList<Problem> Unmoved { get; internal set; } = [];
+
+    /// <summary>The same of what was recorded before this bench was opened.</summary>
+    public IReadOnlyList<Problem> Waiting { get; internal set; } = [];
+
     /// <summary>How time and warmth act.</summary>
     public KeepingSettings Keeping { get; }
 

@@ -21,7 +21,7 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
             var typed = new Typed(parsed);
             var answer = SharedOptions.Open(typed, clock, terminal.Progress)
                 .Then<Session>(opened => opened with { Status = terminal.Status })
-                .Then(session => run(typed, session));
+                .Then(session => run(typed, session).Then<Answer>(said => said.After(session.Workbench)));
             return terminal.Say(answer, typed.Switch(SharedOptions.Json));
         });
         return command;

@@ -45,6 +45,9 @@ public sealed class Ledger : IDisposable
     /// <summary>Files of the last recorded step that could not be put in their places yet; they are when somebody next records.</summary>
     public IReadOnlyList<Problem> Unmoved => staging.Unmoved;
 
+    /// <summary>Files of earlier steps that still could not.</summary>
+    public IReadOnlyList<Problem> Waiting => staging.Waiting;
+
     /// <summary>Opens the shop's ledger. For writing, the shop and the ledger are made where there is none, and what a killed program
     /// left half done is finished.</summary>
     public static Result<Ledger> Open(ShopFolder folder, LedgerMode mode, IJarReader reader)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using JarLabel.Store.Files;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
@@ -20,7 +21,7 @@ internal sealed class StepKeeper(Database database, EventTable events, string le
         }
         catch (SqliteException fault) when (fault.SqliteErrorCode == raw.SQLITE_IOERR && fault.SqliteExtendedErrorCode != raw.SQLITE_IOERR_WRITE)
         {
-            throw new LedgerFault(StoreProblems.CommitUnsure(ledger, fault.Message));
+            throw new LedgerFault(StoreProblems.CommitUnsure(ledger, DiskCause.Why(ledger, fault).TrimEnd('.')));
         }
         catch (SqliteException)
         {

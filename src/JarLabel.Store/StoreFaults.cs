@@ -1,4 +1,5 @@
 using JarLabel.Core;
+using JarLabel.Store.Files;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
@@ -15,9 +16,6 @@ internal static class StoreFaults
         _ => null,
     };
 
-    /// <summary>True when there is no room left: ENOSPC of Unix systems, ERROR_DISK_FULL of Windows.</summary>
-    internal static bool DiskIsFull(IOException fault) => fault.HResult is 28 or unchecked((int)0x80070070);
-
     /// <summary>True for what a disk or an operating system may refuse.</summary>
     internal static bool FromDisk(Exception fault) => fault is IOException or UnauthorizedAccessException;
 
@@ -28,8 +26,7 @@ internal static class StoreFaults
     private static Problem? OfDatabase(SqliteException fault, string ledger) => fault.SqliteErrorCode switch
     {
         raw.SQLITE_BUSY or raw.SQLITE_LOCKED or raw.SQLITE_PROTOCOL => StoreProblems.Held(ledger, Patience.ToReach),
-        raw.SQLITE_FULL => StoreProblems.DiskFull(ledger),
-        raw.SQLITE_IOERR => StoreProblems.DiskFails(ledger, fault.Message),
+        raw.SQLITE_FULL or raw.SQLITE_IOERR => DiskCause.Told(ledger, fault),
         raw.SQLITE_CORRUPT or raw.SQLITE_NOTADB or raw.SQLITE_FORMAT => StoreProblems.Damaged(ledger, fault.Message),
         raw.SQLITE_READONLY => StoreProblems.ShopReadOnly(Path.GetDirectoryName(ledger)!),
         raw.SQLITE_CANTOPEN or raw.SQLITE_PERM or raw.SQLITE_AUTH => StoreProblems.ShopNotReachable(ledger, fault.Message + "."),

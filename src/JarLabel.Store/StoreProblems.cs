@@ -48,6 +48,9 @@ internal static class StoreProblems
     internal static Problem DiskFull(string path) =>
         new("JL414", "The disk is full, so nothing was recorded. Make room and try again.", path);
 
+    internal static Problem FileLimit(string path, long limit) =>
+        new("JL474", string.Create(CultureInfo.InvariantCulture, $"The system lets no file grow beyond {limit} bytes here (\"ulimit -f\"), and the ledger needs more, so nothing was recorded. Raise the limit and try again."), path);
+
     internal static Problem DiskFails(string path, string why) =>
         new("JL415", $"The disk did not do what was asked ({why}), so nothing was recorded. Check the disk, and that the folder is still there.", path);
 
@@ -59,6 +62,9 @@ internal static class StoreProblems
 
     internal static Problem FileNotMoved(string place, string part, string why) =>
         new("JL417", $"What happened is recorded, but the finished file could not yet be put in its place: {why} It waits as \"{part}\"; the next command that records tries again.", place);
+
+    internal static Problem FileStillWaits(string place, string part, string why) =>
+        new("JL417", $"A file of an earlier step still waits to be put in its place: {why} It is kept as \"{part}\"; the next command that records tries again.", place);
 
     internal static Problem EventDamaged(string path, long sequence) =>
         new("JL418", string.Create(CultureInfo.InvariantCulture,

@@ -58,6 +58,58 @@ public sealed class HardPlacesTests : IDisposable
         }
     }
 
+    /// <summary>What the program was handed open has another program at its other end already.</summary>
+    [Theory]
+    [InlineData("cat list.csv | timeout 30 \"$0\" mix --list /dev/stdin", 0)]
+    [InlineData("timeout 30 \"$0\" mix --list /dev/fd/3 3<<X\n$(cat list.csv)\nX\n", 0)]
+    [InlineData("(sleep 1; cat list.csv) | timeout 30 \"$0\" mix --list /proc/self/fd/0", 0)]
+    [InlineData("cat job.json | timeout 30 \"$0\" plan /dev/stdin --grade garnet --solvent ethanol-95", 0)]
+    [InlineData("timeout 30 \"$0\" mix --list /dev/stdin < list.csv", 0)]
+    [InlineData("timeout 30 \"$0\" mix --list /dev/stdin <&-", 2)]
+    [InlineData("timeout 30 \"$0\" mix --list /dev/stdin < /dev/zero", 2)]
+    [InlineData("timeout 30 \"$0\" mix --list /dev/fd/77", 2)]
+    [InlineData("cat /dev/zero | timeout 30 \"$0\" mix --list /dev/stdin", 2)]
+    [InlineData("yes garnet | timeout 30 \"$0\" mix --list /dev/stdin", 2)]
+    [InlineData("cat /dev/zero | timeout 30 \"$0\" import /dev/stdin", 2)]
+    [InlineData("cat /dev/zero | timeout 30 \"$0\" plan /dev/stdin --grade garnet --solvent ethanol-95", 2)]
+    public void A_pipe_that_the_program_was_handed_is_read(string script, int exit)
+    {
+        File.WriteAllText(Path.Combine(shop.Folder, "list.csv"), "grade,cut,pour,solvent\ngarnet,1.5,350 mL,ethanol-95\n");
+        File.WriteAllText(Path.Combine(shop.Folder, "job.json"), """[ { "for": "pad", "area": "1 m2", "coats": 3 } ]""");
+        var (code, errors) = Shell(script);
+        Assert.Equal(exit, code);
+        Assert.StartsWith(exit == 0 ? "" : "error JL", errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("layouts/sheets/own.json", "label 1")]
+    [InlineData("layouts/labels/own.json", "label 1")]
+    [InlineData("calibration.json", "label 1")]
+    [InlineData("devices.json", "serve devices")]
+    public void Other_files_of_the_shop_that_are_pipes_or_devices_hold_nobody_up(string file, string line)
+    {
+        shop.Json(Mix);
+        foreach (var made in (string[])[$"mkfifo {file}", $"ln -s /dev/zero {file}", $"mkdir {file}"])
+        {
+            var (exit, errors) = Shell($"mkdir -p $(dirname {file}); {made}; timeout 30 \"$0\" {line}; code=$?; rm -r {file}; exit $code");
+            Assert.True(exit is 0 or 2, $"{made}: {exit} {errors}");
+        }
+    }
+
+    [Theory]
+    [InlineData("plan '' --grade garnet --solvent ethanol-95")]
+    [InlineData("plan ' ' --grade garnet --solvent ethanol-95")]
+    [InlineData("mix --list ''")]
+    [InlineData("label --list ''")]
+    [InlineData("import ''")]
+    [InlineData("scan ''")]
+    public void No_name_at_all_is_told(string line)
+    {
+        var (exit, errors) = Shell($"\"$0\" {line}");
+        Assert.Equal(2, exit);
+        Assert.StartsWith("error JL", errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Settings_and_a_catalog_that_are_pipes_hold_nobody_up()
     {
@@ -67,18 +119,21 @@ public sealed class HardPlacesTests : IDisposable
 
     /// <summary>The usual program runs in memory that the system counts as files; the native one does not.</summary>
     [Theory]
-    [InlineData("mix --grade garnet --cut 1.5 --pour 350mL --solvent ethanol-95 --shop new", "JL415")]
-    [InlineData("mix --grade garnet --cut 1.5 --pour 350mL --solvent ethanol-95", "JL4")]
+    [InlineData("mix --grade garnet --cut 1.5 --pour 350mL --solvent ethanol-95 --shop new", "JL474")]
+    [InlineData("mix --grade garnet --cut 1.5 --pour 350mL --solvent ethanol-95", "JL474")]
+    [InlineData("note 1 strained", "JL474", 16)]
+    [InlineData("thin 1 --to 1", "JL474", 1)]
+    [InlineData("label 1", "JL474", 0)]
     [InlineData("shelf --out x.png", "JL339")]
     [InlineData("designs --out x.png", "JL416")]
     [InlineData("backup x.db", "JL440")]
-    [InlineData("shop set name x", "JL406")]
-    public void A_limit_to_the_size_of_files_is_told(string line, string code)
+    [InlineData("shop set name x", "JL406", 0)]
+    public void A_limit_to_the_size_of_files_is_told(string line, string code, int small = 80)
     {
         shop.Json(Mix);
-        var small = code is "JL406" ? 0 : 80;
         var (exit, errors) = Shell($"export DOTNET_EnableWriteXorExecute=0; ulimit -f {small}; \"$0\" {line} | cat");
         Assert.StartsWith($"error {code}", errors, StringComparison.Ordinal);
+        Assert.Contains("ulimit -f", errors, StringComparison.Ordinal);
         Assert.Equal(0, exit);
         Assert.Empty(Directory.EnumerateFiles(shop.Folder, "*.part", new EnumerationOptions { AttributesToSkip = 0 }));
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());

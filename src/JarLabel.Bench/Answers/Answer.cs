@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization.Metadata;
 using JarLabel.Core;
 
@@ -12,6 +13,34 @@ internal sealed record Answer(Screen Screen, Func<string> Json, IReadOnlyList<Pr
 {
     /// <summary>What went wrong after all that is told was recorded: a label that did not get onto paper.</summary>
     internal IReadOnlyList<Problem> Failures { get; init; } = [];
+
+    /// <summary>The answer when the work is over: that it was a rehearsal, if it was, and which finished files are not in their places yet.</summary>
+    internal Answer After(Workbench bench)
+    {
+        var said = bench.DryRun ? this with { Screen = Screen.Rehearsed() } : this;
+        return bench.Unmoved.Count + bench.Waiting.Count == 0 ? said : said.With(bench.Waiting, bench.Unmoved);
+    }
+
+    /// <summary>The same with what came to light afterwards.</summary>
+    /// <param name="warnings">What should be known.</param>
+    /// <param name="failures">What went wrong after all was recorded.</param>
+    internal Answer With(IReadOnlyList<Problem> warnings, IReadOnlyList<Problem> failures)
+    {
+        var after = this with { Warnings = [.. Warnings, .. warnings], Failures = [.. Failures, .. failures] };
+        return after with { Json = () => Told(Json(), after) };
+    }
+
+    private static string Told(string json, Answer after)
+    {
+        var said = JsonNode.Parse(json)!.AsObject();
+        said["warnings"] = JsonSerializer.SerializeToNode(after.Warnings, AnswerContext.Default.IReadOnlyListProblem);
+        if (after.Failures.Count > 0)
+        {
+            said["problems"] = JsonSerializer.SerializeToNode(after.Failures, AnswerContext.Default.IReadOnlyListProblem);
+        }
+
+        return said.ToJsonString(AnswerContext.Default.Options);
+    }
 
     /// <summary>An answer; how it is written as JSON is made only when JSON is asked for, which takes longer than all the rest.</summary>
     internal static Answer Of<T>(Screen screen, T json, Func<AnswerContext, JsonTypeInfo<T>> type, IReadOnlyList<Problem>? warnings = null) =>

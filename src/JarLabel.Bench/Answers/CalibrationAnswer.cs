@@ -16,12 +16,12 @@ internal static class CalibrationAnswer
         new CalibrationJson(page.Sheet, page.Printer, page.File, page.Known));
 
     internal static Answer Kept(Workbench bench, Calibration kept) => Say(
-        new Screen().Title($"{kept.Sheet} on {Named(kept.Printer)}").Gap().Rows(("kept", Figures(kept)), ("from now on", "labels on this sheet are placed by it"))
+        new Screen().Title($"{kept.Sheet} on {Named(kept.Printer)}").Gap().Rows((bench.DryRun ? "would be kept" : "kept", Figures(kept)), (bench.DryRun ? "then" : "from now on", $"labels on this sheet {(bench.DryRun ? "would be" : "are")} placed by it"))
             .Next(bench.DryRun ? "the same without --dry-run keeps it" : $"jarlabel label 1 --sheet {kept.Sheet}{(kept.Printer is null ? "" : $" --printer \"{kept.Printer}\"")}"),
         new CalibrationJson(kept.Sheet, kept.Printer, null, kept));
 
-    internal static Answer Forgotten(string sheet, string? printer) => Say(
-        new Screen().Title($"{sheet} on {Named(printer)}: labels are placed by the sheet alone").Next($"jarlabel calibrate --sheet {sheet}"), new CalibrationJson(sheet, printer, null, default(Calibration)));
+    internal static Answer Forgotten(Workbench bench, string sheet, string? printer) => Say(
+        new Screen().Title($"{sheet} on {Named(printer)}: labels {(bench.DryRun ? "would be" : "are")} placed by the sheet alone").Next($"jarlabel calibrate --sheet {sheet}"), new CalibrationJson(sheet, printer, null, default(Calibration)));
 
     private static Answer Say(Screen screen, CalibrationJson json) => Answer.Of(screen, json, c => c.CalibrationJson);
 

@@ -9,7 +9,7 @@ internal static class CanAnswer
     internal static Answer Of(Workbench bench, CanOutcome can) => Answer.Of(
         new Screen().Title($"{Capital.Of(can.Solvent.Name)}{(bench.DryRun ? ", not written" : "")}").Gap()
             .Rows(CanWords.Rows(bench, can))
-            .Rows(("kept in", can.File))
+            .Rows((bench.DryRun ? "would be kept in" : "kept in", can.File))
             .Next($"jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent {can.Solvent.Id}"),
         new CanAnswerJson(CanJson.Of(can), HazardsJson.Of(can.Hazards, bench.Settings.PoisonCenter), can.File, can.Cautions),
         c => c.CanAnswerJson,

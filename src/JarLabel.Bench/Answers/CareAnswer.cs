@@ -9,36 +9,36 @@ namespace JarLabel.Bench.Answers;
 /// <summary>What is said of copies of the ledger and of its being whole.</summary>
 internal static class CareAnswer
 {
-    internal static Answer Of(BackupReport report) => Answer.Of(
-        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events copied to {report.File} and read back")),
+    internal static Answer Of(Workbench bench, BackupReport report) => Answer.Of(
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events {(bench.DryRun ? "would be copied" : "copied")} to {report.File} and read back")),
         new BackupAnswerJson(report.File, report.Events, report.LedgerId),
         c => c.BackupAnswerJson);
 
-    internal static Answer Of(ExportReport report) => Answer.Of(
-        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events in {report.File}")),
+    internal static Answer Of(Workbench bench, ExportReport report) => Answer.Of(
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events {(bench.DryRun ? "would be" : "are")} in {report.File}")),
         new ExportAnswerJson(report.File, report.Events),
         c => c.ExportAnswerJson);
 
-    internal static Answer Of(ImportReport report) => Answer.Of(
-        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Added} events taken; {report.Known} were here already")),
+    internal static Answer Of(Workbench bench, ImportReport report) => Answer.Of(
+        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Added} events {(bench.DryRun ? "would be taken" : "taken")}; {report.Known} were here already")),
         new ImportAnswerJson(report.Added, report.Known),
         c => c.ImportAnswerJson);
 
-    internal static Answer Of(RestoreReport report) => Answer.Of(
+    internal static Answer Of(Workbench bench, RestoreReport report) => Answer.Of(
         new Screen()
-            .Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events of {report.File} are the ledger"))
-            .Rows(report.Aside.Select(kept => ("kept aside", (string?)kept))),
+            .Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events of {report.File} {(bench.DryRun ? "would be" : "are")} the ledger"))
+            .Rows(report.Aside.Select(kept => (bench.DryRun ? "would be kept aside" : "kept aside", (string?)kept))),
         new RestoreAnswerJson(report.File, report.Events, report.LedgerId, report.Aside, report.Cautions),
         c => c.RestoreAnswerJson,
         report.Cautions);
 
-    internal static Answer Of(VerifyReport report) => Answer.Of(
+    internal static Answer Of(Workbench bench, VerifyReport report) => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"Sound: {report.Events} events, {report.Jars} jars, {report.Files} written files")),
         new VerifyAnswerJson(report.Events, report.Jars, report.Files, report.Notices),
         c => c.VerifyAnswerJson,
         report.Notices);
 
-    internal static Answer Of(DemoReport report) => Answer.Of(
+    internal static Answer Of(Workbench bench, DemoReport report) => Answer.Of(
             new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"An invented year until {DateWords.Of(report.Until)}: {report.Jars} jars")).Gap().Rows(
             [
                 ("shop", report.Folder),

@@ -12,7 +12,7 @@ internal static class LabelsAnswer
 
     internal static Answer Of(Workbench bench, WrittenLabels labels)
     {
-        var screen = new Screen().Title($"{Count(labels.Labels, "label")} for {Count(labels.Jars, "jar")} on {Count(labels.Pages, "page")}").Gap().Rows(Rows(labels));
+        var screen = new Screen().Title($"{Count(labels.Labels, "label")} for {Count(labels.Jars, "jar")} on {Count(labels.Pages, "page")}{(bench.DryRun ? " would be printed" : "")}").Gap().Rows(Rows(bench, labels));
         return Answer.Of(
             screen.Next(bench.DryRun ? "the same without --dry-run writes it" : "jarlabel sheet state"),
             new LabelsAnswerJson(LabelsJson.Of(labels), labels.Cautions),
@@ -25,10 +25,10 @@ internal static class LabelsAnswer
     {
         var jars = mixed.Jars.ToArray();
         Problem[] cautions = [.. mixed.Cautions, .. mixed.Labels?.Cautions ?? []];
-        var screen = new Screen().Title($"{Count(jars.Length, "jar")} mixed: {(jars.Length == 1 ? $"{jars[0]}" : $"{jars[0]} to {jars[^1]}")}");
+        var screen = new Screen().Title($"{Count(jars.Length, "jar")} {(bench.DryRun ? "would be mixed" : "mixed")}: {(jars.Length == 1 ? $"{jars[0]}" : $"{jars[0]} to {jars[^1]}")}");
         if (mixed.Labels is { } labels)
         {
-            screen.Gap().Rows([("printed", Count(labels.Labels, "label") + " on " + Count(labels.Pages, "page")), .. Rows(labels)]);
+            screen.Gap().Rows([(bench.DryRun ? "would be printed" : "printed", Count(labels.Labels, "label") + " on " + Count(labels.Pages, "page")), .. Rows(bench, labels)]);
         }
 
         return Answer.Of(
@@ -38,12 +38,12 @@ internal static class LabelsAnswer
             cautions);
     }
 
-    private static (string, string?)[] Rows(WrittenLabels labels) =>
+    private static (string, string?)[] Rows(Workbench bench, WrittenLabels labels) =>
     [
         ("labels", labels.File),
         ("on", $"{labels.Sheet}, {Places(labels)}; print at actual size"),
         ("left out", labels.LeftOut.Count == 0 ? null : $"no longer on a shelf: {Named(labels.LeftOut)}"),
-        ("dated anew", labels.Redated.Count == 0 ? null : $"by this shop's drying tests: {Named(labels.Redated)}"),
+        (bench.DryRun ? "would be dated anew" : "dated anew", labels.Redated.Count == 0 ? null : $"by this shop's drying tests: {Named(labels.Redated)}"),
         MovedRow(labels),
     ];
 

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using JarLabel.Bench.Printing;
-using JarLabel.Core;
 using JarLabel.Printing.Printers;
 
 namespace JarLabel.Bench.Answers;
@@ -9,13 +8,11 @@ namespace JarLabel.Bench.Answers;
 /// <summary>What a command says, and after it how printing went.</summary>
 internal static class PrintAnswer
 {
-    internal static Answer Of(Answer answer, PrintOutcome outcome) => answer with
+    internal static Answer Of(Answer answer, PrintOutcome outcome) => (answer with
     {
         Screen = answer.Screen.Told("printer", $"{outcome.Printer}: {PrintWords.Of(outcome)}"),
         Json = () => Json(answer, outcome),
-        Warnings = [.. answer.Warnings, .. outcome.Cautions],
-        Failures = outcome.Problems,
-    };
+    }).With(outcome.Cautions, outcome.Problems);
 
     /// <summary>How a job stands, in one line.</summary>
     internal static string Line(JobReport job) => $"{PrintWords.Of(job)}; Ctrl-C takes it back";
@@ -25,12 +22,6 @@ internal static class PrintAnswer
         var json = JsonNode.Parse(answer.Json())!.AsObject();
         var state = outcome.End?.ToString().ToLowerInvariant() ?? "not-sent";
         json["printed"] = JsonSerializer.SerializeToNode(new PrintedJson(outcome.Printer, state, outcome.Jobs), AnswerContext.Default.PrintedJson);
-        json["warnings"] = JsonSerializer.SerializeToNode((IReadOnlyList<Problem>)[.. answer.Warnings, .. outcome.Cautions], AnswerContext.Default.IReadOnlyListProblem);
-        if (outcome.Problems.Count > 0)
-        {
-            json["problems"] = JsonSerializer.SerializeToNode(outcome.Problems, AnswerContext.Default.IReadOnlyListProblem);
-        }
-
         return json.ToJsonString(AnswerContext.Default.Options);
     }
 }

@@ -29,6 +29,14 @@ internal sealed class Screen
         return this;
     }
 
+    /// <summary>Says behind the title that nothing of it happened.</summary>
+    internal Screen Rehearsed()
+    {
+        var title = blocks.FindIndex(block => block is Block.Line { Style: LineStyle.Title });
+        blocks.Insert(title + 1, new Block.Line(LineStyle.Plain, "  Only worked out, as it would be: nothing is recorded, written or sent."));
+        return this;
+    }
+
     /// <summary>The next useful command, always last.</summary>
     internal Screen Next(string command) => Gap().Add(LineStyle.Next, command);
 

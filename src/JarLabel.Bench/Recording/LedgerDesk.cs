@@ -14,7 +14,20 @@ public static class LedgerDesk
     internal static Result<T> Record<T>(Workbench bench, Func<LedgerStep, Result<T>> work)
         where T : notnull => bench.DryRun
             ? ForWriting(bench, ledger => ledger.Rehearse(Traced(bench, work)))
-            : With(bench.Folder, LedgerMode.Write, ledger => ledger.Record(Traced(bench, work)));
+            : With(bench.Folder, LedgerMode.Write, ledger => Told(bench, ledger, ledger.Record(Traced(bench, work))));
+
+    /// <summary>The same result, after which the bench knows which finished files are not in their places yet.</summary>
+    private static Result<T> Told<T>(Workbench bench, Ledger ledger, Result<T> result)
+        where T : notnull
+    {
+        if (result.Ok)
+        {
+            bench.Unmoved = [.. bench.Unmoved, .. ledger.Unmoved];
+            bench.Waiting = ledger.Waiting;
+        }
+
+        return result;
+    }
 
     /// <summary>The same work, after which the bench knows what it wrote and which places it took.</summary>
     private static Func<LedgerStep, Result<T>> Traced<T>(Workbench bench, Func<LedgerStep, Result<T>> work)

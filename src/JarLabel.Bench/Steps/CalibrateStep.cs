@@ -55,7 +55,7 @@ internal static class CalibrateStep
         var (bench, sheet, printer, measured) = (given.Bench, given.Get(Sheet), given.Get(Printer), given.Get(Measured));
         if (given.Get(Forget))
         {
-            return CalibrateSheet.Forget(bench, sheet, printer).Then<Outcome>(_ => new Outcome(CalibrationAnswer.Forgotten(sheet, printer)));
+            return CalibrateSheet.Forget(bench, sheet, printer).Then<Outcome>(_ => new Outcome(CalibrationAnswer.Forgotten(bench, sheet, printer)));
         }
 
         return measured.IsEmpty

@@ -74,7 +74,7 @@ internal static class StockSteps
             return faults;
         }
 
-        return LabelPress.Open(given.Bench).Then(press => press.Designs()).Then<Outcome>(designs => new Outcome(DesignAnswer.Of(designs, drawn)));
+        return LabelPress.Open(given.Bench).Then(press => press.Designs()).Then<Outcome>(designs => new Outcome(DesignAnswer.Of(given.Bench, designs, drawn)));
     }
 
     private static Result<Outcome> ShowPrinters(Values given)

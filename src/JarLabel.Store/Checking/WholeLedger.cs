@@ -43,9 +43,6 @@ internal static class WholeLedger
         }
     }
 
-    /// <summary>True when a ledger of so many events, by its id, is the one that ends here or goes on from here.</summary>
-    internal static bool ContinuesWhole(long count, string? id, EventTable alone) => id == alone.LedgerId && count >= alone.Count;
-
     private static long EndOf(Database database, string ledger) => new EventTable(database, ledger).All().Select(link => link.Row.Sequence).LastOrDefault();
 
     private static bool ListsFit(Database database, string ledger)

@@ -35,17 +35,25 @@ internal sealed class Backup(Database database, EventTable events, ShopFolder fo
         try
         {
             using var part = new PartFile(place.Real);
+            return Write(part, place);
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return ExchangeProblems.NotWritten(place.Path, DiskCause.Why(place.Path, fault));
+        }
+    }
+
+    private Result<BackupReport> Write(PartFile part, GuardedPlace place)
+    {
+        try
+        {
             database.Execute("VACUUM INTO $1", part.Path);
             part.Stream.FlushToDisk();
             return Seen(part.Path).Then<BackupReport>(seen => place.Receive(part.Path) is { } problem ? problem : Kept(seen with { File = place.Path }));
         }
         catch (SqliteException fault) when (StoreFaults.Told(fault, ledger) is { Code: not "JL410" })
         {
-            return ExchangeProblems.NotWritten(place.Path, fault.Message);
-        }
-        catch (Exception fault) when (StoreFaults.FromDisk(fault))
-        {
-            return ExchangeProblems.NotWritten(place.Path, fault.Message);
+            return ExchangeProblems.NotWritten(place.Path, DiskCause.Why(part.Path, fault));
         }
     }
 

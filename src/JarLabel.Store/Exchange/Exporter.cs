@@ -30,7 +30,7 @@ internal sealed class Exporter(EventTable events, ShopFolder folder)
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            return ExchangeProblems.NotWritten(place.Path, fault.Message);
+            return ExchangeProblems.NotWritten(place.Path, DiskCause.Why(place.Path, fault));
         }
     }
 

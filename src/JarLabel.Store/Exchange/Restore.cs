@@ -53,7 +53,7 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            return RestoreProblems.Stuck(folder.Ledger, fault.Message, aside);
+            return RestoreProblems.Stuck(folder.Ledger, DiskCause.Why(folder.Ledger, fault), aside);
         }
         catch (Exception fault) when (StoreFaults.Told(fault, source) is { } problem)
         {
@@ -86,7 +86,7 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
             }
 
             var events = new EventTable(alone, folder.Ledger);
-            if (standing.InOrder && WholeLedger.ContinuesWhole(standing.Events, standing.LedgerId, events))
+            if (standing.InOrder)
             {
                 return RestoreProblems.NothingToDo(folder.Ledger, standing.Events);
             }
@@ -117,9 +117,9 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
         {
             return RestoredCopy.Write(backup, part, source, reader, folder);
         }
-        catch (SqliteException fault) when (fault.SqliteErrorCode is raw.SQLITE_FULL or raw.SQLITE_IOERR && StoreFaults.Told(fault, folder.Ledger) is { } problem)
+        catch (SqliteException fault) when (fault.SqliteErrorCode is raw.SQLITE_FULL or raw.SQLITE_IOERR)
         {
-            throw new LedgerFault(problem);
+            throw new LedgerFault(DiskCause.Told(folder.Ledger, fault, part.Path));
         }
     }
 

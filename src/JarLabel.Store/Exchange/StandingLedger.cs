@@ -20,8 +20,7 @@ internal sealed class StandingLedger : IDisposable
         Exists = File.Exists(file);
         if (held is not null && LedgerDoor.RefusalOrDamage(held, ledger) is null)
         {
-            Look(new EventTable(held, ledger));
-            InOrder = !(LeftLog.Stands(file) && LeftLog.IsDisowned(file)) && WholeLedger.IsWhole(held, ledger);
+            Look(held, file, ledger);
         }
     }
 
@@ -31,8 +30,8 @@ internal sealed class StandingLedger : IDisposable
     /// <summary>True when a log lay beside it.</summary>
     internal bool HasLog { get; }
 
-    /// <summary>True when it is a whole ledger, its log included.</summary>
-    internal bool InOrder { get; }
+    /// <summary>True when it is a whole ledger, and its log goes on from it.</summary>
+    internal bool InOrder { get; private set; }
 
     /// <summary>Whose it is; null when it does not say.</summary>
     internal string? LedgerId { get; private set; }
@@ -75,6 +74,20 @@ internal sealed class StandingLedger : IDisposable
     }
 
     public void Dispose() => held?.Dispose();
+
+    /// <summary>With the log of another ledger it is not looked at: that would count what never happened here.</summary>
+    private void Look(Database both, string file, string ledger)
+    {
+        using var alone = Database.OpenAlone(file);
+        if (LeftLog.Stands(file) && (LeftLog.IsDisowned(file) || !WholeLedger.Continues(both, alone, ledger)))
+        {
+            Look(new EventTable(alone, ledger));
+            return;
+        }
+
+        Look(new EventTable(both, ledger));
+        InOrder = WholeLedger.IsWhole(both, ledger);
+    }
 
     private void Look(EventTable events)
     {

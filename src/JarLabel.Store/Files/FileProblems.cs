@@ -23,6 +23,8 @@ internal static class FileProblems
 
     internal const string TooLarge = "the system lets no file here grow this large (\"ulimit -f\").";
 
+    internal const string DiskFull = "the disk is full.";
+
     internal static string OfKind(FileKind kind) => kind switch
     {
         FileKind.Folder => "This is a folder.",

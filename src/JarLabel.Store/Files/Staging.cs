@@ -18,6 +18,9 @@ internal sealed class Staging(ShopFolder folder, Database database)
     /// <summary>What could not be put in its place by the last <see cref="MoveStaged"/>.</summary>
     internal List<Problem> Unmoved { get; } = [];
 
+    /// <summary>What of earlier steps <see cref="SettlePending"/> could still not put in its place.</summary>
+    internal List<Problem> Waiting { get; } = [];
+
     /// <summary>Writes a file beside its place and enters it; throws a <see cref="LedgerFault"/> when it cannot be written.</summary>
     /// <param name="path">Where it belongs.</param>
     /// <param name="kind">What it is.</param>
@@ -41,7 +44,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            throw new LedgerFault(StoreProblems.FileNotWritten(place.Path, fault.Message));
+            throw new LedgerFault(StoreProblems.FileNotWritten(place.Path, DiskCause.Why(place.Path, fault)));
         }
     }
 
@@ -57,7 +60,11 @@ internal sealed class Staging(ShopFolder folder, Database database)
         foreach (var file in staged)
         {
             // A second file for the same place finds the first one there, and not what the guard saw.
-            if (TryMove(moved.Exists(before => before.Place == file.Place) ? file with { Guarded = null } : file))
+            if (Move(moved.Exists(before => before.Place == file.Place) ? file with { Guarded = null } : file) is { } why)
+            {
+                Unmoved.Add(StoreProblems.FileNotMoved(file.Place, file.Part, why));
+            }
+            else
             {
                 moved.Add(file);
             }
@@ -97,6 +104,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
     /// <summary>Finishes what earlier writers recorded and did not move; inside a write transaction only.</summary>
     internal void SettlePending()
     {
+        Waiting.Clear();
         if (AnyPending())
         {
             Pending().ForEach(Settle);
@@ -172,26 +180,23 @@ internal sealed class Staging(ShopFolder folder, Database database)
         return new StagedFile(folder.Shortened(place), Convert.ToHexStringLower(hash), length);
     }
 
-    private bool TryMove(PendingFile file)
+    /// <summary>Puts a file in its place; why it could not, or null when it is there.</summary>
+    private string? Move(PendingFile file)
     {
         try
         {
-            return Found(file).Then<GuardedPlace>(place => place.Receive(file.Part) is { } problem ? problem : place).TryGet(out _, out var problems) || Waits(file, problems[0].Message);
+            return Found(file).Then<GuardedPlace>(place => place.Receive(file.Part) is { } problem ? problem : place).TryGet(out _, out var problems) ? null : problems[0].Message;
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            return Waits(file, fault.Message);
+            return Sentence(fault.Message);
         }
     }
 
+    private static string Sentence(string said) => said.EndsWith('.') ? said : said + ".";
+
     /// <summary>The place as the guard saw it. Of a step that a killed writer left only this is known: the guard had let it through.</summary>
     private Result<GuardedPlace> Found(PendingFile file) => file.Guarded ?? guard.Look(file.Place, OwnKind.None, force: true);
-
-    private bool Waits(PendingFile file, string why)
-    {
-        Unmoved.Add(StoreProblems.FileNotMoved(file.Place, file.Part, why));
-        return false;
-    }
 
     private List<PendingFile> Pending() => database.List(
         "SELECT file, path, part, sha256 FROM pending_files JOIN files ON id = file ORDER BY file",
@@ -204,7 +209,11 @@ internal sealed class Staging(ShopFolder folder, Database database)
             DurableFile.DeleteQuietly(file.Part);
             Forget(file);
         }
-        else if (TryMove(file))
+        else if (Move(file) is { } why)
+        {
+            Waiting.Add(StoreProblems.FileStillWaits(file.Place, file.Part, why));
+        }
+        else
         {
             Forget(file);
         }

@@ -57,7 +57,7 @@ public static class CalibrationFile
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            return StoreProblems.SettingsNotWritten(folder.Calibrations, fault.Message);
+            return StoreProblems.SettingsNotWritten(folder.Calibrations, DiskCause.Why(folder.Calibrations, fault));
         }
     }));
 

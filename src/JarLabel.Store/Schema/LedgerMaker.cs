@@ -30,7 +30,7 @@ internal static class LedgerMaker
         }
         catch (IOException fault) when (File.Exists(aside))
         {
-            return StoreFaults.DiskIsFull(fault) ? StoreProblems.DiskFull(folder.Ledger) : StoreProblems.DiskFails(folder.Ledger, fault.Message);
+            return DiskCause.Told(folder.Ledger, fault, aside);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {

@@ -71,7 +71,7 @@ public static class ShopSettingsFile
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
-            return StoreProblems.SettingsNotWritten(folder.Settings, fault.Message);
+            return StoreProblems.SettingsNotWritten(folder.Settings, DiskCause.Why(folder.Settings, fault));
         }
     }
 

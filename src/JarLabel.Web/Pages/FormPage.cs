@@ -43,7 +43,7 @@ internal static class FormPage
         $"""<p><a href="/J/{history.Jar.Number}">{JarTitle.Of(history.Jar, scene.Bench.Catalog)}</a>; holds {JarParts.Holds(scene.Bench, history.Jar)}</p>""");
 
     private static Markup Summary(FormScene scene, IReadOnlyList<Field> fields) => Html.If(scene.Problems.Count > 0, () => Html.Of(
-        $"""<div class="warn" role="alert">{ProblemPage.Nothing(scene.Problems)}{scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))).Select(ProblemPage.Line)}{Marked(scene, fields)}</div>"""));
+        $"""<div class="warn" role="alert">{ProblemPage.Nothing}{scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))).Select(ProblemPage.Line)}{Marked(scene, fields)}</div>"""));
 
     private static Markup Marked(FormScene scene, IReadOnlyList<Field> fields) => Html.All(fields
         .Where(field => scene.Problems.Any(problem => Is(field, problem)))

@@ -5,8 +5,6 @@ namespace JarLabel.Web.Pages;
 /// <summary>What is wrong, with the same codes and words as on the command line.</summary>
 internal static class ProblemPage
 {
-    private const string FileWaits = "JL417";
-
     /// <summary>A page of problems.</summary>
     /// <param name="problems">The problems.</param>
     /// <param name="back">The way back; null for the list of jars.</param>
@@ -17,14 +15,13 @@ internal static class ProblemPage
             $"""
             <h1>{(looking ? "This is not here" : "This could not be done")}</h1>
             {List(looking ? problems.Select(problem => problem with { Where = null }) : problems)}
-            {(looking ? default : Nothing(problems))}
+            {(looking ? default : Nothing)}
             <p class="do"><a class="go" href="{back ?? "/"}">{(back is null ? "All jars" : "Back")}</a></p>
             """),
         Frame.Served);
 
-    /// <summary>Says that nothing was recorded, unless the problem is only that a recorded step's file waits for its place.</summary>
-    internal static Markup Nothing(IReadOnlyList<Problem> problems) =>
-        Html.If(problems.All(problem => problem.Code != FileWaits), () => Html.Own("<p>Nothing was recorded.</p>"));
+    /// <summary>What a problem means for the ledger.</summary>
+    internal static Markup Nothing => Html.Own("<p>Nothing was recorded.</p>");
 
     internal static Markup List(IEnumerable<Problem> problems) => Html.All(problems.Select(One));
 

@@ -80,6 +80,7 @@ public sealed class FileGuardTests : IDisposable
             return 1;
         }).Require();
         Assert.Equal("JL417", ledger.Unmoved.Single().Code);
+        Assert.Empty(ledger.Waiting);
         Assert.Equal("Dear customer", File.ReadAllText(place));
         File.Delete(place);
         BenchWork.Mix(ledger).Require();

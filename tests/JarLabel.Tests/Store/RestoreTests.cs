@@ -46,6 +46,27 @@ public sealed class RestoreTests
         Assert.Equal("JL458", Put(shop.Folder, shop.Folder.Ledger).Problems.Single().Code);
     }
 
+    /// <summary>The log of another shop holds every list and not the page that says whose it is: the two together look like a whole ledger.</summary>
+    [Theory]
+    [InlineData(1, 3)]
+    [InlineData(2, 1)]
+    [InlineData(2, 4)]
+    public void The_log_of_another_shop_is_moved_aside_as_the_problem_advises(int jars, int logged)
+    {
+        using var shop = new CrashedShop(jars, logged);
+        using var other = new TempShop();
+        using (var ledger = other.Open())
+        {
+            BenchWork.Mix(ledger, keeps: 500).Require();
+        }
+
+        File.Copy(other.Folder.Ledger, shop.Folder.Ledger, overwrite: true);
+        Assert.Equal("JL452", shop.Refused(LedgerMode.Write));
+        var report = Restore.Do(shop.Folder, new RestoreWish(shop.Folder.Ledger, new DateTime(2026, 3, 9)), new PlainJars()).Require();
+        Assert.EndsWith("-wal", report.Aside[0], StringComparison.Ordinal);
+        Assert.Equal(1, shop.LastJar());
+    }
+
     [Fact]
     public void A_ledger_that_is_in_order_is_only_replaced_when_that_is_said_and_its_numbers_stay_given()
     {
