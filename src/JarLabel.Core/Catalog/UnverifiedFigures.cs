@@ -63,7 +63,7 @@ public static class UnverifiedFigures
 
     /// <summary>What is not known of the rules themselves.</summary>
     public static IEnumerable<string> Of(RuleSet rules) => rules == RuleSet.Osha
-        ? ["29 CFR 1910.1200 of 2024: limits and label words of appendices A, B and C were read in the text of 2012, of the text of 2024 only its body, the corrections of 9 October 2024 and quotations"]
+        ? ["29 CFR 1910.1200 as amended in 2024: limits and label words of appendices A, B and C were read in the text of 2012; of the amended text only the section itself, the corrections of 9 October 2024 and quotations were read"]
         : [];
 
     /// <summary>What a hazard class says on a label, and the limits that lead to it.</summary>

@@ -42,7 +42,8 @@ public static class LabelRules
     {
         yield return new("29 CFR 1910.1200(f)(6)", Missing(
             (shown.Identified, "a name"),
-            (shown.Has("signal") || shown.Has("hazards") || shown.PictogramSide is not null, "words, pictures or symbols that tell the hazards")));
+            // A bare signal word says how bad it is, not what: it tells no hazard.
+            (shown.Has("hazards") || shown.PictogramSide is not null, "words, pictures or symbols that tell the hazards")));
         if (capacity <= Small)
         {
             yield return new("29 CFR 1910.1200(f)(12)", capacity <= Smallest ? Missing((shown.Identified, "a name")) : Missing(
@@ -61,12 +62,12 @@ public static class LabelRules
                 (shown.Says(PoisonWords.Words[0]), "the word \"poison\""),
                 (shown.HasAll("poison"), "the poison wording for methanol")));
             yield return new("16 CFR 1500.3(b)(14), household liquids", Missing(
-                (shown.Has("contents"), "methanol by its name"),
+                (shown.Says("contents", "methanol"), "methanol by its name"),
                 (shown.HasAll("hazards"), "every principal hazard"),
                 (shown.Has("precautions"), "precautions"),
                 (shown.Has("firstAid"), "first aid"),
                 (shown.Has("lid"), "\"keep out of the reach of children\""),
-                (shown.Has("owner"), "the maker's name and place")));
+                (shown.HasPlace, "the maker's name and place of business")));
         }
     }
 

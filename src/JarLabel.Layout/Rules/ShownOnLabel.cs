@@ -12,6 +12,9 @@ internal sealed class ShownOnLabel
     /// <summary>Everything that the rules call label text.</summary>
     private static readonly string[] Legal = ["signal", "poison", "hazards", "precautions", "contents", "owner", "moreOnCard", "lid", "firstAid"];
 
+    /// <summary>Words before a number or an address of mail.</summary>
+    private static readonly string[] Reaching = ["tel", "telephone", "phone", "mobile", "call", "mail", "email", "e-mail"];
+
     private const string SymbolsKey = "*symbols", SkullKey = "*skull";
 
     private readonly LabelText text;
@@ -66,6 +69,19 @@ internal sealed class ShownOnLabel
 
     /// <summary>True when some text says so.</summary>
     internal bool Says(string words) => marks.SelectMany(box => box).OfType<TextMark>().Any(mark => mark.Text.Contains(words, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>True when this box says so, on one line or broken over several.</summary>
+    internal bool Says(string key, string words) =>
+        string.Join(' ', marks[key].OfType<TextMark>().Select(mark => mark.Text)).Contains(words, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>True when the maker's name is printed with something that can be a place; a telephone number or an address of mail is none.</summary>
+    internal bool HasPlace => text.Words.GetValueOrDefault("owner") is { Count: > 1 } owner
+        && Says("owner", owner[0])
+        && owner[0].Replace(owner[^1], "", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries).Any(IsOfAPlace);
+
+    private static bool IsOfAPlace(string word) => word.Count(char.IsLetter) > 1
+        && !word.Contains('@', StringComparison.Ordinal)
+        && !Reaching.Contains(word.TrimEnd('.', ':', ','), StringComparer.OrdinalIgnoreCase);
 
     private IEnumerable<(double X, double Y, double Scale)> Pictograms => marks[SymbolsKey].OfType<PathMark>().Select(path => (path.X, path.Y, path.Scale)).Distinct();
 

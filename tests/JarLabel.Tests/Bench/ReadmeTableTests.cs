@@ -26,7 +26,7 @@ public class ReadmeTableTests
     }
 
     [Fact]
-    public void The_readme_is_for_a_newcomer() => Assert.InRange(new FileInfo(File).Length, 1, 12_000);
+    public void The_readme_is_for_a_newcomer() => Assert.InRange(new FileInfo(File).Length, 1, 10_240);
 
     private static string Row(string word) => StepTable.About(word) is { } about
         ? $"| `{word} {string.Join("\\|", StepTable.Under(word).Select(step => step.Verb.Split(' ')[1]))}` | {about} |"

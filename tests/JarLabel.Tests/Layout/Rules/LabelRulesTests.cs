@@ -42,6 +42,31 @@ public class LabelRulesTests
     public void Every_design_meets_the_workplace_rule(string design) =>
         Assert.Contains("29 CFR 1910.1200(f)(6)", Report(design, "typical", RuleSet.Osha, 0.5).Satisfies);
 
+    // (f)(6)(ii): words, pictures or symbols with "at least general information" on the hazards. A signal word alone has none.
+    [Theory, Cites(References.Osha1200, "(f)(6)(ii)")]
+    [InlineData("tag")]
+    [InlineData("lid")]
+    public void A_signal_word_alone_does_not_meet_the_workplace_rule(string design)
+    {
+        var report = Report(design, "typical", RuleSet.Osha, 0.5);
+        Assert.DoesNotContain("29 CFR 1910.1200(f)(6)", report.Satisfies);
+        Assert.Contains(report.Lacks, lack => lack.StartsWith("29 CFR 1910.1200(f)(6):", StringComparison.Ordinal) && lack.Contains("that tell the hazards", StringComparison.Ordinal));
+    }
+
+    // 16 CFR 1500.3(b)(14)(i): name and place of business, and the common name of what contributes substantially to the hazard.
+    [Theory, Cites(References.Cfr16, "1500.3(b)(14)(i)")]
+    [InlineData("Alder Lane Lutherie", true)]
+    [InlineData("Alder Lane Lutherie · tel. 555 0100", true)]
+    [InlineData("Alder Lane Lutherie · 4 Alder Lane, Millbrook", false)]
+    public void A_household_label_wants_the_place_of_the_maker(string owner, bool lacks) =>
+        Assert.Equal(lacks, Household(owner, "methanol 30 %").Contains("place of business", StringComparison.Ordinal));
+
+    [Theory, Cites(References.Cfr16, "1500.3(b)(14)(i)")]
+    [InlineData("denatured alcohol", true)]
+    [InlineData("methanol 30 %", false)]
+    public void A_household_label_wants_methanol_by_its_name(string contents, bool lacks) =>
+        Assert.Equal(lacks, Household("Alder Lane Lutherie", contents).Contains("methanol by its name", StringComparison.Ordinal));
+
     // (f)(12): up to 100 mL name, pictograms, signal word, maker, and a line about the outer package, which our labels do not have; to 3 mL the name alone.
     [Theory, Cites(References.Osha1200, "(f)(12)")]
     [InlineData(0.003, true, false)]
@@ -106,6 +131,19 @@ public class LabelRulesTests
         var report = Report("card", "typical", RuleSet.Clp, 0.5, blackOnly);
         Assert.Equal(blackOnly, report.Lacks.Any(lack => lack.Contains("asks for colour", StringComparison.Ordinal)));
         Assert.Equal(!blackOnly, report.Satisfies.Contains("CLP Annex I 1.2.1.1, red frames"));
+    }
+
+    private static string Household(string owner, string contents)
+    {
+        var (design, sample, ruler) = (LayoutFiles.Design("card"), SampleLabels.For("card")["longest"], new SkiaRuler());
+        string[] owners = owner.Contains('·', StringComparison.Ordinal) ? [owner, "Alder Lane Lutherie"] : [owner];
+        var text = sample with
+        {
+            Words = new Dictionary<string, IReadOnlyList<string>>(sample.Words, StringComparer.Ordinal) { ["owner"] = owners, ["contents"] = [contents] },
+            Lists = sample.Lists.Where(list => list.Key != "contents").ToDictionary(StringComparer.Ordinal),
+        };
+        var label = Composer.Place(text, design, new LabelArea(design.Shape, 0, 0, design.Width, design.Height, 300), ruler).Require();
+        return string.Concat(LabelRules.Of(label, text, null, RuleSet.Osha, ruler).Lacks.Where(lack => lack.StartsWith("16 CFR 1500.3(b)(14)", StringComparison.Ordinal)));
     }
 
     private static bool Lacks(LabelRuleReport report, string rule) => report.Lacks.Any(lack => lack.StartsWith(rule + ":", StringComparison.Ordinal));
