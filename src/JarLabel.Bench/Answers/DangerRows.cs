@@ -3,7 +3,7 @@ using JarLabel.Core.Labels;
 
 namespace JarLabel.Bench.Answers;
 
-/// <summary>What is dangerous about a liquid, in rows: signal word and hazards, poison, and where methanol counts the first aid.</summary>
+/// <summary>What is dangerous about a liquid, in rows: signal word and hazards, poison, where methanol counts the first aid, the lid.</summary>
 internal static class DangerRows
 {
     internal static IEnumerable<(string, string?)> Of(Workbench bench, HazardAssessment hazards) =>
@@ -11,5 +11,6 @@ internal static class DangerRows
         .. hazards.StatementTexts(bench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text)),
         .. hazards.PoisonWording ? [("poison", PoisonWords.Text)] : Array.Empty<(string, string?)>(),
         .. hazards.MethanolCounts ? FirstAidWords.Of(hazards, bench.Settings.PoisonCenter).Select((text, i) => (i == 0 ? "first aid" : "", (string?)text)) : [],
+        .. ChildResistantLid.WantedOn(hazards) ? [("lid", "child-resistant, and locked away from children")] : Array.Empty<(string, string?)>(),
     ];
 }

@@ -60,8 +60,13 @@ internal static class JarAnswer
         var jar = outcome.History.Jar;
         var screen = Begin(bench, jar)
             .Rows([("state", StateWords.Of(jar.StateAt(bench.Now))), ("shelf", jar.Shelf), .. Recipe(bench, jar), .. Keeping(jar), ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
-            .Gap().Rows(HazardRows(bench, outcome.Hazards))
-            .Gap().Rows(outcome.History.Events.Select(e => (DateWords.Of(e.Event.At), HistoryWords.Of(e.Event))));
+            .Gap().Rows(HazardRows(bench, outcome.Hazards));
+        if (jar.OnShelf && JarTables.Thinning(jar) is { Count: > 1 } thinning)
+        {
+            screen.Gap().Table([thinning[0][0], .. thinning[0].Skip(1).Select(name => " " + name)], [.. thinning.Skip(1)]);
+        }
+
+        screen.Gap().Rows(outcome.History.Events.Select(e => (DateWords.Of(e.Event.At), HistoryWords.Of(e.Event))));
         return With(bench, outcome, screen.Next(jar.OnShelf ? $"jarlabel label {jar.Number.Value}" : "jarlabel shelf"), history: true);
     }
 
@@ -103,7 +108,7 @@ internal static class JarAnswer
     private static (string, string?) MovedRow(WrittenLabel label) => label.Rules.MovedToCard.Count switch
     {
         0 => ("", null),
-        var moved when label.Event.Design == Cards.Design => (Cards.LeftOut, $"{moved} that had no room; \"jarlabel jar\" tells the whole history, job and note"),
+        var moved when label.Event.Design == Cards.Design => (Cards.LeftOut, $"{moved} that had no room; \"jarlabel jar\" tells the thinning, the whole history, job and note"),
         var moved => ("on the card", $"{moved} that had no room here; \"jarlabel card\" prints them"),
     };
 

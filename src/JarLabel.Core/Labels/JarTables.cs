@@ -5,7 +5,7 @@ using UnitsNet;
 namespace JarLabel.Core.Labels;
 
 /// <summary>The tables of a jar's label and card.</summary>
-internal static class JarTables
+public static class JarTables
 {
     /// <summary>The cuts that jobs ask for: wash coat, sealer, padding, bodying, build. Common practice.</summary>
     private static readonly double[] CommonCuts = [0.5, 1, 1.5, 2, 3];
@@ -40,7 +40,7 @@ internal static class JarTables
         ];
 
     /// <summary>What to add to come to the common weaker cuts, under a line that names the columns; empty when there is none weaker.</summary>
-    internal static IReadOnlyList<IReadOnlyList<string>> Thinning(Jar jar) => jar.Contents.Cut is not { } from
+    public static IReadOnlyList<IReadOnlyList<string>> Thinning(Jar jar) => (jar ?? throw new ArgumentNullException(nameof(jar))).Contents.Cut is not { } from
         ? []
         : Headed([.. CommonCuts.Where(c => c < from.PoundsPerUsGallon * 0.97).Select(c => Thin(from, PoundCut.FromPoundsPerUsGallon(c), jar.Contents.Liquid))]);
 

@@ -35,14 +35,19 @@ internal static class JarPage
                 {JarParts.Headline(bench, history)}
                 {ProblemPage.Cautions(scanned.Jar.Cautions.Where(c => !IsOnTop(scanned, c)))}
                 {(still ? JarParts.Kept(bench) : JarParts.Buttons(jar))}
+                {Html.If(AidComesFirst(hazards), () => Html.Of($"""<section class="warn" aria-labelledby="aid"><h2 id="aid">First aid</h2>{JarParts.List(FirstAidWords.Of(hazards, bench.Settings.PoisonCenter))}</section>"""))}
                 <div class="two">
-                <div>{JarParts.Recipe(bench, jar)}{Html.If(jar.OnShelf, () => Html.Of($"{JarParts.Thinning(text)}{JarParts.Dates(jar, text)}"))}{JarParts.Jobs(bench, history)}{JarParts.History(history)}</div>
+                <div>{JarParts.Recipe(bench, jar)}{Html.If(jar.OnShelf, () => Html.Of($"{JarParts.Thinning(text)}{JarParts.Dates(jar, text)}"))}</div>
                 <div>{Hazards(bench, hazards, text)}</div>
+                <div>{JarParts.Jobs(bench, history)}{JarParts.History(history)}</div>
                 </div>
                 """),
             nav,
             head: head);
     }
+
+    /// <summary>Of what can poison, whom to call stands before everything that can wait.</summary>
+    private static bool AidComesFirst(HazardAssessment hazards) => hazards.PoisonWording || hazards.MethanolCounts;
 
     /// <summary>A label that is out of date, because the jar is another by now or keeps otherwise, and a jar that is gone, are told before
     /// anything else.</summary>
@@ -59,7 +64,7 @@ internal static class JarPage
         <div class="signs">{Pictograms.Of(hazards.Pictograms)}</div>
         {JarParts.List(hazards.StatementTexts(bench.Catalog))}
         {Html.If(hazards.PoisonWording, () => Html.Of($"<div class=\"signs\">{Pictograms.Of([PoisonWords.Sign])}</div><p class=\"warn\">{PoisonWords.Text}</p>"))}
-        {Listed("First aid", FirstAidWords.Of(hazards, bench.Settings.PoisonCenter))}
+        {Listed("First aid", AidComesFirst(hazards) ? [] : FirstAidWords.Of(hazards, bench.Settings.PoisonCenter))}
         {Listed("Precautions", text?.Lists["precautions"] ?? [])}
         {Listed("At the bench", text?.Lists["handling"] ?? hazards.Doubts)}
         </section>

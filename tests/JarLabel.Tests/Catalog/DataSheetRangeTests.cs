@@ -112,4 +112,17 @@ public class DataSheetRangeTests
 
     private static JarLabel.Core.Result<ShopCatalog> Load(string contains) => ShopCatalog.Load([("solvents.json", (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(
         $$"""[{ "id": "own", "name": "own", "shortName": "own", "contains": [{{contains}}], "source": "practice" }]"""))]);
+
+    /// <summary>Shares that a label prints add up to all there is.</summary>
+    [Theory, CommonPractice]
+    [InlineData("denatured-sda3a")]
+    [InlineData("ethanol-95")]
+    [InlineData("isopropanol-91")]
+    public void Printed_shares_of_a_known_composition_add_up_to_100(string id)
+    {
+        var solvent = Ours.Solvents.Find(id)!;
+        var printed = ContentsWords.Of(solvent, MixtureClassifier.Classify(solvent.Compositions, RuleSet.Osha, Ours));
+        var shares = System.Text.RegularExpressions.Regex.Matches(printed, "([0-9.]+) %").Select(m => decimal.Parse(m.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal(100m, shares.Sum());
+    }
 }

@@ -1,5 +1,9 @@
 using JarLabel.Bench.Changing;
+using JarLabel.Bench.Mixing;
 using JarLabel.Core.Jars;
+using JarLabel.Core.Mixing;
+using JarLabel.Core.Quantities;
+using UnitsNet;
 
 namespace JarLabel.Tests.Web;
 
@@ -21,6 +25,23 @@ public sealed class JarPageTests : IDisposable
         Assert.Contains("1½ lb cut Garnet in ethanol 95 %", page.Seen, StringComparison.Ordinal);
         Assert.Contains("still dissolving", page.Seen, StringComparison.Ordinal);
         Assert.DoesNotContain("Out-of-date", page.Seen, StringComparison.Ordinal);
+    }
+
+    /// <summary>Whoever has drunk of it is helped at the first glance, not after the history.</summary>
+    [Fact]
+    public async Task Of_a_jar_that_can_poison_first_aid_comes_before_recipe_and_history()
+    {
+        var bench = shop.Bench();
+        MixJar.Do(bench, new MixRequest(
+            bench.Catalog.Grades.Named("garnet").Require(),
+            bench.Catalog.Solvents.Named("denatured-unknown").Require(),
+            new Order(CutText.Read("1.5", "").Require(), VolumeText.Read("350 mL", "").Require()),
+            new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)))).Require();
+        var page = (await shop.Get("/J/2-7")).Seen;
+        var (aid, recipe, history) = (page.IndexOf("First aid", StringComparison.Ordinal), page.IndexOf("What is in it", StringComparison.Ordinal), page.IndexOf("What happened", StringComparison.Ordinal));
+        Assert.True(aid > 0 && aid < recipe && recipe < history, page);
+        Assert.Contains("1-800-222-1222", page[aid..recipe], StringComparison.Ordinal);
+        Assert.Equal(aid, page.LastIndexOf("First aid", StringComparison.Ordinal));
     }
 
     [Fact]
