@@ -28,8 +28,11 @@ public static class BlendJars
         All(parts.Select(p => Pour.Of(bench, new Recorder(step, p.Jar), p.Amount, "JAR"))).Then(pours => Begin(bench, pours, into).Then(begun =>
         {
             var recorder = Recorder.ForNewJar(step);
-            return finish.Record(recorder, begun, into.Label, [.. pours.SelectMany(p => BatchCautions.OfState(p.Jar.StateAt(bench.Now))).Distinct()])
-                .Then(outcome => All(pours.Select(p => p.Out(bench, recorder.Jar))).Then<BenchOutcome>(_ => outcome));
+            return finish.Record(recorder, begun, into.Label, [.. pours.SelectMany(p => BatchCautions.OfState(p.Jar.StateAt(bench.Now))).Distinct()], goesOn: true)
+                .Then(outcome => All(pours.Select(p => p.Out(bench, recorder.Jar))).Then<BenchOutcome>(left => outcome with
+                {
+                    Cautions = [.. outcome.Cautions, .. finish.OfShelves(step, [.. left.Select(history => history.Jar)], [outcome.History.Jar])],
+                }));
         }));
 
     private static Result<Blended> Begin(Workbench bench, IReadOnlyList<Pour> pours, NewJar into)

@@ -41,13 +41,19 @@ public static class DecantJar
             made.Add(outcome);
         }
 
-        return from.History.Then<BenchOutcome>(left => new BenchOutcome(left, Labels.JarWords.Hazards(bench, left.Jar), null, made[0].Cautions) { Made = made });
+        if (!from.History.TryGet(out var left, out var faults))
+        {
+            return faults;
+        }
+
+        var shelves = finish.OfShelves(from.Step, [left.Jar], [.. made.Select(one => one.History.Jar)]);
+        return new BenchOutcome(left, Labels.JarWords.Hazards(bench, left.Jar), null, [.. made.SelectMany(one => one.Cautions).Concat(shelves).Distinct()]) { Made = made };
     }
 
     private static Result<BenchOutcome> Fill(Workbench bench, Pour pour, NewJar into, Finish finish) => Begin(bench, pour, into).Then(begun =>
     {
         var recorder = Recorder.ForNewJar(pour.From.Step);
-        return finish.Record(recorder, begun, into.Label).Then(outcome => pour.Out(bench, recorder.Jar).Then<BenchOutcome>(_ => outcome));
+        return finish.Record(recorder, begun, into.Label, goesOn: true).Then(outcome => pour.Out(bench, recorder.Jar).Then<BenchOutcome>(_ => outcome));
     });
 
     private static Result<Decanted> Begin(Workbench bench, Pour pour, NewJar into)

@@ -5,6 +5,7 @@ using JarLabel.Bench.Recording;
 using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Jars;
+using JarLabel.Store;
 
 namespace JarLabel.Bench.Changing;
 
@@ -19,16 +20,49 @@ internal sealed class Finish(Workbench bench, LabelWriter labels)
     /// <param name="happened">The event.</param>
     /// <param name="choice">The label wanted where one is due; null for none.</param>
     /// <param name="first">Cautions from before the event.</param>
-    internal Result<BenchOutcome> Record(Recorder recorder, JarEvent happened, LabelChoice? choice, IReadOnlyList<Problem>? first = null) =>
-        Drawing.Take(recorder.Step, recorder.Jar, happened).Then(_ => recorder.Append(happened)).Then(history => LearnedDates.Mark(bench, recorder.Step, history)).Then(history =>
+    /// <param name="goesOn">True when more jars change in the same step, so that the shelf is looked at in its end.</param>
+    internal Result<BenchOutcome> Record(Recorder recorder, JarEvent happened, LabelChoice? choice, IReadOnlyList<Problem>? first = null, bool goesOn = false)
+    {
+        if (!Drawing.Take(recorder.Step, recorder.Jar, happened).TryGet(out _, out var faults) || !recorder.Append(happened).TryGet(out _, out faults))
         {
-            var hazards = JarWords.Hazards(bench, history.Jar);
-            var plain = new BenchOutcome(history, hazards, null, [.. recorder.Step.Cautions, .. bench.ClockBehind is { } clock ? [clock] : (Problem[])[], .. first ?? [], .. JarCautions.Of(bench, history.Jar, hazards), .. LearnedDates.Cautions(history.Jar, history.IsLabelled), .. TestCautions.Of(history, happened)]) { Step = happened };
-            var outcome = happened is IBeginning or Thinned or Moved
-                ? plain with { Cautions = [.. plain.Cautions, .. ShelfCautions.With(bench, recorder.Step, plain)] }
-                : plain;
-            return choice is not null && (happened.ChangesContents || recorder.Redated) && history.Jar.OnShelf
-                ? labels.Write(recorder, history, hazards, choice).Then<BenchOutcome>(label => outcome with { Label = label, Cautions = [.. outcome.Cautions, .. LabelCautions.Of(history)] })
-                : outcome;
-        });
+            return faults;
+        }
+
+        if (!Dated(recorder, happened, choice).TryGet(out var history, out faults))
+        {
+            return faults;
+        }
+
+        var hazards = JarWords.Hazards(bench, history.Jar);
+        WrittenLabel? label = null;
+        if (choice is not null && (happened.ChangesContents || recorder.Redated) && history.Jar.OnShelf && !labels.Write(recorder, history, hazards, choice).TryGet(out label, out faults))
+        {
+            return faults;
+        }
+
+        var outcome = new BenchOutcome(history, hazards, label, []) { Step = happened };
+        return outcome with { Cautions = [.. Cautions(recorder, outcome, first ?? []), .. goesOn ? [] : OfShelf(recorder, outcome), .. label is null ? [] : LabelCautions.Of(history)] };
+    }
+
+    /// <summary>What to say of the shelves when several jars changed in one step.</summary>
+    internal IReadOnlyList<Problem> OfShelves(LedgerStep step, IReadOnlyList<Jar> changed, IReadOnlyList<Jar> made) =>
+        [.. made.Select(jar => jar.Shelf).Distinct().SelectMany(shelf => ShelfCautions.With(bench, step, shelf, [.. changed, .. made]))];
+
+    /// <summary>A jar that gets a label gets the sooner dates that the shop's tests say on it.</summary>
+    private Result<JarHistory> Dated(Recorder recorder, JarEvent happened, LabelChoice? choice) => choice is not null && happened.ChangesContents && happened is not Mixed
+        ? recorder.History.Then(history => history.Jar.OnShelf ? recorder.Redate(bench, later: false) : LearnedDates.Mark(bench, recorder.Step, history))
+        : recorder.History.Then(history => LearnedDates.Mark(bench, recorder.Step, history));
+
+    private IEnumerable<Problem> Cautions(Recorder recorder, BenchOutcome outcome, IReadOnlyList<Problem> first) =>
+    [
+        .. recorder.Step.Cautions,
+        .. bench.ClockBehind is { } clock ? [clock] : Array.Empty<Problem>(),
+        .. first,
+        .. JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards),
+        .. LearnedDates.Cautions(outcome.History.Jar, outcome.History.IsLabelled),
+        .. TestCautions.Of(outcome.History, outcome.Step!),
+    ];
+
+    private IEnumerable<Problem> OfShelf(Recorder recorder, BenchOutcome outcome) =>
+        outcome.Step is IBeginning or Thinned or Moved ? ShelfCautions.With(bench, recorder.Step, outcome) : [];
 }

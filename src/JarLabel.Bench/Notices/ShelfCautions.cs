@@ -42,15 +42,20 @@ public static class ShelfCautions
         With(bench, view, outcome.History.Jar.Shelf, [outcome.History.Jar]);
 
     /// <summary>For the shelf that several jars were just put on; the ledger's list does not have them yet.</summary>
-    internal static IEnumerable<Problem> With(Workbench bench, LedgerView view, string shelf, IReadOnlyList<Jar> added)
+    /// <param name="bench">The shop.</param>
+    /// <param name="view">The ledger.</param>
+    /// <param name="shelf">The shelf.</param>
+    /// <param name="changed">The jars as they are now, in place of what the ledger's list says of them; those that stand elsewhere do not count.</param>
+    internal static IEnumerable<Problem> With(Workbench bench, LedgerView view, string shelf, IReadOnlyList<Jar> changed)
     {
         var bottles = Bottles(view);
+        Jar[] added = [.. changed.Where(jar => jar.OnShelf && jar.Shelf == shelf)];
         if (!MayPass(bench, added.Aggregate(Liquid(view, bottles, shelf), (sum, jar) => sum + jar.Contents.Liquid)))
         {
             return [];
         }
 
-        var others = view.ShelfLiquids(shelf, added.Select(jar => jar.Number.Value));
+        var others = view.ShelfLiquids(shelf, changed.Select(jar => jar.Number.Value));
         return Of(bench, shelf, new ShelfStock([.. StockOf(bench, others), .. StockOf(bench, bottles, shelf), .. added.Select(jar => ShelfContents.Liquid(bench, jar))]));
     }
 

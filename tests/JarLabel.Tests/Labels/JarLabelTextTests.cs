@@ -37,7 +37,7 @@ public class JarLabelTextTests
     public void Percentages_are_of_the_whole_jar_by_weight()
     {
         // By hand: 350 mL at 0.81138 kg/L is 283.98 g, 92.41 % of it ethanol; with 62.90 g of shellac the jar weighs 346.88 g.
-        Assert.Equal("Shellac 18 %, ethanol 76 %, water 6.2 % by weight", Text("garnet", "ethanol-95", 1.5, 350).Words["contents"][0]);
+        Assert.Equal("Shellac 18.1 %, ethanol 75.7 %, water 6.2 % by weight", Text("garnet", "ethanol-95", 1.5, 350).Words["contents"][0]);
     }
 
     [Theory]
