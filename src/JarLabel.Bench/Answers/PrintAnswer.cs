@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using JarLabel.Bench.Printing;
-using JarLabel.Core;
 using JarLabel.Printing.Printers;
 
 namespace JarLabel.Bench.Answers;
@@ -12,7 +11,7 @@ internal static class PrintAnswer
     internal static Answer Of(Answer answer, PrintOutcome outcome) => answer with
     {
         Screen = answer.Screen.Told("printer", $"{outcome.Printer}: {PrintWords.Of(outcome)}"),
-        Json = () => Json(answer, outcome),
+        Writes = tell => Json(answer, outcome, tell),
         Warnings = [.. answer.Warnings, .. outcome.Cautions],
         Failures = outcome.Problems,
     };
@@ -20,15 +19,15 @@ internal static class PrintAnswer
     /// <summary>How a job stands, in one line.</summary>
     internal static string Line(JobReport job) => $"{PrintWords.Of(job)}; Ctrl-C takes it back";
 
-    private static string Json(Answer answer, PrintOutcome outcome)
+    private static string Json(Answer answer, PrintOutcome outcome, Tell tell)
     {
-        var json = JsonNode.Parse(answer.Json())!.AsObject();
+        var json = JsonNode.Parse(answer.Writes(tell))!.AsObject();
         var state = outcome.End?.ToString().ToLowerInvariant() ?? "not-sent";
         json["printed"] = JsonSerializer.SerializeToNode(new PrintedJson(outcome.Printer, state, outcome.Jobs), AnswerContext.Default.PrintedJson);
-        json["warnings"] = JsonSerializer.SerializeToNode((IReadOnlyList<Problem>)[.. answer.Warnings, .. outcome.Cautions], AnswerContext.Default.IReadOnlyListProblem);
+        json["warnings"] = JsonSerializer.SerializeToNode(tell([.. answer.Warnings, .. outcome.Cautions]), AnswerContext.Default.IReadOnlyListProblem);
         if (outcome.Problems.Count > 0)
         {
-            json["problems"] = JsonSerializer.SerializeToNode(outcome.Problems, AnswerContext.Default.IReadOnlyListProblem);
+            json["problems"] = JsonSerializer.SerializeToNode(tell(outcome.Problems), AnswerContext.Default.IReadOnlyListProblem);
         }
 
         return json.ToJsonString(AnswerContext.Default.Options);

@@ -1,5 +1,4 @@
 using JarLabel.Bench.Answers;
-using JarLabel.Core;
 
 namespace JarLabel.Bench.Steps;
 
@@ -14,8 +13,7 @@ internal sealed record Outcome(Answer Answer)
     internal IReadOnlyList<string> Files { get; init; } = [];
 
     /// <summary>The same with its cautions as a surface writes them.</summary>
-    internal Outcome With(IReadOnlyList<Problem> cautions) =>
-        this with { Answer = Answer with { Warnings = cautions }, Jar = Jar is null ? null : Jar with { Cautions = cautions } };
+    internal Outcome As(Tell tell) => this with { Answer = Answer.As(tell), Jar = Jar is null ? null : Jar with { Cautions = tell(Jar.Cautions) } };
 
     /// <summary>After a change of a jar.</summary>
     internal static Outcome Changed(Workbench bench, BenchOutcome outcome) => new(JarAnswer.Changed(bench, outcome)) { Jar = outcome };

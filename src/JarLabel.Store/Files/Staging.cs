@@ -176,7 +176,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
     {
         try
         {
-            return Found(file).Then<GuardedPlace>(place => place.Receive(file.Part) is { } problem ? problem : place).TryGet(out _, out var problems) || Waits(file, problems[0].Message);
+            return Found(file).Then<GuardedPlace>(place => place.Receive(file.Part) is { } problem ? problem : place).TryGet(out _, out var problems) || Waits(file, problems[0].Text);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {
@@ -187,7 +187,7 @@ internal sealed class Staging(ShopFolder folder, Database database)
     /// <summary>The place as the guard saw it. Of a step that a killed writer left only this is known: the guard had let it through.</summary>
     private Result<GuardedPlace> Found(PendingFile file) => file.Guarded ?? guard.Look(file.Place, OwnKind.None, force: true);
 
-    private bool Waits(PendingFile file, string why)
+    private bool Waits(PendingFile file, Message why)
     {
         Unmoved.Add(StoreProblems.FileNotMoved(file.Place, file.Part, why));
         return false;
