@@ -22,7 +22,7 @@ internal sealed class LineSpelling(Command command, IReadOnlyDictionary<string, 
     public string Write(Remedy remedy)
     {
         var step = StepTable.Find(remedy.Verb);
-        var line = string.Join(' ', ["jarlabel", remedy.Verb, .. remedy.Values.Select(value => Of(step?.Fields.FirstOrDefault(field => field.Name == value.Name), value))]);
+        var line = string.Join(' ', ["jarlabel", remedy.Verb, .. remedy.Values.Select(value => Typed(step, value))]);
         return line.Contains('"', StringComparison.Ordinal) ? line : $"\"{line}\"";
     }
 
@@ -33,9 +33,12 @@ internal sealed class LineSpelling(Command command, IReadOnlyDictionary<string, 
         ?? command.Options.Concat(SharedOptions.All).FirstOrDefault(one => one.Name == Option(name))?.Name
         ?? command.Arguments.FirstOrDefault(one => string.Equals(one.Name, name, StringComparison.OrdinalIgnoreCase))?.Name;
 
-    private static string Of(Field? field, InputName value) => field is { IsArgument: true }
-        ? Quoted(value.Value ?? value.Name.ToUpperInvariant())
-        : Said(Option(field?.Short ?? value.Name), value.Value);
+    private static string Typed(Step? step, InputName value) => step?.Fields.FirstOrDefault(field => field.Name == value.Name) switch
+    {
+        { IsArgument: true } => Quoted(value.Value ?? value.Name.ToUpperInvariant()),
+        { } field => Said(StepCommand.Option(step, field), value.Value),
+        null => Said(Option(value.Name), value.Value),
+    };
 
     private static string Said(string name, string? value) => value is null ? name : $"{name} {Quoted(value)}";
 
