@@ -14,15 +14,17 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
     /// <summary>Makes the command run: what was typed is read, the shop is opened, the answer is said.</summary>
     /// <param name="command">The command.</param>
     /// <param name="run">What it does.</param>
-    internal Command Runs(Command command, Func<Typed, Session, Result<Answer>> run)
+    /// <param name="fields">Its options and arguments by the identities of what they hold, where they have some.</param>
+    internal Command Runs(Command command, Func<Typed, Session, Result<Answer>> run, IReadOnlyDictionary<string, Symbol>? fields = null)
     {
+        var spelling = new LineSpelling(command, fields);
         command.SetAction(parsed =>
         {
             var typed = new Typed(parsed);
             var answer = SharedOptions.Open(typed, clock, terminal.Progress)
                 .Then<Session>(opened => opened with { Status = terminal.Status })
                 .Then(session => run(typed, session).Then<Answer>(said => said.After(session.Workbench)));
-            return terminal.Say(answer, typed.Switch(SharedOptions.Json));
+            return terminal.Say(spelling.Of(answer), typed.Switch(SharedOptions.Json));
         });
         return command;
     }
@@ -30,10 +32,11 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
     /// <summary>The same for a command that opens no shop, because the shop's files may be what is wrong.</summary>
     internal Command RunsWithoutShop(Command command, Func<Typed, Result<Answer>> run)
     {
+        var spelling = new LineSpelling(command);
         command.SetAction(parsed =>
         {
             var typed = new Typed(parsed);
-            return terminal.Say(run(typed), typed.Switch(SharedOptions.Json));
+            return terminal.Say(spelling.Of(run(typed)), typed.Switch(SharedOptions.Json));
         });
         return command;
     }
@@ -41,13 +44,14 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
     /// <summary>The same for a command that goes on, opens the shop again and again, and tells of it meanwhile.</summary>
     internal Command Stays(Command command, Func<Typed, BenchDoor, Terminal, Result<bool>> run)
     {
+        var spelling = new LineSpelling(command);
         command.SetAction(parsed =>
         {
             var typed = new Typed(parsed);
             var request = SharedOptions.Request(typed, clock);
             var door = new BenchDoor(request, () => SharedOptions.Now(new Typed(parsed), clock));
             var ended = typed.Then(() => run(typed, door, terminal));
-            return ended.Ok ? Terminal.Done : terminal.Refuse(ended.Problems, typed.Switch(SharedOptions.Json));
+            return ended.Ok ? Terminal.Done : terminal.Refuse(spelling.Tell(ended.Problems), typed.Switch(SharedOptions.Json));
         });
         return command;
     }

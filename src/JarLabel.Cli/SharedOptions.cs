@@ -20,9 +20,12 @@ internal static class SharedOptions
     /// <summary>On every command that takes a file to write.</summary>
     internal static readonly Option<bool> Force = new("--force") { Description = Shared.Force.Field.Help };
 
+    /// <summary>All of them.</summary>
+    internal static IEnumerable<Option> All => [Shop, Json, Rules, Units, At, DryRun];
+
     internal static void AddTo(Command root)
     {
-        foreach (var option in (Option[])[Shop, Json, Rules, Units, At, DryRun])
+        foreach (var option in All)
         {
             root.Add(option);
         }

@@ -7,8 +7,8 @@ using JarLabel.Printing;
 
 namespace JarLabel.Cli;
 
-/// <summary>A declared step as a command: its options and arguments, their help, and its problems in the command line's own spelling.</summary>
-internal sealed class StepCommand : IValueSource, ISpelling
+/// <summary>A declared step as a command: its options and arguments, and their help.</summary>
+internal sealed class StepCommand : IValueSource
 {
     private readonly Step step;
     private readonly Dictionary<string, Symbol> symbols = [];
@@ -26,7 +26,7 @@ internal sealed class StepCommand : IValueSource, ISpelling
             made.Add(command, field);
         }
 
-        return runner.Runs(command, made.Run);
+        return runner.Runs(command, made.Run, made.symbols);
     }
 
     IReadOnlyList<string> IValueSource.Texts(string name) => symbols.GetValueOrDefault(name) switch
@@ -43,17 +43,7 @@ internal sealed class StepCommand : IValueSource, ISpelling
 
     IReadOnlyList<string> IValueSource.Lines() => Terminal.TypedLines();
 
-    Problem IValueSource.Missing(Field field) => TypingProblems.Missing(Place(field.Name), Quoted(field.Example));
-
-    string ISpelling.Write(InputName input) => input.Value is { } value ? $"{Place(input.Name)} {Quoted(value)}" : Place(input.Name);
-
-    string ISpelling.Write(Remedy remedy)
-    {
-        var other = StepTable.Find(remedy.Verb);
-        return string.Join(' ', ["jarlabel", remedy.Verb, .. remedy.Values.Select(value => other?.Fields.FirstOrDefault(field => field.Name == value.Name) is { IsArgument: true }
-            ? Quoted(value.Value ?? value.Name.ToUpperInvariant())
-            : $"--{value.Name} {Quoted(value.Value ?? "")}".TrimEnd())]);
-    }
+    Problem IValueSource.Missing(Field field) => TypingProblems.Missing(field.Name, field.Example);
 
     private void Add(Command command, Field field)
     {
@@ -63,9 +53,9 @@ internal sealed class StepCommand : IValueSource, ISpelling
             { IsArgument: true, IsOptional: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help, Arity = ArgumentArity.ZeroOrOne },
             { IsArgument: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help },
             { IsFlag: true } when field == Shared.Force.Field => SharedOptions.Force,
-            { IsFlag: true } => new Option<bool>(Spelled(field)) { Description = field.Help },
-            { IsMany: true } => new Option<string[]>(Spelled(field)) { Description = field.Help, HelpName = field.Kind },
-            _ => new Option<string>(Spelled(field)) { Description = field.Help, HelpName = field.Kind },
+            { IsFlag: true } => new Option<bool>(Option(step, field)) { Description = field.Help },
+            { IsMany: true } => new Option<string[]>(Option(step, field)) { Description = field.Help, HelpName = field.Kind },
+            _ => new Option<string>(Option(step, field)) { Description = field.Help, HelpName = field.Kind },
         };
         symbols[field.Name] = symbol;
         if (symbol is Argument argument)
@@ -91,21 +81,15 @@ internal sealed class StepCommand : IValueSource, ISpelling
             return PrintingProblems.OnlyPdf(file);
         }
 
-        return PrintTo.Around(printing with { Where = Place(printing.Where) }, session, () => Do(session));
+        return PrintTo.Around(printing, session, () => Do(session));
     }
 
-    private Result<Answer> Do(Session session) => step.Do(session.Workbench, this).TryGet(out var outcome, out var faults)
-        ? outcome.With([.. outcome.Answer.Warnings.Select(caution => caution.In(this, Place))]).Answer
-        : Result<Answer>.Failed([.. faults.Select(fault => fault.In(this, Place))]);
+    private Result<Answer> Do(Session session) => step.Do(session.Workbench, this).Then<Answer>(outcome => outcome.Answer);
 
     private string? Text(string name) => ((IValueSource)this).Texts(name) is [var first, ..] ? first : null;
 
     private static IReadOnlyList<string> One(string? text) => text is null ? [] : [text];
 
-    /// <summary>How a field is written; what is no field of the step stays as it is.</summary>
-    private string Place(string name) => symbols.TryGetValue(name, out var symbol) ? symbol.Name : name;
-
-    private string Spelled(Field field) => "--" + (field.Short is { } shorter && step.Fields.All(other => other.Name != shorter) ? shorter : field.Name);
-
-    private static string Quoted(string value) => value.Contains(' ', StringComparison.Ordinal) ? $"\"{value}\"" : value;
+    /// <summary>The option that a field of a step has: the shorter name where no other field is called so.</summary>
+    internal static string Option(Step step, Field field) => "--" + (field.Short is { } shorter && step.Fields.All(other => other.Name != shorter) ? shorter : field.Name);
 }

@@ -16,6 +16,9 @@ public readonly struct Message : IEquatable<Message>
     /// <summary>The steps that would help, in the order in which they are named.</summary>
     public IEnumerable<Remedy> Remedies => (parts ?? []).OfType<Remedy>();
 
+    /// <summary>What it is made of: texts, and names left open.</summary>
+    internal IReadOnlyList<object> Parts => parts ?? [text ?? ""];
+
     /// <summary>A sentence that names neither inputs nor steps.</summary>
     public static implicit operator Message(string text) => new(text, null);
 

@@ -59,6 +59,9 @@ public readonly struct Sentence
     /// <summary>Adds a step.</summary>
     public void AppendFormatted(Remedy remedy) => parts.Add(remedy);
 
+    /// <summary>Adds a sentence, its names still open.</summary>
+    public void AppendFormatted(Message message) => parts.AddRange(message.Parts);
+
     /// <summary>Adds text.</summary>
     public void AppendFormatted(string? text) => parts.Add(text ?? "");
 

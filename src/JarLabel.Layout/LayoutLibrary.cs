@@ -25,7 +25,7 @@ public sealed class LayoutLibrary
     public IReadOnlyCollection<string> DesignIds => designs.Keys;
 
     /// <summary>One sheet.</summary>
-    public Result<Sheet> Sheet(string id) => Sheet(id, "--sheet");
+    public Result<Sheet> Sheet(string id) => Sheet(id, "sheet");
 
     /// <summary>One sheet.</summary>
     /// <param name="id">Its id.</param>
@@ -35,7 +35,7 @@ public sealed class LayoutLibrary
         : LayoutProblems.UnknownSheet(id, SheetIds, where);
 
     /// <summary>One design.</summary>
-    public Result<Design> Design(string id) => Design(id, "--design");
+    public Result<Design> Design(string id) => Design(id, "design");
 
     /// <summary>One design.</summary>
     /// <param name="id">Its id.</param>

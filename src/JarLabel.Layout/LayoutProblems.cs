@@ -59,10 +59,10 @@ internal static class LayoutProblems
         new("JL304", $"There is no design \"{Shown(id)}\".{Nearest.Asked(id, known)} Known designs: {string.Join(", ", known)}.", where);
 
     internal static Problem NoSuchPlace(int place, string sheet, int places) =>
-        new("JL305", $"Read place {place}; the sheet \"{sheet}\" has places 1 to {places}.", "--start");
+        new("JL305", $"Read place {place}; the sheet \"{sheet}\" has places 1 to {places}.", "start");
 
     internal static Problem DesignDoesNotSuit(Design design, LabelArea area) =>
-        new("JL306", $"The design \"{design.Id}\" is for {Sized(design.Shape, design.Width, design.Height)} or larger; this label is {Sized(area.Shape, area.Width, area.Height)}. Choose another --design or --sheet.", "--design");
+        new("JL306", Message.Of($"The design \"{design.Id}\" is for {Sized(design.Shape, design.Width, design.Height)} or larger; this label is {Sized(area.Shape, area.Width, area.Height)}. Choose another {new InputName("design")} or {new InputName("sheet")}."), "design");
 
     internal static Problem TooWide(string where, string text, double needs, double has) =>
         new("JL310", Say($"\"{Shown(text)}\" needs {needs:0.0} mm at the smallest size allowed here; the box has {has:0.0} mm. Shorten it, or choose a larger label."), where);
@@ -86,7 +86,7 @@ internal static class LayoutProblems
         new("JL316", Say($"Reaches {by:0.00} mm beyond the part of the label that is safe to print on."), where);
 
     internal static Problem LabelOutsideSheet(string where, double by) =>
-        new("JL317", Say($"The label does not lie wholly on the sheet: {by:0.0} mm of it would leave the paper. Check the sheet's dimensions with \"jarlabel check\", or measure again with \"jarlabel calibrate\"."), where);
+        new("JL317", Message.Of($"The label does not lie wholly on the sheet: {by:0.0} mm of it would leave the paper. Check the sheet's dimensions with {new Remedy("check")}, or measure again with {new Remedy("calibrate")}."), where);
 
     internal static Problem TextsOverlap(string where, string other, string text) =>
         new("JL318", $"\"{Shown(text)}\" overlaps what stands in \"{other}\".", where);
@@ -104,10 +104,10 @@ internal static class LayoutProblems
         new("JL322", Say($"A line of {thickness:0.00} mm is too thin to print surely; at least 0.25 mm."), where);
 
     internal static Problem LettersTooSmallFrom(string where, double height, double meters, double readable) =>
-        new("JL323", Say($"The capitals are {height:0.0} mm high; from {meters:0.##} m they cannot be read surely, from {readable:0.0} m they can. Ask for that --distance, or use larger paper with a design of its own."), where);
+        new("JL323", Message.Of($"The capitals are {height:0.0} mm high; from {meters:0.##} m they cannot be read surely, from {readable:0.0} m they can. Ask for that {new InputName("distance")}, or use larger paper with a design of its own."), where);
 
     internal static Problem SignTooSmallFrom(string where, double height, double meters, double readable) =>
-        new("JL324", Say($"A sign is {height:0.0} mm high; from {meters:0.##} m it cannot be told surely, from {readable:0.0} m it can. Ask for that --distance, or use larger paper with a design of its own."), where);
+        new("JL324", Message.Of($"A sign is {height:0.0} mm high; from {meters:0.##} m it cannot be told surely, from {readable:0.0} m it can. Ask for that {new InputName("distance")}, or use larger paper with a design of its own."), where);
 
     private static string Sized(LabelShape shape, double width, double height) =>
         Say($"{(shape == LabelShape.Round ? "round" : "rectangular")} {width:0.##} x {height:0.##} mm");

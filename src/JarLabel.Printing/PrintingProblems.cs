@@ -15,7 +15,7 @@ public static class PrintingProblems
     public static Problem NoSuchPrinter(string name, IEnumerable<string> known, string where)
     {
         var there = string.Join(", ", known.Select(Quoted.Of));
-        return new("JL502", $"There is no printer {Quoted.Of(name)}. {(there.Length == 0 ? "No print queue was found on this machine" : $"There are: {there}")}; give one of \"jarlabel printers\", or an address such as ipp://192.168.1.30/ipp/print.", where);
+        return new("JL502", Message.Of($"There is no printer {Quoted.Of(name)}. {(there.Length == 0 ? "No print queue was found on this machine" : $"There are: {there}")}; give one of {new Remedy("printers")}, or an address such as ipp://192.168.1.30/ipp/print."), where);
     }
 
     internal static Problem NoSuchHost(string uri, string host) =>
@@ -54,7 +54,7 @@ public static class PrintingProblems
         new("JL512", $"The printer takes no PDF by itself, only {string.Join(", ", takes.Take(6))}. Print through a CUPS queue for it, which turns PDF into what it takes, or open the written file and print it at actual size.", uri);
 
     internal static Problem WrongMedia(string uri, double width, double height, IEnumerable<string> takes) =>
-        new("JL513", string.Create(CultureInfo.InvariantCulture, $"The printer takes no paper of {width:0.#} x {height:0.#} mm{Takes(takes)}. Choose other stock with --sheet, or teach the printer this size."), uri);
+        new("JL513", Message.Of($"The printer takes no paper of {width:0.#} x {height:0.#} mm{Takes(takes)}. Choose other stock with {new InputName("sheet")}, or teach the printer this size."), uri);
 
     internal static Problem NotAccepting(string uri, string? why) =>
         new("JL514", $"The printer takes no jobs now{(why is null ? "" : $": {why}")}.", uri);
@@ -79,7 +79,7 @@ public static class PrintingProblems
     /// <param name="places">The places.</param>
     /// <param name="missing">By how much, mm.</param>
     public static Problem InMargin(string uri, IReadOnlyList<int> places, double missing) =>
-        new("JL521", string.Create(CultureInfo.InvariantCulture, $"Place {string.Join(", ", places)} of this stock reaches {missing:0.#} mm into the edge that the printer cannot print; what stands there may be cut off. Use other places (--start), or stock with a wider border."), uri);
+        new("JL521", Message.Of($"Place {string.Join(", ", places)} of this stock reaches {missing:0.#} mm into the edge that the printer cannot print; what stands there may be cut off. Use other places ({new InputName("start")}), or stock with a wider border."), uri);
 
     internal static Problem NotLoaded(string uri, double width, double height, IEnumerable<string> ready) =>
         new("JL522", string.Create(CultureInfo.InvariantCulture, $"The printer says that no paper of {width:0.#} x {height:0.#} mm is in it{(ready.Any() ? $", but {string.Join(", ", ready)}" : "")}. Put the stock in before it prints."), uri);
@@ -97,7 +97,7 @@ public static class PrintingProblems
     internal static Problem NotKnown(string uri) => new("JL528", "The printer knows no such queue or job.", uri);
 
     /// <summary>Only a PDF goes to a printer.</summary>
-    public static Problem OnlyPdf(string file) => new("JL527", $"Only a PDF goes to a printer, and --out says {Quoted.Of(Path.GetFileName(file))}; leave --out away or give a name ending in .pdf.", "--out");
+    public static Problem OnlyPdf(string file) => new("JL527", Message.Of($"Only a PDF goes to a printer, and {new InputName("out")} says {Quoted.Of(Path.GetFileName(file))}; leave {new InputName("out")} away or give a name ending in .pdf."), "out");
 
     private static string Takes(IEnumerable<string> sizes)
     {

@@ -26,7 +26,7 @@ public sealed class KeptWork
             lock (gate)
             {
                 var told = kept.Count == 0 ? "Nothing was recorded." : $"This is recorded all the same: {string.Join(", ", kept.Distinct())}.";
-                return unsure ? $"{(kept.Count == 0 ? "" : told + " ")}Whether the last step was recorded is not known: \"jarlabel shelf\" and \"jarlabel jar\" show it." : told;
+                return unsure ? $"{(kept.Count == 0 ? "" : told + " ")}Whether the last step was recorded is not known: the shelf and the history of the jar show it." : told;
             }
         }
     }

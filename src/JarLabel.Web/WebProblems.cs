@@ -7,7 +7,7 @@ namespace JarLabel.Web;
 public static class WebProblems
 {
     internal static Problem ForeignHost(string read, IEnumerable<string> hosts) =>
-        new("JL601", $"Read {Quoted.Of(read)} as the name of this server; it answers to {string.Join(", ", hosts)}. Open the address that \"jarlabel serve\" printed, or set base-url to the name that is meant.");
+        new("JL601", $"Read {Quoted.Of(read)} as the name of this server; it answers to {string.Join(", ", hosts)}. Open the address that the server told when it was started, or set base-url to the name that is meant.");
 
     internal static Problem NoSuchPage(string read) =>
         new("JL602", $"There is no page {Quoted.Of(read)}; a jar's page is its number, such as /J/142-5.");
@@ -19,13 +19,13 @@ public static class WebProblems
         new("JL604", "This form was opened before the server was started, or by another device. Go back, load the page anew and fill it in again.");
 
     internal static Problem NotPaired() =>
-        new("JL605", "This device may look and not record. Pair it first with the code that \"jarlabel serve\" shows on its screen.");
+        new("JL605", "This device may look and not record. Pair it first with the code that the server shows on its screen.");
 
     internal static Problem WrongCode(string read) =>
-        new("JL606", $"Read {Quoted.Of(read)}, which is not the pairing code; it has eight digits, such as 0417 2935, and stands on the screen where \"jarlabel serve\" runs. It changes after five wrong tries.", "code");
+        new("JL606", $"Read {Quoted.Of(read)}, which is not the pairing code; it has eight digits, such as 0417 2935, and stands on the screen where the server was started. It changes after five wrong tries.", "code");
 
     internal static Problem PairingClosed() =>
-        new("JL607", "There were too many wrong pairing codes; no device can be paired until \"jarlabel serve\" is started again.");
+        new("JL607", "There were too many wrong pairing codes; no device can be paired until the server is started again.");
 
     internal static Problem TooFast() =>
         new("JL608", "Too many requests from this device; wait a minute.");
@@ -40,14 +40,14 @@ public static class WebProblems
         new("JL611", $"Read {Quoted.Of(read)} as the method; a page is looked at with GET, a step is recorded with POST.");
 
     internal static Problem PortTaken(string address, string why) =>
-        new("JL612", $"{address} cannot be opened: {why} Choose another port, such as --port 5081, or an address of this machine for --lan.", "--port");
+        new("JL612", Message.Of($"{address} cannot be opened: {why} Choose another port, such as {new InputName("port", "5081")}, or an address of this machine for {new InputName("lan")}."), "port");
 
     /// <summary>No address to listen on.</summary>
     public static Problem NotAnAddress(string read) =>
-        new("JL613", $"Read {Quoted.Of(read)} as an address of this machine; write it in figures, such as 192.168.1.20; 0.0.0.0, which means all of them, is not taken.", "--lan");
+        new("JL613", $"Read {Quoted.Of(read)} as an address of this machine; write it in figures, such as 192.168.1.20; 0.0.0.0, which means all of them, is not taken.", "lan");
 
     internal static Problem NoSuchDevice(string read, IEnumerable<string> known) =>
-        new("JL614", $"No device {Quoted.Of(read)} is paired; known are: {string.Join(", ", known.DefaultIfEmpty("none"))}.", "DEVICE");
+        new("JL614", $"No device {Quoted.Of(read)} is paired; known are: {string.Join(", ", known.DefaultIfEmpty("none"))}.", "device");
 
     /// <summary>The code of everything wrong with the list of devices.</summary>
     internal const string DevicesCode = "JL615";
@@ -65,8 +65,8 @@ public static class WebProblems
         new("JL618", "This folder holds other things; name a new or empty folder, or one that an earlier copy was written to, such as pocket.", folder);
 
     internal static Problem FaultWhilePrinting() =>
-        new("JL620", "This is a fault in jarlabel. The step is recorded; look whether the label came out, and print it again if not. What happened stands on the screen where \"jarlabel serve\" runs; please report it.");
+        new("JL620", "This is a fault in jarlabel. The step is recorded; look whether the label came out, and print it again if not. What happened stands on the screen where the server was started; please report it.");
 
     internal static Problem OurFault(string kept) =>
-        new("JL619", $"This is a fault in jarlabel, not in what you did. {kept} What happened stands on the screen where \"jarlabel serve\" runs; please report it.");
+        new("JL619", $"This is a fault in jarlabel, not in what you did. {kept} What happened stands on the screen where the server was started; please report it.");
 }

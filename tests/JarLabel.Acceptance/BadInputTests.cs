@@ -123,6 +123,21 @@ public sealed class BadInputTests : IDisposable
         Assert.Equal("--pour", problem["where"]!.GetValue<string>());
     }
 
+    [Fact]
+    public void What_is_told_outside_a_step_or_beside_its_answer_is_in_words_that_can_be_typed_too()
+    {
+        Directory.CreateDirectory(shop.Folder);
+        var file = Path.Combine(shop.Folder, "a-file");
+        File.WriteAllText(file, "");
+        Assert.Contains("Name another, for example --shop my-shop.", shop.Run("shelf", "--shop", file).Errors, StringComparison.Ordinal);
+        Assert.StartsWith("error JL109: --at: ", shop.Run("shelf", "--at", "soon").Errors, StringComparison.Ordinal);
+        Assert.StartsWith("error JL613: --lan: ", shop.Run("serve", "--lan", "0.0.0.0").Errors, StringComparison.Ordinal);
+        Assert.StartsWith("error JL118: DIR: ", shop.Run("check", " ").Errors, StringComparison.Ordinal);
+        var caution = shop.Json("mix", "--grade", "garnet", "--cut", "1", "--pour", "350 mL", "--solvent", "denatured-unknown", "--no-label")["warnings"]!.AsArray().First(one => one!["code"]!.GetValue<string>() == "JL171")!;
+        Assert.Equal("--solvent", caution["where"]!.GetValue<string>());
+        Assert.Contains("enter them with \"jarlabel can add\", and", caution["message"]!.GetValue<string>(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("viola \"top\" / back \\ ribs: 'second' coat")]
     [InlineData("../../etc/passwd")]
@@ -174,6 +189,7 @@ public sealed class BadInputTests : IDisposable
     [Fact]
     public void A_file_in_the_place_of_the_shop_is_told()
     {
+        Directory.CreateDirectory(shop.Folder);
         var file = Path.Combine(shop.Folder, "a-file");
         File.WriteAllText(file, "not a folder");
         var run = shop.Run(["--shop", file, .. Mix()]);

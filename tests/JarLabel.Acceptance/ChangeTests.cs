@@ -138,7 +138,7 @@ public sealed class ChangeTests : IDisposable
         var run = shop.Run("thin", "1", "--to", "0.5");
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("error JL139", run.Errors, StringComparison.Ordinal);
-        var amount = System.Text.RegularExpressions.Regex.Match(run.Errors, "--into '(?<v>[0-9.]+ mL)'").Groups["v"].Value;
+        var amount = System.Text.RegularExpressions.Regex.Match(run.Errors, "--into \"(?<v>[0-9.]+ mL)\"").Groups["v"].Value;
         Assert.NotEmpty(amount);
         Assert.Equal(1, (int)Number(shop.Json("jar", "1")["jar"]!, "revision"));
         shop.Json("decant", "1", "--into", amount);

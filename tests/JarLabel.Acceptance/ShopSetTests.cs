@@ -9,8 +9,8 @@ public sealed class ShopSetTests : IDisposable
 
     [Theory]
     [InlineData("sheet", "letter-2x5-101.6x50", "JL303", "Did you mean \"letter-2x5-101.6x50.8\"?")]
-    [InlineData("sheet", "nonsense", "JL303", "For example: jarlabel shop set sheet ")]
-    [InlineData("design", "standrd", "JL304", "For example: jarlabel shop set design standard")]
+    [InlineData("sheet", "nonsense", "JL303", "For example: \"jarlabel shop set sheet ")]
+    [InlineData("design", "standrd", "JL304", "For example: \"jarlabel shop set design standard")]
     [InlineData("name", "Скрипки 😀", "JL312", "Write it in Latin letters")]
     [InlineData("contact", "ring 😀", "JL312", "read in \"ring 😀\"")]
     public void What_labels_could_not_use_is_refused_at_once(string setting, string value, string code, string says)

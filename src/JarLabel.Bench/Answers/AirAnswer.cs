@@ -8,7 +8,7 @@ namespace JarLabel.Bench.Answers;
 internal static class AirAnswer
 {
     internal static Answer Of(Workbench bench, AirAssessment air, string chart) =>
-        Answer.Of(Show(bench, air, chart), AirAnswerJson.Of(air, chart), c => c.AirAnswerJson, [.. AirCautions.Of(air)]);
+        Answer.Of(Show(bench, air, chart), tell => AirAnswerJson.Of(air, chart, tell), c => c.AirAnswerJson, [.. AirCautions.Of(air)]);
 
     private static Screen Show(Workbench bench, AirAssessment air, string chart)
     {

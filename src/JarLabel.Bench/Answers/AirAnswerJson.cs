@@ -26,7 +26,7 @@ internal sealed record AirAnswerJson(
     double LowerExplosivePercent,
     double UpperExplosivePercent)
 {
-    internal static AirAnswerJson Of(AirAssessment air, string? chart = null) => new(
+    internal static AirAnswerJson Of(AirAssessment air, string? chart, Tell tell) => new(
         air.VaporVolume.CubicMeters,
         air.PeakPpm,
         air.FractionOfLel,
@@ -43,7 +43,7 @@ internal sealed record AirAnswerJson(
         air.Unverified,
         air.Question.Evaporated.Milliliters,
         chart is { Length: > 0 } ? chart : null,
-        [.. AirCautions.Of(air)],
+        tell([.. AirCautions.Of(air)]),
         air.LowerExplosivePercent,
         air.UpperExplosivePercent);
 }

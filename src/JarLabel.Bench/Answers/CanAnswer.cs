@@ -11,7 +11,7 @@ internal static class CanAnswer
             .Rows(CanWords.Rows(bench, can))
             .Rows((bench.DryRun ? "would be kept in" : "kept in", can.File))
             .Next($"jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent {can.Solvent.Id}"),
-        new CanAnswerJson(CanJson.Of(can), HazardsJson.Of(can.Hazards, bench.Settings.PoisonCenter), can.File, can.Cautions),
+        tell => new CanAnswerJson(CanJson.Of(can), HazardsJson.Of(can.Hazards, bench.Settings.PoisonCenter), can.File, tell(can.Cautions)),
         c => c.CanAnswerJson,
         can.Cautions);
 

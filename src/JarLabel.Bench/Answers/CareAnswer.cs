@@ -28,13 +28,13 @@ internal static class CareAnswer
         new Screen()
             .Title(string.Create(CultureInfo.InvariantCulture, $"{report.Events} events of {report.File} {(bench.DryRun ? "would be" : "are")} the ledger"))
             .Rows(report.Aside.Select(kept => (bench.DryRun ? "would be kept aside" : "kept aside", (string?)kept))),
-        new RestoreAnswerJson(report.File, report.Events, report.LedgerId, report.Aside, report.Cautions),
+        tell => new RestoreAnswerJson(report.File, report.Events, report.LedgerId, report.Aside, tell(report.Cautions)),
         c => c.RestoreAnswerJson,
         report.Cautions);
 
     internal static Answer Of(Workbench bench, VerifyReport report) => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"Sound: {report.Events} events, {report.Jars} jars, {report.Files} written files")),
-        new VerifyAnswerJson(report.Events, report.Jars, report.Files, report.Notices),
+        tell => new VerifyAnswerJson(report.Events, report.Jars, report.Files, tell(report.Notices)),
         c => c.VerifyAnswerJson,
         report.Notices);
 

@@ -44,11 +44,11 @@ internal static class JarAnswer
     internal static Answer Scanned(Workbench bench, Scanned scanned)
     {
         var shown = Shown(bench, scanned.Jar);
-        return Answer.Of(shown.Screen, Json(bench, scanned), c => c.JarAnswerJson, shown.Warnings);
+        return Answer.Of(shown.Screen, tell => Json(bench, scanned, tell), c => c.JarAnswerJson, shown.Warnings);
     }
 
     /// <summary>The same for a program.</summary>
-    internal static JarAnswerJson Json(Workbench bench, Scanned scanned) => Json(bench, scanned.Jar, history: true) with { Scanned = ScannedJson.Of(scanned) };
+    internal static JarAnswerJson Json(Workbench bench, Scanned scanned, Tell tell) => Json(bench, scanned.Jar, history: true, tell) with { Scanned = ScannedJson.Of(scanned) };
 
     /// <summary>After a reprint.</summary>
     internal static Answer Labelled(Workbench bench, BenchOutcome outcome) =>
@@ -116,9 +116,9 @@ internal static class JarAnswer
         DangerRows.Of(bench, hazards);
 
     private static Answer With(Workbench bench, BenchOutcome outcome, Screen screen, bool history) =>
-        Answer.Of(screen, Json(bench, outcome, history), c => c.JarAnswerJson, outcome.Cautions);
+        Answer.Of(screen, tell => Json(bench, outcome, history, tell), c => c.JarAnswerJson, outcome.Cautions);
 
-    private static JarAnswerJson Json(Workbench bench, BenchOutcome outcome, bool history)
+    private static JarAnswerJson Json(Workbench bench, BenchOutcome outcome, bool history, Tell tell)
     {
         var jar = outcome.History.Jar;
         var label = outcome.Label;
@@ -129,9 +129,9 @@ internal static class JarAnswer
             HazardsJson.Of(outcome.Hazards, bench.Settings.PoisonCenter),
             label is null ? null : LabelJson.Of(label),
             history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
-            outcome.Cautions)
+            tell(outcome.Cautions))
         {
-            Made = outcome.Made.Count > 0 ? [.. outcome.Made.Select(m => Json(bench, m, history: false))] : null,
+            Made = outcome.Made.Count > 0 ? [.. outcome.Made.Select(m => Json(bench, m, history: false, tell))] : null,
         };
     }
 

@@ -15,7 +15,7 @@ internal static class LabelsAnswer
         var screen = new Screen().Title($"{Count(labels.Labels, "label")} for {Count(labels.Jars, "jar")} on {Count(labels.Pages, "page")}{(bench.DryRun ? " would be printed" : "")}").Gap().Rows(Rows(bench, labels));
         return Answer.Of(
             screen.Next(bench.DryRun ? "the same without --dry-run writes it" : "jarlabel sheet state"),
-            new LabelsAnswerJson(LabelsJson.Of(labels), labels.Cautions),
+            tell => new LabelsAnswerJson(LabelsJson.Of(labels), tell(labels.Cautions)),
             c => c.LabelsAnswerJson,
             labels.Cautions);
     }
@@ -33,7 +33,7 @@ internal static class LabelsAnswer
 
         return Answer.Of(
             screen.Next(bench.DryRun ? "the same without --dry-run records it" : "jarlabel shelf"),
-            new MixedListJson([.. jars.Select(jar => jar.ToString())], mixed.Labels is { } printed ? LabelsJson.Of(printed) : null, cautions),
+            tell => new MixedListJson([.. jars.Select(jar => jar.ToString())], mixed.Labels is { } printed ? LabelsJson.Of(printed) : null, tell(cautions)),
             c => c.MixedListJson,
             cautions);
     }

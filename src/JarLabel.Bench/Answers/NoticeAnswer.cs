@@ -10,7 +10,7 @@ namespace JarLabel.Bench.Answers;
 internal static class NoticeAnswer
 {
     internal static Answer Of(Workbench bench, WrittenNotice notice) =>
-        Answer.Of(Show(notice, bench), new NoticeAnswerJson(JsonOf(notice, bench.Rules, bench.Catalog), notice.Cautions), c => c.NoticeAnswerJson, notice.Cautions);
+        Answer.Of(Show(notice, bench), tell => new NoticeAnswerJson(JsonOf(notice, bench.Rules, bench.Catalog), tell(notice.Cautions)), c => c.NoticeAnswerJson, notice.Cautions);
 
     private static Screen Show(WrittenNotice notice, Workbench bench) => new Screen()
         .Title($"Notice for shelf {notice.Shelf}").Gap()

@@ -9,7 +9,7 @@ namespace JarLabel.Bench.Answers;
 internal static class PlanAnswer
 {
     internal static Answer Of(Workbench bench, PlannedJob job, string? sheet) =>
-        Answer.Of(Show(bench, job, sheet), PlanAnswerJson.Of(job) with { Sheet = sheet }, c => c.PlanAnswerJson, job.Cautions);
+        Answer.Of(Show(bench, job, sheet), tell => PlanAnswerJson.Of(job, tell) with { Sheet = sheet }, c => c.PlanAnswerJson, job.Cautions);
 
     private static Screen Show(Workbench bench, PlannedJob job, string? sheet)
     {

@@ -26,7 +26,7 @@ internal sealed record PlanAnswerJson(
     /// <summary>The sheet for the bench, where one was wanted.</summary>
     public string? Sheet { get; init; }
 
-    internal static PlanAnswerJson Of(PlannedJob job)
+    internal static PlanAnswerJson Of(PlannedJob job, Tell tell)
     {
         var plan = job.Plan;
         return new(
@@ -41,11 +41,11 @@ internal sealed record PlanAnswerJson(
             plan.AlcoholMissing.Milliliters,
             plan.Evaporated.Milliliters,
             plan.WorstCoat.Milliliters,
-            AirAnswerJson.Of(job.Air),
+            AirAnswerJson.Of(job.Air, null, tell),
             [.. job.Steps.Select(s => new PlanStepJson(s.Words, s.Command))],
             "low",
             job.Request.Calendar,
-            job.Cautions);
+            tell(job.Cautions));
     }
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

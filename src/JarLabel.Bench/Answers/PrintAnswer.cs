@@ -11,15 +11,15 @@ internal static class PrintAnswer
     internal static Answer Of(Answer answer, PrintOutcome outcome) => (answer with
     {
         Screen = answer.Screen.Told("printer", $"{outcome.Printer}: {PrintWords.Of(outcome)}"),
-        Json = () => Json(answer, outcome),
+        Writes = tell => Json(answer, outcome, tell),
     }).With(outcome.Cautions, outcome.Problems);
 
     /// <summary>How a job stands, in one line.</summary>
     internal static string Line(JobReport job) => $"{PrintWords.Of(job)}; Ctrl-C takes it back";
 
-    private static string Json(Answer answer, PrintOutcome outcome)
+    private static string Json(Answer answer, PrintOutcome outcome, Tell tell)
     {
-        var json = JsonNode.Parse(answer.Json())!.AsObject();
+        var json = JsonNode.Parse(answer.Writes(tell))!.AsObject();
         var state = outcome.End?.ToString().ToLowerInvariant() ?? "not-sent";
         json["printed"] = JsonSerializer.SerializeToNode(new PrintedJson(outcome.Printer, state, outcome.Jobs), AnswerContext.Default.PrintedJson);
         return json.ToJsonString(AnswerContext.Default.Options);

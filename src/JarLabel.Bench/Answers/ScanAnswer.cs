@@ -20,13 +20,13 @@ internal static class ScanAnswer
         Problem[] warnings =
         [
             .. found.Faults,
-            .. jars.SelectMany(j => j.Jar.Cautions.Select(c => c with { Text = $"Jar {j.Jar.History.Jar.Number}: {c.Message}" })),
+            .. jars.SelectMany(j => j.Jar.Cautions.Select(c => c with { Text = Message.Of($"Jar {j.Jar.History.Jar.Number}: {c.Text}") })),
             .. found.Bags.SelectMany(b => b.Cautions),
             .. found.Bottles.SelectMany(b => b.Cautions),
         ];
         return Answer.Of(
             Show(bench, found).Next(jars.Count > 0 ? $"jarlabel jar {jars[0].Jar.History.Jar.Number.Value}" : "jarlabel bag list"),
-            new ScanAnswerJson([.. jars.Select(j => JarAnswer.Json(bench, j))], warnings)
+            tell => new ScanAnswerJson([.. jars.Select(j => JarAnswer.Json(bench, j, tell))], tell(warnings))
             {
                 Bags = [.. found.Bags.Select(b => BagJson.Of(b.Bag))],
                 Bottles = [.. found.Bottles.Select(b => BottleJson.Of(b.Bottle))],

@@ -14,11 +14,11 @@ internal static class ShelfAnswer
 {
     internal static Answer Of(Workbench bench, ShelvesSeen seen) => Answer.Of(
         Show(bench, seen),
-        new ShelfAnswerJson(
+        tell => new ShelfAnswerJson(
             [.. seen.List.Jars.Select(j => ShelfJarJson.Of(j, seen.List.Learned(j), bench.Now))],
             seen.List.Jars.Sum(j => j.Liquid.Milliliters),
             [.. seen.Totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters, t.Bottles, t.Alcohol.Milliliters))],
-            seen.Cautions)
+            tell(seen.Cautions))
         { Calendar = seen.Calendar, Drawing = seen.Drawing },
         c => c.ShelfAnswerJson,
         seen.Cautions);

@@ -28,7 +28,7 @@ internal static class ShopAnswer
             ("still-good", settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture) + " of jars on the use-by date"),
             ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
             ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
-        ShopJson.Of(bench.Folder, settings),
+        _ => ShopJson.Of(bench.Folder, settings),
         c => c.ShopJson,
         ForgetShelf.Cautions(before, settings));
 }

@@ -10,13 +10,13 @@ internal static class SupplyAnswer
 {
     internal static Answer Of(Workbench bench, BagOutcome outcome) => Answer.Of(
         Screen(bench, outcome).Next(Next(bench, outcome.Bag)),
-        Json(outcome),
+        tell => Json(outcome, tell),
         c => c.BagAnswerJson,
         outcome.Cautions);
 
     internal static Answer Of(Workbench bench, BottleOutcome outcome) => Answer.Of(
         Screen(bench, outcome).Next(Next(bench, outcome.Bottle)),
-        Json(bench, outcome),
+        tell => Json(bench, outcome, tell),
         c => c.BottleAnswerJson,
         outcome.Cautions);
 
@@ -82,10 +82,10 @@ internal static class SupplyAnswer
         ]).Gap().Rows(DangerRows.Of(bench, outcome.Hazards));
     }
 
-    internal static BagAnswerJson Json(BagOutcome outcome) => new(BagJson.Of(outcome.Bag), SupplyLabelJson.Of(outcome.Label), outcome.Cautions);
+    internal static BagAnswerJson Json(BagOutcome outcome, Tell tell) => new(BagJson.Of(outcome.Bag), SupplyLabelJson.Of(outcome.Label), tell(outcome.Cautions));
 
-    internal static BottleAnswerJson Json(Workbench bench, BottleOutcome outcome) =>
-        new(BottleJson.Of(outcome.Bottle), HazardsJson.Of(outcome.Hazards, bench.Settings.PoisonCenter), SupplyLabelJson.Of(outcome.Label), outcome.Cautions);
+    internal static BottleAnswerJson Json(Workbench bench, BottleOutcome outcome, Tell tell) =>
+        new(BottleJson.Of(outcome.Bottle), HazardsJson.Of(outcome.Hazards, bench.Settings.PoisonCenter), SupplyLabelJson.Of(outcome.Label), tell(outcome.Cautions));
 
     private static IEnumerable<(string, string?)> Label(WrittenSupplyLabel? label) => label is null
         ? []

@@ -59,10 +59,10 @@ public static class CalibrateSheet
         var down = Along(measured.Dy, measured.LastDy, measured.Sy, last.Y - first.Y);
         Problem[] problems =
         [
-            .. OfShift("--dx", measured.Dx), .. OfShift("--dy", measured.Dy), .. OfShift("--last-dx", measured.LastDx), .. OfShift("--last-dy", measured.LastDy),
-            .. Missing("--last-dx", measured.LastDx, "--dx", measured.Dx), .. Missing("--last-dy", measured.LastDy, "--dy", measured.Dy),
-            .. OfScale(measured.Sx is null && measured.LastDx is not null ? "--last-dx" : "--sx", across.Scale),
-            .. OfScale(measured.Sy is null && measured.LastDy is not null ? "--last-dy" : "--sy", down.Scale),
+            .. OfShift("dx", measured.Dx), .. OfShift("dy", measured.Dy), .. OfShift("last-dx", measured.LastDx), .. OfShift("last-dy", measured.LastDy),
+            .. Missing("last-dx", measured.LastDx, "dx", measured.Dx), .. Missing("last-dy", measured.LastDy, "dy", measured.Dy),
+            .. OfScale(measured.Sx is null && measured.LastDx is not null ? "last-dx" : "sx", across.Scale),
+            .. OfScale(measured.Sy is null && measured.LastDy is not null ? "last-dy" : "sy", down.Scale),
         ];
         return problems.Length > 0
             ? Result<Calibration>.Failed(problems)

@@ -90,6 +90,6 @@ public static class CanBook
         }
 
         var id = word.ToString().Trim('-');
-        return id.Length > 0 && (can.Id is null || can.Id == id) ? id : CanProblems.NoId(can.Id ?? can.Name, can.Id is null ? "NAME" : "--id");
+        return id.Length > 0 && (can.Id is null || can.Id == id) ? id : CanProblems.NoId(can.Id ?? can.Name, can.Id is null ? "name" : "id");
     }
 }

@@ -25,7 +25,7 @@ public static class BlendJars
     }
 
     private static Result<BenchOutcome> Record(Workbench bench, IReadOnlyList<(JarNumber Jar, Volume? Amount)> parts, NewJar into, Finish finish, LedgerStep step) =>
-        All(parts.Select(p => Pour.Of(bench, new Recorder(step, p.Jar), p.Amount, "JAR"))).Then(pours => Begin(bench, pours, into).Then(begun =>
+        All(parts.Select(p => Pour.Of(bench, new Recorder(step, p.Jar), p.Amount, "jar"))).Then(pours => Begin(bench, pours, into).Then(begun =>
         {
             var recorder = Recorder.ForNewJar(step);
             return finish.Record(recorder, begun, into.Label, [.. pours.SelectMany(p => BatchCautions.OfState(p.Jar.StateAt(bench.Now))).Distinct()], goesOn: true)

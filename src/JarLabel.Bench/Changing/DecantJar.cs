@@ -33,7 +33,7 @@ public static class DecantJar
                 return BenchProblems.NothingLeftToDecant(from.Jar, made.Count);
             }
 
-            if (!Pour.Of(bench, from, amount, "--into").Then(pour => Fill(bench, pour, into, finish)).TryGet(out var outcome, out var problems))
+            if (!Pour.Of(bench, from, amount, "into").Then(pour => Fill(bench, pour, into, finish)).TryGet(out var outcome, out var problems))
             {
                 return Result<BenchOutcome>.Failed(problems);
             }

@@ -15,6 +15,6 @@ public static class UseJar
     public static Result<BenchOutcome> Do(Workbench bench, JarNumber number, Volume? amount, string? job)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return JarChange.Do(bench, number, null, jar => jar.Take(amount, "VOLUME").Then<JarEvent>(taken => new Used(bench.Now, taken, job)));
+        return JarChange.Do(bench, number, null, jar => jar.Take(amount, "volume").Then<JarEvent>(taken => new Used(bench.Now, taken, job)));
     }
 }

@@ -47,7 +47,7 @@ public sealed class LabelPress
     /// <summary>One kind of stock as it is, uncorrected.</summary>
     /// <param name="id">Its id.</param>
     /// <param name="where">Where it was named.</param>
-    public Result<Sheet> Stock(string id, string where = "--sheet") => library.Sheet(id, where);
+    public Result<Sheet> Stock(string id, string where = "sheet") => library.Sheet(id, where);
 
     /// <summary>One design.</summary>
     /// <param name="id">Its id.</param>

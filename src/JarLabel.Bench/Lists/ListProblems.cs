@@ -30,7 +30,7 @@ internal static class ListProblems
         new("JL367", string.Create(CultureInfo.InvariantCulture, $"Named in more than one row, so that the copies add up: {string.Join(", ", jars.Take(MostNamed).Select(jar => string.Create(CultureInfo.InvariantCulture, $"jar {jar.Jar} gets {jar.Copies}")))}{(jars.Count > MostNamed ? " and more" : "")}."));
 
     internal static Problem TooManyJars(long read) =>
-        new("JL368", string.Create(CultureInfo.InvariantCulture, $"Read {read} jar numbers in all; at most {JarSpan.Longest} at once, such as 1..5000."), "JAR");
+        new("JL368", string.Create(CultureInfo.InvariantCulture, $"Read {read} jar numbers in all; at most {JarSpan.Longest} at once, such as 1..5000."), "jar");
 
     internal static Problem TooLong(string file, int most) =>
         new("JL342", string.Create(CultureInfo.InvariantCulture, $"The list has more than {most} rows; split it."), file);

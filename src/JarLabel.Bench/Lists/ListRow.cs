@@ -68,7 +68,7 @@ internal sealed class ListRow
         }
 
         var result = next();
-        return result.Ok ? result : Result<T>.Failed([.. result.Problems.Select(p => p with { Where = p.Where is null ? Where : $"{Where}, {p.Where.TrimStart('-')}" })]);
+        return result.Ok ? result : Result<T>.Failed([.. result.Problems.Select(p => p with { Where = p.Where is null ? Where : $"{Where}, {p.Where}" })]);
     }
 
     private bool Take<T>(string column, Result<T> result, out T? value)

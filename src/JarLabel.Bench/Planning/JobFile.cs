@@ -53,7 +53,7 @@ public static class JobFile
 
         foreach (var problem in problems)
         {
-            fields.Refuse(name, problem.Message);
+            fields.Refuse(name, problem.Text);
         }
 
         return null;

@@ -8,5 +8,5 @@ namespace JarLabel.Bench.Printing;
 public sealed record PrintRequest(string To, string? Sheet = null, string? Design = null, int? Start = null)
 {
     /// <summary>Where the printer was named.</summary>
-    public string Where { get; init; } = "--to";
+    public string Where { get; init; } = "print-to";
 }

@@ -65,7 +65,7 @@ public sealed class PrinterBook(Workbench bench, Func<string, string?> environme
         return [.. named, .. seen, .. network.GetAwaiter().GetResult().Select(Asked)];
     }
 
-    private static SeenPrinter Asked(SeenPrinter printer) => PrinterAddress.Read(printer.Uri, "--to").Then(address =>
+    private static SeenPrinter Asked(SeenPrinter printer) => PrinterAddress.Read(printer.Uri, "print-to").Then(address =>
     {
         using var asked = new Printer(address, Short, User);
         return asked.Facts().GetAwaiter().GetResult();

@@ -13,7 +13,7 @@ namespace JarLabel.Bench.Scanning;
 /// <summary>Finds the jar behind a label's code, a typed number, or the codes in a photo.</summary>
 public static class ScanJar
 {
-    private const string Where = "WHAT";
+    private const string Where = "what";
 
     /// <summary>The jar behind what a scanner or a hand typed: a label's whole code, its end <c>JAR 142-5.1</c>, or a jar's number.</summary>
     public static Result<Scanned> Find(Workbench bench, string typed)

@@ -82,7 +82,7 @@ internal static class CalcSteps
 
         var cautions = BatchCautions.OfLiquid(recipe, solvent);
         var screen = new Screen().Title($"{CutWords.Of(recipe.Cut)} in {solvent.Name}").Gap().Rows(RecipeRows.Of(recipe, solvent, "flakes", given.Bench.Metric));
-        return new Outcome(Answer.Of(screen, new RecipeAnswerJson(RecipeJson.Of(recipe, solvent), cautions), c => c.RecipeAnswerJson, cautions));
+        return new Outcome(Answer.Of(screen, tell => new RecipeAnswerJson(RecipeJson.Of(recipe, solvent), tell(cautions)), c => c.RecipeAnswerJson, cautions));
     }
 
     private static Result<Outcome> DoThin(Values given)

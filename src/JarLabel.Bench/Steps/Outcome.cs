@@ -14,8 +14,12 @@ internal sealed record Outcome(Answer Answer)
     internal IReadOnlyList<string> Files { get; init; } = [];
 
     /// <summary>The same with its cautions as a surface writes them.</summary>
-    internal Outcome With(IReadOnlyList<Problem> cautions) =>
-        this with { Answer = Answer with { Warnings = cautions }, Jar = Jar is null ? null : Jar with { Cautions = cautions } };
+    internal Outcome As(Tell tell) => this with { Answer = Answer.As(tell), Jar = Jar is null ? null : Jar with { Cautions = tell(Jar.Cautions) } };
+
+    /// <summary>The same with more to be known.</summary>
+    internal Outcome And(IReadOnlyList<Problem> cautions) => cautions.Count == 0
+        ? this
+        : this with { Answer = Answer.With(cautions, []), Jar = Jar is null ? null : Jar with { Cautions = [.. Jar.Cautions, .. cautions] } };
 
     /// <summary>After a change of a jar.</summary>
     internal static Outcome Changed(Workbench bench, BenchOutcome outcome) => new(JarAnswer.Changed(bench, outcome)) { Jar = outcome };

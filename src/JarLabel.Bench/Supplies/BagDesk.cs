@@ -31,7 +31,7 @@ public static class BagDesk
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(choice);
         return SupplyLabels.Open(bench).Then(labels => LedgerDesk.Record(bench, step =>
-            SupplyBook.Bag(step, number).Then(bag => bag.DemandOnHand("--bag")).Then(_ => Finish(bench, step, labels, number, choice, file))));
+            SupplyBook.Bag(step, number).Then(bag => bag.DemandOnHand("bag")).Then(_ => Finish(bench, step, labels, number, choice, file))));
     }
 
     /// <summary>Says what the scale says is left.</summary>
@@ -46,7 +46,7 @@ public static class BagDesk
     public static Result<BagOutcome> Discard(Workbench bench, SupplyNumber number, string? why) => Record(bench, number, new SupplyDiscarded(Now(bench), why));
 
     private static Result<BagOutcome> Record(Workbench bench, SupplyNumber number, SupplyEvent happened) => LedgerDesk.Record(bench, step => SupplyBook.Bag(step, number)
-        .Then(bag => happened is SupplyDiscarded or FlakesTested ? bag.DemandOnHand("BAG") : bag)
+        .Then(bag => happened is SupplyDiscarded or FlakesTested ? bag.DemandOnHand("bag") : bag)
         .Then(_ => SupplyBook.InTime(bench, step, Subject.Bag(number.Value), happened))
         .Then(timed =>
         {

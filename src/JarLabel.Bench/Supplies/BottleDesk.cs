@@ -37,7 +37,7 @@ public static class BottleDesk
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(choice);
         return SupplyLabels.Open(bench).Then(labels => LedgerDesk.Record(bench, step =>
-            SupplyBook.Bottle(step, number).Then(bottle => bottle.DemandOnHand("--bottle")).Then(_ => Finish(bench, step, labels, number, choice, file))));
+            SupplyBook.Bottle(step, number).Then(bottle => bottle.DemandOnHand("bottle")).Then(_ => Finish(bench, step, labels, number, choice, file))));
     }
 
     /// <summary>Says what is left by measure.</summary>
@@ -58,7 +58,7 @@ public static class BottleDesk
     internal static BottleOutcome Of(Workbench bench, Bottle bottle) => new(bottle, SupplyWords.Hazards(bench, bottle), null, []);
 
     private static Result<BottleOutcome> Record(Workbench bench, SupplyNumber number, SupplyEvent happened) => LedgerDesk.Record(bench, step => SupplyBook.Bottle(step, number)
-        .Then(bottle => happened is SupplyDiscarded or BottleMoved ? bottle.DemandOnHand("BOTTLE") : bottle)
+        .Then(bottle => happened is SupplyDiscarded or BottleMoved ? bottle.DemandOnHand("bottle") : bottle)
         .Then(_ => SupplyBook.InTime(bench, step, Subject.Bottle(number.Value), happened))
         .Then(timed =>
         {

@@ -43,7 +43,7 @@ internal static class Drawing
 
     private static Result<JarNumber> Flakes(LedgerStep step, JarNumber jar, DateTime at, SupplyNumber? number, Mass weight) => number is not { } known
         ? jar
-        : SupplyBook.Bag(step, known).Then(bag => bag.DemandOnHand("--bag")).Then(bag => bag.DemandFit()).Then<JarNumber>(bag =>
+        : SupplyBook.Bag(step, known).Then(bag => bag.DemandOnHand("bag")).Then(bag => bag.DemandFit()).Then<JarNumber>(bag =>
         {
             if (bag.Take(at, weight, jar) is not { } taken)
             {
@@ -56,7 +56,7 @@ internal static class Drawing
 
     private static Result<JarNumber> Alcohol(LedgerStep step, JarNumber jar, DateTime at, SupplyNumber? number, Volume volume) => number is not { } known
         ? jar
-        : SupplyBook.Bottle(step, known).Then(bottle => bottle.DemandOnHand("--bottle")).Then<JarNumber>(bottle =>
+        : SupplyBook.Bottle(step, known).Then(bottle => bottle.DemandOnHand("bottle")).Then<JarNumber>(bottle =>
         {
             if (bottle.Take(at, volume, jar) is not { } taken)
             {

@@ -26,14 +26,14 @@ public static class SupplyBook
     public static Result<Grade> GradeIn(Workbench bench, SupplyNumber bag)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return Bag(bench, bag).Then(found => bench.Catalog.Grades.Named(found.Grade, "--bag"));
+        return Bag(bench, bag).Then(found => bench.Catalog.Grades.Named(found.Grade, "bag"));
     }
 
     /// <summary>The alcohol in a bottle.</summary>
     public static Result<Solvent> SolventIn(Workbench bench, SupplyNumber bottle)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return Bottle(bench, bottle).Then(found => bench.Catalog.Solvents.Named(found.Solvent, "--bottle"));
+        return Bottle(bench, bottle).Then(found => bench.Catalog.Solvents.Named(found.Solvent, "bottle"));
     }
 
     /// <summary>What happened to a bag or bottle, in order.</summary>

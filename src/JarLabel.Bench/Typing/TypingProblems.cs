@@ -7,8 +7,8 @@ namespace JarLabel.Bench.Typing;
 public static class TypingProblems
 {
     /// <summary>Something that must be given was not.</summary>
-    public static Problem Missing(string option, string example) =>
-        new("JL106", $"The option {option} is missing; for example {option} {example}.", option);
+    public static Problem Missing(string name, string example) =>
+        new("JL106", Message.Of($"The option {new InputName(name)} is missing; for example {new InputName(name, example)}."), name);
 
     /// <summary>A field that must be filled in is empty.</summary>
     public static Problem Empty(string name, string label, string example) => new("JL106", $"{label} is needed; for example {example}.", name);
@@ -16,9 +16,9 @@ public static class TypingProblems
     /// <summary>The line itself cannot be read.</summary>
     /// <param name="message">What is wrong with it.</param>
     /// <param name="meant">What was probably meant, where something comes near.</param>
-    /// <param name="command">The command as it was called.</param>
-    public static Problem Syntax(string message, string? meant, string command) =>
-        new("JL107", $"{message}{(meant is null ? "" : $" Did you mean \"{meant}\"?")} \"{command} --help\" shows what there is.");
+    /// <param name="help">The command that helps.</param>
+    public static Problem Syntax(string message, string? meant, string help) =>
+        new("JL107", $"{message}{(meant is null ? "" : $" Did you mean \"{meant}\"?")} \"{help}\" shows what there is.");
 
     /// <summary>Help of what there is not.</summary>
     internal static Problem NoSuchHelp(string read, string? meant, IEnumerable<string> topics) => new(
@@ -87,7 +87,7 @@ public static class TypingProblems
 
     /// <summary>No one thing to label was named.</summary>
     public static Problem OneLabel() =>
-        new("JL119", "Say whose label: a jar such as \"jarlabel label 142\", or a bag such as --bag 3, or a bottle such as --bottle 2; one of them.", "JAR");
+        new("JL119", Message.Of($"Say whose label: a jar such as {new Remedy("label", new InputName("jar", "142"))}, or a bag such as {new InputName("bag", "3")}, or a bottle such as {new InputName("bottle", "2")}; one of them."), "jar");
 
     /// <summary>A list beside what the list says itself.</summary>
     internal static Problem NotBesideList(string name) =>
@@ -99,7 +99,7 @@ public static class TypingProblems
 
     /// <summary>Copies of what gets one label.</summary>
     public static Problem CopiesOfJarsOnly() =>
-        new("JL197", "A bag or bottle gets one label at a time; --copies is for jars. Give the command again for another.", "--copies");
+        new("JL197", Message.Of($"A bag or bottle gets one label at a time; {new InputName("copies")} is for jars. Give the command again for another."), "copies");
 
     /// <summary>A date in the future.</summary>
     public static Problem DayAhead(string read, string where) =>
@@ -107,7 +107,7 @@ public static class TypingProblems
 
     /// <summary>A rehearsal of what cannot be rehearsed.</summary>
     public static Problem NoDryRun(string command) =>
-        new("JL130", $"\"{command}\" has no rehearsal; leave --dry-run away, and take a folder that you can throw away.", "--dry-run");
+        new("JL130", Message.Of($"{new Remedy(command)} has no rehearsal; leave {new InputName("dry-run")} away, and take a folder that you can throw away."), "dry-run");
 
     /// <summary>A printer's name and address are not to be told apart.</summary>
     public static Problem NotAPrinter(string read, string where) =>

@@ -20,7 +20,7 @@ internal static class CheckCommand
 
     private static Result<Answer> Look(Typed typed) => ShopCheck.Of(typed.Text(Folder) ?? typed.Text(SharedOptions.Shop), Environment.GetEnvironmentVariable).Then<Answer>(files => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{files.Count} file{(files.Count == 1 ? "" : "s")} of the shop's own read with ours; nothing is wrong with {(files.Count == 1 ? "it" : "them")}.")),
-        new CheckAnswerJson(files.Count, files.Cautions),
+        tell => new CheckAnswerJson(files.Count, tell(files.Cautions)),
         c => c.CheckAnswerJson,
         files.Cautions));
 }

@@ -37,7 +37,7 @@ internal sealed class Typed(ParseResult parsed)
     {
         if (Text(option) is not { } text)
         {
-            Refuse(TypingProblems.Missing(option.Name, example));
+            Refuse(TypingProblems.Missing(option.Name.TrimStart('-'), example));
             return default!;
         }
 

@@ -14,7 +14,7 @@ internal static class UnreadLine
         var told = line.Errors.Select(error => (error.Message, Unknown: line.UnmatchedTokens.FirstOrDefault(token => error.Message.Contains($"'{token}'", StringComparison.Ordinal)))).ToArray();
 
         // A word that nobody knows is the fault; what is then missing too only follows from it.
-        return [.. told.Where(t => t.Unknown is not null || told.All(o => o.Unknown is null)).Select(t => TypingProblems.Syntax(t.Message, Meant(t.Unknown, commands), called))];
+        return [.. told.Where(t => t.Unknown is not null || told.All(o => o.Unknown is null)).Select(t => TypingProblems.Syntax(t.Message, Meant(t.Unknown, commands), $"{called} --help"))];
     }
 
     /// <summary>A command and those it stands under, to the root.</summary>

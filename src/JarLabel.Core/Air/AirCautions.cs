@@ -7,5 +7,5 @@ public static class AirCautions
 {
     /// <summary>Air that can burn, or that comes nearer to it than fire rules work with; nothing below that.</summary>
     public static IEnumerable<Problem> Of(AirAssessment air) =>
-        AirWords.Fire(air) is { } words ? [new("JL160", words, "--room")] : [];
+        AirWords.Fire(air) is { } words ? [new("JL160", words, "room")] : [];
 }

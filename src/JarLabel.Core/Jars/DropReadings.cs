@@ -71,22 +71,22 @@ public sealed record DropReadings
     {
         if (PrintFreeMinutes < TackFreeMinutes)
         {
-            yield return JarProblems.PrintFreeBeforeTackFree(PrintFreeMinutes.Value, TackFreeMinutes.Value, "--print-free");
+            yield return JarProblems.PrintFreeBeforeTackFree(PrintFreeMinutes.Value, TackFreeMinutes.Value, "print-free");
         }
 
         if (FreshPrintFreeMinutes < FreshTackFreeMinutes)
         {
-            yield return JarProblems.PrintFreeBeforeTackFree(FreshPrintFreeMinutes.Value, FreshTackFreeMinutes.Value, "--fresh-print-free");
+            yield return JarProblems.PrintFreeBeforeTackFree(FreshPrintFreeMinutes.Value, FreshTackFreeMinutes.Value, "fresh-print-free");
         }
 
         if (said != Drying.Soft && FreshTackFreeMinutes is not null && TackFreeMinutes is null)
         {
-            yield return JarProblems.NothingBesideFresh("--fresh-tack-free", "--tack-free");
+            yield return JarProblems.NothingBesideFresh("fresh-tack-free", "tack-free");
         }
 
         if (said != Drying.Soft && FreshPrintFreeMinutes is not null && PrintFreeMinutes is null)
         {
-            yield return JarProblems.NothingBesideFresh("--fresh-print-free", "--print-free");
+            yield return JarProblems.NothingBesideFresh("fresh-print-free", "print-free");
         }
 
         if (said == Drying.Fresh && Dried == Drying.Slow)

@@ -30,7 +30,7 @@ internal static class JarProblems
         new("JL469", string.Create(CultureInfo.InvariantCulture, $"After {happened.Name} jar {number} would hold what no jar holds: flakes and alcohol are there together or not at all, {PoundCut.Weakest} to {PoundCut.Strongest} lb to a gallon, and at most {EventBounds.MostAmount / 1e6:0} m3 of it."));
 
     internal static Problem NoSuchJar(JarNumber number) =>
-        new("JL143", $"There is no jar {number} in this shop's ledger. ", "JAR");
+        new("JL143", $"There is no jar {number} in this shop's ledger. ", "jar");
 
     internal static Problem NoBeginning(JarNumber number, JarEvent happened) =>
         new("JL480", $"The life of jar {number} begins with {happened.GetType().Name}; a jar begins when it is mixed, blended or decanted.");
@@ -39,10 +39,10 @@ internal static class JarProblems
         new("JL480", $"The life of jar {number} goes on with {happened.GetType().Name}, which cannot follow what was before.");
 
     internal static Problem Gone(Jar jar) =>
-        new("JL144", $"Jar {jar.Number} is no longer on the shelf: it was {(jar.Contents.IsEmpty ? "used up" : "discarded or taken back")}. If that is wrong, \"jarlabel undo {jar.Number}\" takes the last step back.", "JAR");
+        new("JL144", Message.Of($"Jar {jar.Number} is no longer on the shelf: it was {(jar.Contents.IsEmpty ? "used up" : "discarded or taken back")}. If that is wrong, {new Remedy("undo", new InputName("jar", $"{jar.Number}"))} takes the last step back."), "jar");
 
     internal static Problem NothingToUndo(JarNumber number) =>
-        new("JL145", $"Everything that happened to jar {number} is already taken back; only what still stands can be undone.", "JAR");
+        new("JL145", $"Everything that happened to jar {number} is already taken back; only what still stands can be undone.", "jar");
 
     internal static Problem NotSoMuch(JarNumber number, Volume wanted, Volume there, string where) =>
         new("JL146", $"Read {BenchAmount.Both(wanted)}, and jar {number} holds {BenchAmount.Both(there)}; take that or less, such as \"{BenchAmount.Metric(there / 2)}\", or \"all\".", where);
@@ -51,10 +51,10 @@ internal static class JarProblems
         new("JL390", $"Read print-free after {printFree} min and tack-free after {tackFree} min; a film is free of tack before cloth leaves no print, so give as many minutes or more, such as {tackFree}.", where);
 
     internal static Problem NothingBesideFresh(string fresh, string own) =>
-        new("JL391", $"Minutes of a fresh batch say something only beside those of the jar's own drops; give {own} as well, or leave {fresh} away.", fresh);
+        new("JL391", Message.Of($"Minutes of a fresh batch say something only beside those of the jar's own drops; give {new InputName(own)} as well, or leave {new InputName(fresh)} away."), fresh);
 
     internal static Problem NotLikeFresh(double times) =>
-        new("JL392", string.Create(CultureInfo.InvariantCulture, $"Read \"fresh\", and by the minutes the drops took {times:0.#} times as long as the fresh batch beside them. From {DropReadings.SlowTimes:0.#} times on that is slow: say \"slow\", or \"pass\" and let the minutes tell."), "VERDICT");
+        new("JL392", string.Create(CultureInfo.InvariantCulture, $"Read \"fresh\", and by the minutes the drops took {times:0.#} times as long as the fresh batch beside them. From {DropReadings.SlowTimes:0.#} times on that is slow: say \"slow\", or \"pass\" and let the minutes tell."), "verdict");
 
     internal static Problem OtherUndone(JarNumber number, Undone undone, string? last) =>
         new("JL480", $"In the life of jar {number} {undone.What} was taken back, but the last that stood was {last ?? "nothing"}.");

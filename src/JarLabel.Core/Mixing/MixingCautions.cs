@@ -10,8 +10,8 @@ internal static class MixingCautions
 {
     internal static Problem UnknownSolvent(Solvent solvent) => new(
         "JL171",
-        $"Nobody has said what all is in {solvent.Name}, so the label answers for the worst that it may be{Methanol(solvent)}. Section 3 of the can's safety data sheet gives the percentages: enter them with \"jarlabel can add\", and name that can instead.",
-        "--solvent");
+        Message.Of($"Nobody has said what all is in {solvent.Name}, so the label answers for the worst that it may be{Methanol(solvent)}. Section 3 of the can's safety data sheet gives the percentages: enter them with {new Remedy("can add")}, and name that can instead."),
+        "solvent");
 
     private static string Methanol(Solvent solvent) => solvent.Compositions.Max(c => c.PercentOf(Substance.MethanolId)) is var most and > 0
         ? string.Create(CultureInfo.InvariantCulture, $" (up to {most:0.#} % methanol by weight)")
@@ -20,14 +20,14 @@ internal static class MixingCautions
     internal static Problem TooWet(Solvent solvent) => new(
         "JL172",
         string.Create(CultureInfo.InvariantCulture, $"{Capital.Of(solvent.Name)} holds {solvent.WaterPercentByVolume:0} % water by volume: shellac dissolves badly in it, dries slowly and blushes. At most {Solvent.TooWetAbove:0} % is good; ethanol of 95 % or isopropanol of 99 % serves."),
-        "--solvent");
+        "solvent");
 
     internal static Problem Syrup(PoundCut cut) => new(
         "JL173",
         string.Create(CultureInfo.InvariantCulture, $"A {cut.PoundsPerUsGallon:0.##} lb cut is a syrup: it dissolves slowly, strains badly and is for thinning later. Up to 5 lb works at most benches."),
-        "--cut");
+        "cut");
 
-    internal static Problem ChildResistant(HazardAssessment hazards) => new("JL385", ChildResistantLid.WantedForMethanol(hazards) ? Methanol(hazards) : Classed(hazards), "--container");
+    internal static Problem ChildResistant(HazardAssessment hazards) => new("JL385", ChildResistantLid.WantedForMethanol(hazards) ? Methanol(hazards) : Classed(hazards), "container");
 
     private static string Methanol(HazardAssessment hazards) => string.Create(
         CultureInfo.InvariantCulture,
@@ -39,30 +39,30 @@ internal static class MixingCautions
     internal static Problem BareMetal() => new(
         "JL174",
         "Shellac darkens in bare iron or tin, and its acid eats pinholes; keep it in glass or lined metal.",
-        "--material");
+        "material");
 
     internal static Problem OldFlakes(Grade grade) => new(
         "JL175",
         $"These {grade.Name} flakes are past their dry life; the use-by is shortened. Dissolve a pinch first: what stays as a gel in the jar will not dry hard.",
-        "--flake-date");
+        "flake-date");
 
     internal static Problem CloudyFlakes(Grade grade) => new(
         "JL399",
         $"A pinch of these {grade.Name} flakes dissolved cloudy, so the use-by is shortened to half or less. Strain it, and let a few drops dry on glass before use.",
-        "--bag");
+        "bag");
 
     internal static Problem PastUse() => new(
         "JL170",
         "This shellac is past its use-by or failed its test: it may never dry hard. Let a few drops dry on glass first, and when they stay soft or tacky, discard it.",
-        "JAR");
+        "jar");
 
     internal static Problem StillDissolving() => new(
         "JL178",
         "The flakes are not all dissolved yet, so the liquid is weaker than the cut it will come to. Wait until it is ready, or strain and judge by eye.",
-        "JAR");
+        "jar");
 
     internal static Problem NeverTested() => new(
         "JL179",
-        "This jar is old enough to be tested before use: let a few drops dry on glass, then \"jarlabel test JAR pass\" or \"fail\".",
-        "JAR");
+        Message.Of($"This jar is old enough to be tested before use: let a few drops dry on glass and tell how they dried: {new Remedy("test", new InputName("jar"), new InputName("verdict", "pass"))}, or \"fail\"."),
+        "jar");
 }

@@ -53,7 +53,7 @@ internal static class QuantityProblems
 
     internal static Problem InCut(string read, Problem part) => part.Message.Contains(Quoted.Of(read), StringComparison.Ordinal)
         ? part
-        : part with { Text = $"Read {Quoted.Of(read)} as a cut, a weight in a volume. {part.Message}" };
+        : part with { Text = Message.Of($"Read {Quoted.Of(read)} as a cut, a weight in a volume. {part.Text}") };
 
     internal static Problem CutOutOfRange(string read, double pounds, string where) =>
         new("JL112", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}, a {pounds:0.###} lb cut; allowed is {PoundCut.Weakest} to {PoundCut.Strongest:0} lb of flakes per US gallon of alcohol poured. A wash coat is about 1/2, padding 1 to 2, a spray build 3."), where);

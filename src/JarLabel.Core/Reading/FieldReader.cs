@@ -43,7 +43,7 @@ public sealed class FieldReader
     }
 
     /// <summary>Notes a problem of the caller's own about one member.</summary>
-    public void Refuse(string name, string message) => problems.Add(new Problem(code, message, $"{Where}/{name}"));
+    public void Refuse(string name, Message message) => problems.Add(new Problem(code, message, $"{Where}/{name}"));
 
     /// <summary>A text that is not empty.</summary>
     public string Text(string name) => Take(name, JsonValueKind.String, "a text in quotes") is { } found ? NotEmpty(name, found.GetString()!) : "";

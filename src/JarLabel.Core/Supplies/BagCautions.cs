@@ -20,14 +20,14 @@ public static class BagCautions
     }
 
     private static Problem Gelled(Bag bag) =>
-        new("JL394", $"Bag {bag.Number} is unfit: flakes that swell to a gel do not dissolve any more, and what does will not dry hard. Nothing is mixed from it; \"jarlabel bag discard {bag.Number.Value}\" takes it out of the shop.", "BAG");
+        new("JL394", Message.Of($"Bag {bag.Number} is unfit: flakes that swell to a gel do not dissolve any more, and what does will not dry hard. Nothing is mixed from it; {new Remedy("bag discard", new InputName("bag", $"{bag.Number.Value}"))} takes it out of the shop."), "bag");
 
     private static Problem Clouded(Bag bag) =>
-        new("JL395", $"The flakes of bag {bag.Number} are going off: what is mixed from it is given half the time or less. Mix little, strain it, and try a few drops on glass before use.", "BAG");
+        new("JL395", $"The flakes of bag {bag.Number} are going off: what is mixed from it is given half the time or less. Mix little, strain it, and try a few drops on glass before use.", "bag");
 
     private static Problem WorseBefore(Bag bag, Pinch worst) =>
-        new("JL396", $"A pinch of bag {bag.Number} came out {PinchWords.Of(worst)} before; flakes do not get better. The newest test counts, but try one more pinch, well stirred, in fresh alcohol of 95 % or more.", "BAG");
+        new("JL396", $"A pinch of bag {bag.Number} came out {PinchWords.Of(worst)} before; flakes do not get better. The newest test counts, but try one more pinch, well stirred, in fresh alcohol of 95 % or more.", "bag");
 
     private static Problem MixedBefore(Bag bag, JarNumber[] jars) =>
-        new("JL397", $"Mixed from bag {bag.Number} before: {(jars.Length == 1 ? "jar" : "jars")} {string.Join(", ", jars)}. Try a few drops of {(jars.Length == 1 ? "it" : "each")} on glass before any use; {(jars.Length == 1 ? "its use-by was" : "their use-by dates were")} given without knowing this.", "BAG");
+        new("JL397", $"Mixed from bag {bag.Number} before: {(jars.Length == 1 ? "jar" : "jars")} {string.Join(", ", jars)}. Try a few drops of {(jars.Length == 1 ? "it" : "each")} on glass before any use; {(jars.Length == 1 ? "its use-by was" : "their use-by dates were")} given without knowing this.", "bag");
 }

@@ -10,16 +10,16 @@ namespace JarLabel.Core.Supplies;
 internal static class SupplyProblems
 {
     internal static Problem NotANumber(SupplyKind kind, string read, string where) =>
-        new("JL154", $"Read {Quoted.Of(read)} as a {Word(kind)}; wanted is its number, alone or with its check digit, such as 12 or {SupplyNumber.From(12)}. \"jarlabel {Word(kind)} list\" shows them.", where);
+        new("JL154", Message.Of($"Read {Quoted.Of(read)} as a {Word(kind)}; wanted is its number, alone or with its check digit, such as 12 or {SupplyNumber.From(12)}. {new Remedy($"{Word(kind)} list")} shows them."), where);
 
     internal static Problem WrongCheckDigit(SupplyKind kind, string read, SupplyNumber number, string where) =>
         new("JL155", $"Read {Quoted.Of(read)}, but the check digit does not fit the number: a digit was misread. If the number is right, the {Word(kind)} is {number}.", where);
 
     internal static Problem NoSuch(SupplyKind kind, SupplyNumber number) =>
-        new("JL156", $"There is no {Word(kind)} {number} in this shop's ledger; \"jarlabel {Word(kind)} list\" shows them, and \"jarlabel {Word(kind)} add\" adds one.", $"--{Word(kind)}");
+        new("JL156", Message.Of($"There is no {Word(kind)} {number} in this shop's ledger; {new Remedy($"{Word(kind)} list")} shows them, and {new Remedy($"{Word(kind)} add")} adds one."), Word(kind));
 
     internal static Problem Gone(SupplyKind kind, SupplyNumber number, string where) =>
-        new("JL157", $"By the ledger {Word(kind)} {number} is empty or was discarded. If there is some in it, say how much: \"jarlabel {Word(kind)} left {number} '{(kind == SupplyKind.Bag ? "120 g" : "200 mL")}'\".", where);
+        new("JL157", Message.Of($"By the ledger {Word(kind)} {number} is empty or was discarded. If there is some in it, say how much: {new Remedy($"{Word(kind)} left", new(Word(kind), $"{number}"), kind == SupplyKind.Bag ? new("weight", "120 g") : new("volume", "200 mL"))}."), where);
 
     internal static Problem NotAnEvent(string read, string why, string where) =>
         new("JL481", $"Read {Quoted.Of(read)}, which is no event of a bag or bottle that this version knows: {why}", where);
@@ -28,32 +28,31 @@ internal static class SupplyProblems
         new("JL482", $"The life of {Word(kind)} {number} goes on with {happened.Name}, which cannot follow what was before.");
 
     internal static Problem OtherThing(SupplyKind kind, SupplyNumber number, string holds, string wanted) =>
-        new("JL158", $"{Capital(kind)} {number} holds {holds}, and {wanted} was asked for; take another {Word(kind)}, or leave {(kind == SupplyKind.Bag ? "--grade" : "--solvent")} away.", $"--{Word(kind)}");
+        new("JL158", Message.Of($"{Capital(kind)} {number} holds {holds}, and {wanted} was asked for; take another {Word(kind)}, or leave {new InputName(kind == SupplyKind.Bag ? "grade" : "solvent")} away."), Word(kind));
 
     internal static Problem BagTooSmall(Bag bag, Mass needed, Recipe possible) =>
-        new("JL159", $"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}. {CouldMake(possible)}", "--bag");
+        new("JL159", Message.Of($"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}. {CouldMake(possible)}"), "bag");
 
     internal static Problem BottleTooSmall(Bottle bottle, Volume needed, Recipe possible) =>
-        new("JL159", $"It needs {BenchAmount.Both(needed)} of alcohol, and bottle {bottle.Number} holds {BenchAmount.Both(bottle.Left)}. {CouldMake(possible)}", "--bottle");
+        new("JL159", Message.Of($"It needs {BenchAmount.Both(needed)} of alcohol, and bottle {bottle.Number} holds {BenchAmount.Both(bottle.Left)}. {CouldMake(possible)}"), "bottle");
 
     internal static Problem TooLittleToThin(Bottle bottle, Volume needed, PoundCut? possible) =>
-        new("JL159", $"It needs {BenchAmount.Both(needed)} of alcohol, and bottle {bottle.Number} holds {BenchAmount.Both(bottle.Left)}.{To("thins", possible)}", "--bottle");
+        new("JL159", $"It needs {BenchAmount.Both(needed)} of alcohol, and bottle {bottle.Number} holds {BenchAmount.Both(bottle.Left)}.{To("thins", possible)}", "bottle");
 
     internal static Problem TooLittleToThicken(Bag bag, Mass needed, PoundCut? possible) =>
-        new("JL159", $"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}.{To("thickens", possible)}", "--bag");
+        new("JL159", $"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}.{To("thickens", possible)}", "bag");
 
     internal static Problem MoreThanBought(SupplyKind kind, SupplyNumber number, string read, string bought) =>
-        new("JL483", $"Read {read} as what is left in {Word(kind)} {number}, which held {bought} when it came. Give at most that, or enter what was bought since as its own: \"jarlabel {Word(kind)} add\".", kind == SupplyKind.Bag ? "MASS" : "VOLUME");
+        new("JL483", Message.Of($"Read {read} as what is left in {Word(kind)} {number}, which held {bought} when it came. Give at most that, or enter what was bought since as its own: {new Remedy($"{Word(kind)} add")}."), kind == SupplyKind.Bag ? "weight" : "volume");
 
     internal static Problem NotYetMade(Bag bag, DateOnly day) =>
-        new("JL484", $"Bag {bag.Number} holds flakes of {DateWords.Of(bag.Made)}, and this step is dated {DateWords.Of(day)}, before there were any. Take another bag, or a later --at.", "--bag");
+        new("JL484", Message.Of($"Bag {bag.Number} holds flakes of {DateWords.Of(bag.Made)}, and this step is dated {DateWords.Of(day)}, before there were any. Take another bag, or a later {new InputName("at")}."), "bag");
 
     internal static Problem Unfit(Bag bag) =>
-        new("JL393", $"A pinch of bag {bag.Number} swelled to a gel on {DateWords.Of(bag.Test!.Day)}: what is mixed from it will not dry hard, so nothing is. Take another bag. If the pinch was wrong, try another: \"jarlabel bag test {bag.Number.Value} all\" or \"cloudy\".", "--bag");
+        new("JL393", Message.Of($"A pinch of bag {bag.Number} swelled to a gel on {DateWords.Of(bag.Test!.Day)}: what is mixed from it will not dry hard, so nothing is. Take another bag. If the pinch was wrong, try another and tell how it dissolved: {new Remedy("bag test", new InputName("bag", $"{bag.Number.Value}"), new InputName("pinch", "all"))}."), "bag");
 
-    private static string CouldMake(Recipe possible) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"With what is there the same cut makes {BenchAmount.Both(possible.Makes)} from {BenchAmount.Both(possible.Pour)} of alcohol and {BenchAmount.Both(possible.Flakes)} of flakes: --pour \"{possible.Pour.Milliliters:0.#} mL\".");
+    private static Message CouldMake(Recipe possible) => Message.Of(
+        $"With what is there the same cut makes {BenchAmount.Both(possible.Makes)} from {BenchAmount.Both(possible.Pour)} of alcohol and {BenchAmount.Both(possible.Flakes)} of flakes: {new InputName("pour", string.Create(CultureInfo.InvariantCulture, $"{possible.Pour.Milliliters:0.#} mL"))}.");
 
     private static string To(string verb, PoundCut? possible) => possible is { } cut ? $" All of it {verb} the jar to {CutWords.Of(cut)}." : "";
 

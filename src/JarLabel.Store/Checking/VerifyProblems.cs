@@ -28,7 +28,7 @@ internal static class VerifyProblems
         new("JL465", $"The total of the shelf \"{shelf}\" is not the sum of its jars.");
 
     internal static Problem FileChanged(string path) =>
-        new("JL466", "The file is not the one that was written: it was changed or damaged since. Print it again with \"jarlabel label\".", path);
+        new("JL466", Message.Of($"The file is not the one that was written: it was changed or damaged since. Print it again with {new Remedy("label")}."), path);
 
     internal static Problem FileGone(string path) =>
         new("JL467", $"The file {path} was written and is no longer there.", path);

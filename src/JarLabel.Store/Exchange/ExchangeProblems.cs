@@ -16,7 +16,7 @@ internal static class ExchangeProblems
         new("JL441", "Wanted is a file name in a folder that exists, and not the ledger itself, such as ledger-backup.db.", path);
 
     internal static Problem SomethingElse(string path) =>
-        new("JL442", "There is already a file of this name, and it is not a backup of this shop. Name another, or say --force to write over it.", path);
+        new("JL442", Message.Of($"There is already a file of this name, and it is not a backup of this shop. Name another, or say {new InputName("force")} to write over it."), path);
 
     internal static Problem NotReadable(string path, string why) =>
         new("JL444", $"The file cannot be read: {why}", path);
@@ -25,7 +25,7 @@ internal static class ExchangeProblems
         new("JL445", "This is not a JarLabel export: the first line must say which ledger it is from.", where);
 
     internal static Problem Foreign(string where) =>
-        new("JL446", "This export is from another shop's ledger. Import it into an empty shop folder, named with --shop; two ledgers cannot be merged, since both gave out the same jar numbers.", where);
+        new("JL446", Message.Of($"This export is from another shop's ledger. Import it into an empty shop folder, named with {new InputName("shop")}; two ledgers cannot be merged, since both gave out the same jar numbers."), where);
 
     internal static Problem OutOfOrder(string where, long wanted, long found) =>
         new("JL447", string.Create(CultureInfo.InvariantCulture, $"Read event {found}; here belongs event {wanted}. Lines are missing, doubled or exchanged."), where);
@@ -40,7 +40,7 @@ internal static class ExchangeProblems
         new("JL450", string.Create(CultureInfo.InvariantCulture, $"The export says it has {wanted} events, and {found} are there: its end is missing."), file);
 
     internal static Problem LongLine(string where, int most) =>
-        new("JL471", string.Create(CultureInfo.InvariantCulture, $"The line is longer than {most / (1024 * 1024)} MB, and an event is a few hundred letters. What \"jarlabel export\" wrote has one event a line."), where);
+        new("JL471", Message.Of($"The line is longer than {most / (1024 * 1024)} MB, and an event is a few hundred letters. What {new Remedy("export")} wrote has one event a line."), where);
 
     internal static Problem NotANumber(string where, Subject of, int most) =>
         new("JL472", string.Create(CultureInfo.InvariantCulture, $"Read {of}; numbers go up from 1, to {most} at most."), where);

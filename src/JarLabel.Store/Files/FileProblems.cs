@@ -13,7 +13,7 @@ internal static class FileProblems
         new("JL436", $"{OfKind(kind)} Wanted is the name of a file, such as \"{Example(path)}\".", path);
 
     internal static Problem Foreign(string path) =>
-        new("JL437", "There is already a file of this name, and JarLabel cannot tell that it wrote it. Name another, or say --force to write over it.", path);
+        new("JL437", Message.Of($"There is already a file of this name, and JarLabel cannot tell that it wrote it. Name another, or say {new InputName("force")} to write over it."), path);
 
     internal static Problem ChangedMeanwhile(string path) =>
         new("JL438", "Somebody else wrote or changed this file, or its folder, at this very moment, so it was left alone. Look at it, then try again.", path);

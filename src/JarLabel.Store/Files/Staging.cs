@@ -181,11 +181,11 @@ internal sealed class Staging(ShopFolder folder, Database database)
     }
 
     /// <summary>Puts a file in its place; why it could not, or null when it is there.</summary>
-    private string? Move(PendingFile file)
+    private Message? Move(PendingFile file)
     {
         try
         {
-            return Found(file).Then<GuardedPlace>(place => place.Receive(file.Part) is { } problem ? problem : place).TryGet(out _, out var problems) ? null : problems[0].Message;
+            return Found(file).Then<GuardedPlace>(place => place.Receive(file.Part) is { } problem ? problem : place).TryGet(out _, out var problems) ? (Message?)null : problems[0].Text;
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {

@@ -7,14 +7,14 @@ namespace JarLabel.Store.Sheets;
 internal static class SheetProblems
 {
     internal static Problem NoSuchSheet(int sheet) =>
-        new("JL430", string.Create(CultureInfo.InvariantCulture, $"There is no sheet {sheet}; \"jarlabel sheet state\" lists those in use."));
+        new("JL430", Message.Of($"There is no sheet {sheet}; {new Remedy("sheet state")} lists those in use."));
 
     internal static Problem NoSuchPlace(SheetInUse sheet, int place) =>
-        new("JL431", string.Create(CultureInfo.InvariantCulture, $"Read place {place}; a sheet of {sheet.Stock} has places 1 to {sheet.Places}."), "--start");
+        new("JL431", string.Create(CultureInfo.InvariantCulture, $"Read place {place}; a sheet of {sheet.Stock} has places 1 to {sheet.Places}."), "start");
 
     internal static Problem AlreadyTaken(SheetInUse sheet, int place) =>
-        new("JL432", string.Create(CultureInfo.InvariantCulture,
-            $"Place {place} of the open sheet is used. Free are: {Listed(sheet.Free)}. For a fresh sheet: jarlabel sheet new {sheet.Stock}"), "--start");
+        new("JL432", Message.Of(
+            $"Place {place} of the open sheet is used. Free are: {Listed(sheet.Free)}. For a fresh sheet: {new Remedy("sheet new", new InputName("id", sheet.Stock))}."), "start");
 
     internal static Problem NotTaken(SheetInUse sheet, IEnumerable<int> places) =>
         new("JL433", string.Create(CultureInfo.InvariantCulture,

@@ -45,7 +45,7 @@ public sealed record ShopSettings
     public LearningSettings Learning { get; init; } = LearningSettings.Usual;
 
     /// <summary>A shelf by its name, or the first one.</summary>
-    public Result<Shelf> Shelf(string? name, string where = "--shelf") =>
+    public Result<Shelf> Shelf(string? name, string where = "shelf") =>
         name is null ? Shelves[0]
         : Shelves.FirstOrDefault(shelf => shelf.Name == name) is { } found ? found
         : ShopProblems.NoSuchShelf(name, Shelves.Select(shelf => shelf.Name), where);

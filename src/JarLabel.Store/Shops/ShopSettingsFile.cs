@@ -114,7 +114,7 @@ public static class ShopSettingsFile
 
         if (!ShopAddress.Read(text, fields.Where).TryGet(out var address, out var problems))
         {
-            fields.Refuse("baseUrl", problems[0].Message);
+            fields.Refuse("baseUrl", problems[0].Text);
         }
 
         return address;

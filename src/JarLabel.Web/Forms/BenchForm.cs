@@ -27,17 +27,15 @@ internal sealed record BenchForm(Step Step)
     {
         if (!Step.Do(bench, new Filled(Step, entry, jar)).TryGet(out var outcome, out var faults))
         {
-            return Result<Outcome>.Failed([.. faults.Select(Spelled)]);
+            return Result<Outcome>.Failed(spelling.Of(faults));
         }
 
-        return outcome.With([.. outcome.Answer.Warnings.Select(Spelled)]);
+        return outcome.As(spelling.Of);
     }
 
     /// <summary>The printer that what it writes is to go to; null for none, or when no label is wanted.</summary>
     internal PrintRequest? Printing(Workbench bench, JarNumber jar, Entry entry) =>
         entry.Ticked("no-label") ? null : Step.Printing(bench, new Filled(Step, entry, jar));
-
-    private Problem Spelled(Problem fault) => fault.In(spelling, where => where);
 
     private static Field? Shown(Bench.Steps.Field one, Workbench bench, Jar? jar)
     {
@@ -64,17 +62,5 @@ internal sealed record BenchForm(Step Step)
         }
 
         public Problem Missing(Bench.Steps.Field field) => TypingProblems.Empty(field.Name, field.Label, field.Example);
-    }
-
-    /// <summary>Names as a page writes them: the words beside the field, the title of the step.</summary>
-    private sealed class PageSpelling(Step step) : ISpelling
-    {
-        public string Write(InputName input)
-        {
-            var label = step.Fields.FirstOrDefault(one => one.Name == input.Name)?.Label ?? input.Name;
-            return input.Value is null ? $"“{label}”" : $"“{label}” {input.Value}";
-        }
-
-        public string Write(Remedy remedy) => $"“{StepTable.Find(remedy.Verb)?.Title ?? remedy.Verb}”";
     }
 }

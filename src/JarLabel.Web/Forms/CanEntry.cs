@@ -21,8 +21,8 @@ internal static class CanEntry
     /// <summary>The can entered, or everything that hinders it.</summary>
     internal static Result<CanOutcome> Do(Workbench bench, Entry entry)
     {
-        var name = entry.Needed("NAME", "\"the green can\"", Words.PrintedUpTo(CanWords.LongestName));
-        var measure = entry.Ticked("--by-volume") ? Measure.Volume : Measure.Weight;
+        var name = entry.Needed("name", "What it is called here", "the green can", Words.PrintedUpTo(CanWords.LongestName));
+        var measure = entry.Ticked("by-volume") ? Measure.Volume : Measure.Weight;
         (string Of, string Share, string? Where)[] rows =
         [
             .. Enumerable.Range(1, Rows)
@@ -31,11 +31,11 @@ internal static class CanEntry
         ];
         if (rows.Length == 0)
         {
-            entry.Refuse(TypingProblems.Missing("--contains", "ethanol 30-60 and methanol 30-60"));
+            entry.Refuse(TypingProblems.Empty(Substance(1), "What is in it", "ethanol 30-60 and methanol 30-60"));
             return entry.Then<CanOutcome>(() => throw new InvalidOperationException("It was refused."));
         }
 
-        var contents = entry.Taken(ContentsText.Read(rows, measure, bench.Catalog, "--contains"));
+        var contents = entry.Taken(ContentsText.Read(rows, measure, bench.Catalog, "contains"));
         return entry.Then(() => CanBook.Add(bench, new CanRequest(name, contents)));
     }
 }

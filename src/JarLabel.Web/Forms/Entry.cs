@@ -10,11 +10,8 @@ internal sealed class Entry(IReadOnlyDictionary<string, string> fields)
 {
     private readonly List<Problem> problems = [];
 
-    /// <summary>The name of the field for an option or an argument: <c>--cut</c> is <c>cut</c>.</summary>
-    internal static string FieldOf(string where) => where.TrimStart('-').ToLowerInvariant();
-
     /// <summary>What a field holds; null when it is empty.</summary>
-    internal string? Text(string where) => fields.GetValueOrDefault(FieldOf(where)) is { } text && !string.IsNullOrWhiteSpace(text) ? text.Trim() : null;
+    internal string? Text(string where) => fields.GetValueOrDefault(where) is { } text && !string.IsNullOrWhiteSpace(text) ? text.Trim() : null;
 
     /// <summary>True when the box is ticked.</summary>
     internal bool Ticked(string where) => Text(where) is not null;
@@ -28,12 +25,12 @@ internal sealed class Entry(IReadOnlyDictionary<string, string> fields)
         where T : class => Text(where) is { } text && Take(read(text, where), out var value) ? value : null;
 
     /// <summary>The value, which must be given.</summary>
-    internal T Needed<T>(string where, string example, Func<string, string, Result<T>> read)
+    internal T Needed<T>(string where, string label, string example, Func<string, string, Result<T>> read)
         where T : notnull
     {
         if (Text(where) is not { } text)
         {
-            problems.Add(TypingProblems.Missing(where, example));
+            problems.Add(TypingProblems.Empty(where, label, example));
             return default!;
         }
 

@@ -1,10 +1,10 @@
 namespace JarLabel.Web.Forms;
 
 /// <summary>One thing to fill in.</summary>
-/// <param name="Where">The option or argument it stands for on the command line: <c>--cut</c>.</param>
+/// <param name="Name">The identity of what it holds: <c>cut</c>.</param>
 /// <param name="Label">What it is called here.</param>
 /// <param name="Hint">What may be written, with an example.</param>
-internal sealed record Field(string Where, string Label, string? Hint = null)
+internal sealed record Field(string Name, string Label, string? Hint = null)
 {
     /// <summary>What can be chosen, each with its words; null for a line of text.</summary>
     internal IReadOnlyList<(string Value, string Words)>? Choices { get; init; }
@@ -17,7 +17,4 @@ internal sealed record Field(string Where, string Label, string? Hint = null)
 
     /// <summary>True for what is seldom needed and is folded away.</summary>
     internal bool Seldom { get; init; }
-
-    /// <summary>Its name in the form.</summary>
-    internal string Name => Entry.FieldOf(Where);
 }

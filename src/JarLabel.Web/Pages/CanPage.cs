@@ -20,8 +20,8 @@ internal static class CanPage
             <p>Section 3 of its safety data sheet names what is in it. Where it gives a range, write the range: every question is then answered for the worst that it allows.</p>
             <form method="post" action="/can" autocomplete="off">
             {FormPage.Hidden("token", token)}
-            <div class="fields">{Text(entry, "NAME", "What it is called here", "the green can")}</div>
-            <div class="fields picks">{Choice(entry, "--by-volume", "The percentages are", [("", "by weight, as on most sheets"), ("yes", "by volume")])}</div>
+            <div class="fields">{Text(entry, "name", "What it is called here", "the green can")}</div>
+            <div class="fields picks">{Choice(entry, "by-volume", "The percentages are", [("", "by weight, as on most sheets"), ("yes", "by volume")])}</div>
             {Enumerable.Range(1, CanEntry.Rows).Select(row => Row(bench, entry, row))}
             <button>Enter the can</button>
             </form>
@@ -41,11 +41,11 @@ internal static class CanPage
 
     private static Markup Text(Entry entry, string where, string label, string? hint) => Html.Of(
         $"""
-        <div><label for="f-{Entry.FieldOf(where)}">{label}</label><input id="f-{Entry.FieldOf(where)}" name="{Entry.FieldOf(where)}" aria-describedby="h-{Entry.FieldOf(where)}" value="{entry.Text(where) ?? ""}" autocapitalize="off" spellcheck="false"><span class="hint" id="h-{Entry.FieldOf(where)}">{hint}</span></div>
+        <div><label for="f-{where}">{label}</label><input id="f-{where}" name="{where}" aria-describedby="h-{where}" value="{entry.Text(where) ?? ""}" autocapitalize="off" spellcheck="false"><span class="hint" id="h-{where}">{hint}</span></div>
         """);
 
     private static Markup Choice(Entry entry, string where, string label, IReadOnlyList<(string Value, string Words)> choices) => Html.Of(
         $"""
-        <div><label for="f-{Entry.FieldOf(where)}">{label}</label><select id="f-{Entry.FieldOf(where)}" name="{Entry.FieldOf(where)}">{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == (entry.Text(where) ?? "") ? " selected" : "")}>{choice.Words}</option>"""))}</select></div>
+        <div><label for="f-{where}">{label}</label><select id="f-{where}" name="{where}">{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == (entry.Text(where) ?? "") ? " selected" : "")}>{choice.Words}</option>"""))}</select></div>
         """);
 }

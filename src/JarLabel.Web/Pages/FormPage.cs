@@ -49,7 +49,7 @@ internal static class FormPage
         .Where(field => scene.Problems.Any(problem => Is(field, problem)))
         .Select(field => Html.Of($"""<p><a href="#f-{field.Name}">{field.Label}</a>: see below.</p>""")));
 
-    private static bool Is(Field field, Problem problem) => problem.Where is { } where && Entry.FieldOf(where) == field.Name;
+    private static bool Is(Field field, Problem problem) => problem.Where == field.Name;
 
     private static Markup Seldom(FormScene scene, IReadOnlyList<Field> fields) => Html.If(fields.Count > 0, () => Html.Of(
         $"""<details{Html.Own(fields.Any(field => Wanted(scene, field)) ? " open" : "")}><summary>More</summary>{Fields(scene, fields)}</details>"""));
@@ -74,20 +74,20 @@ internal static class FormPage
     private static bool IsChosen(Field field) => field.Choices is not null;
 
     private static bool Wanted(FormScene scene, Field field) =>
-        scene.Problems.Any(problem => Is(field, problem)) || (scene.Entry.Text(field.Where) is { } text && text != (field.First ?? field.Choices?[0].Value));
+        scene.Problems.Any(problem => Is(field, problem)) || (scene.Entry.Text(field.Name) is { } text && text != (field.First ?? field.Choices?[0].Value));
 
     private static Markup One(FormScene scene, Field field)
     {
         Problem[] problems = [.. scene.Problems.Where(problem => Is(field, problem))];
-        var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Message} <small>{problem.Code}</small></span>"""));
+        var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>"""));
         return field.Tick
-            ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.Entry.Ticked(field.Where) ? " checked" : "")}>{field.Label}</label></div>""")
+            ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.Entry.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
             : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(scene, field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
     }
 
     private static Markup Control(FormScene scene, Field field, bool faulty)
     {
-        var value = scene.Entry.Text(field.Where) ?? field.First;
+        var value = scene.Entry.Text(field.Name) ?? field.First;
         var common = Html.Of($"""id="f-{field.Name}" name="{field.Name}" aria-describedby="h-{field.Name}"{Html.Own(faulty ? " aria-invalid=\"true\"" : "")}""");
         return field.Choices is { } choices
             ? Html.Of($"""<select {common}>{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == value ? " selected" : "")}>{choice.Words}</option>"""))}</select>""")

@@ -4,6 +4,7 @@ using JarLabel.Bench.Scanning;
 using JarLabel.Core;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Labels;
+using JarLabel.Web.Forms;
 
 namespace JarLabel.Web.Pages;
 
@@ -55,7 +56,7 @@ internal static class JarPage
         caution.Code is OlderRevision or Gone or LabelPromises || (caution.Code == UseByMoved && scanned.Jar.History.IsLabelled);
 
     private static Markup OnTop(Scanned scanned) => Html.All(scanned.Jar.Cautions.Where(c => IsOnTop(scanned, c)).Select(c => Html.Of(
-        $"""<p class="warn" role="alert">{(c.Code == Gone ? "" : "Out-of-date label. ")}{c.Message} <small>{c.Code}</small></p>""")));
+        $"""<p class="warn" role="alert">{(c.Code == Gone ? "" : "Out-of-date label. ")}{c.Text.In(PageSpelling.Any)} <small>{c.Code}</small></p>""")));
 
     private static Markup Hazards(Workbench bench, HazardAssessment hazards, LabelText? text) => Html.Of(
         $"""

@@ -92,7 +92,7 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
     private Result<Outcome> Do(FormScene scene, Visitor who, Workbench bench) => (who.Paired is { } device
             ? devices.While(device, () => scene.Form.Do(bench, Number(scene), scene.Entry))
             : scene.Form.Do(bench, Number(scene), scene.Entry))
-        .Then<Outcome>(outcome => outcome.With([.. outcome.Answer.Warnings, .. bench.Unmoved, .. bench.Waiting]));
+        .Then<Outcome>(outcome => outcome.And([.. bench.Unmoved, .. bench.Waiting]));
 
     private Result<DonePage> Done(FormScene scene, Visitor who, Workbench bench) =>
         Do(scene, who, bench).Then<DonePage>(outcome => new DonePage(bench, outcome, null));

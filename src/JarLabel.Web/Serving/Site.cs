@@ -159,8 +159,8 @@ internal sealed class Site : IDisposable
     private Reply Pair(IReadOnlyDictionary<string, string> fields)
     {
         var entry = new Entry(fields);
-        var name = entry.Fact("--name", PairPage.Name);
-        var code = entry.Text("--code") ?? "";
+        var name = entry.Fact("name", PairPage.Name);
+        var code = entry.Text("code") ?? "";
         return pairing is null ? Reply.Refused(404, WebProblems.NoSuchPage("/pair"))
             : !entry.Then(() => pairing.Pair(code, name ?? "a device", request.Door.Now)).TryGet(out var token, out var problems) ? Reply.Refused(403, problems)
             : Reply.SeeOther(PairPage.Back(fields.GetValueOrDefault("to"))) with { Cookie = Doorkeeper.Kept(token) };

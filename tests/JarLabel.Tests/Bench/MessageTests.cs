@@ -24,6 +24,14 @@ public class MessageTests
     [Fact]
     public void What_helps_can_be_offered() => Assert.Equal("use", Assert.Single(Told.Remedies).Verb);
 
+    [Fact]
+    public void A_sentence_within_a_sentence_keeps_its_names_open()
+    {
+        var outer = Message.Of($"Jar {1}: {Told} {(Message)"That is all."}");
+        Assert.Equal("Jar 1: Read 3.5 g. Weigh again for [left=6 g], or <use 1-9 all>. That is all.", outer.In(new Brackets()));
+        Assert.Equal("use", Assert.Single(outer.Remedies).Verb);
+    }
+
     private sealed class Brackets : ISpelling
     {
         public string Write(InputName input) => $"[{input.Name}={input.Value}]";

@@ -20,9 +20,9 @@ public class ShopCatalogTests
     [InlineData("buton", "button")]
     public void A_grade_typed_wrong_is_told_the_nearest_and_all_that_are_allowed(string typed, string nearest)
     {
-        var problem = Assert.Single(ShopCatalog.Ours.Grades.Named(typed, "--grade").Problems);
+        var problem = Assert.Single(ShopCatalog.Ours.Grades.Named(typed, "grade").Problems);
         Assert.Equal("JL201", problem.Code);
-        Assert.Equal("--grade", problem.Where);
+        Assert.Equal("grade", problem.Where);
         Assert.Contains($"Did you mean \"{nearest}", problem.Message, StringComparison.Ordinal);
         Assert.Contains("seedlac", problem.Message, StringComparison.Ordinal);
     }

@@ -30,9 +30,9 @@ public class ContentsTextTests
     [InlineData("ethanoll=100", "JL201", "Did you mean \"ethanol\"?")]
     public void What_cannot_be_meant_is_refused_with_an_example(string typed, string code, string says)
     {
-        var problem = ContentsText.Parse(typed, Ours, "--contents").Problems[0];
+        var problem = ContentsText.Parse(typed, Ours, "contains").Problems[0];
         Assert.Equal(code, problem.Code);
-        Assert.Equal("--contents", problem.Where);
+        Assert.Equal("contains", problem.Where);
         Assert.Contains(says, problem.Message, StringComparison.Ordinal);
     }
 
@@ -53,7 +53,7 @@ public class ContentsTextTests
     [InlineData("ethanol=60-30,water=rest", "JL151")]
     [InlineData("ethanol=30-40,water=5-10", "JL153")]
     [InlineData("ethanol=rest,methanol=<9,butanone=<9,acetone=<9,propan-2-ol=<9,1-butanol=<9,water=<9", "JL222")]
-    public void Ranges_that_cannot_be_are_told(string typed, string code) => Assert.Equal(code, Assert.Single(ContentsText.Possible(typed, Ours, "--contents").Problems).Code);
+    public void Ranges_that_cannot_be_are_told(string typed, string code) => Assert.Equal(code, Assert.Single(ContentsText.Possible(typed, Ours, "contains").Problems).Code);
 
     [Fact]
     public void One_composition_takes_no_range() => Assert.Equal("JL151", Assert.Single(ContentsText.Parse("ethanol=30-60,water=rest", Ours).Problems).Code);

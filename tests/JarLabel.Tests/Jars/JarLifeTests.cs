@@ -117,9 +117,9 @@ public class JarLifeTests
     public void The_last_drops_are_all_there_is_and_more_is_refused()
     {
         var jar = Jar.Fold(JarNumber.From(7), [Mix(1.5, 350, "garnet", "ethanol-95")]).Require(); // 402.5 mL, by hand: 350 x (1 + 0.1 x 1.5)
-        Assert.Same(jar.Contents, jar.Take(Volume.FromMilliliters(402), "VOLUME").Require());
-        Assert.Equal(100, jar.Take(Volume.FromMilliliters(100), "VOLUME").Require().Liquid.Milliliters, 1e-9);
-        Assert.Equal("JL146", Assert.Single(jar.Take(Volume.FromMilliliters(410), "VOLUME").Problems).Code);
+        Assert.Same(jar.Contents, jar.Take(Volume.FromMilliliters(402), "volume").Require());
+        Assert.Equal(100, jar.Take(Volume.FromMilliliters(100), "volume").Require().Liquid.Milliliters, 1e-9);
+        Assert.Equal("JL146", Assert.Single(jar.Take(Volume.FromMilliliters(410), "volume").Problems).Code);
         var empty = Jar.Fold(JarNumber.From(7), [Mix(1.5, 350, "garnet", "ethanol-95"), new Used(Day, jar.Contents)]).Require();
         Assert.True(empty.Contents.IsEmpty);
         Assert.False(empty.OnShelf);

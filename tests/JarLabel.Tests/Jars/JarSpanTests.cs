@@ -13,7 +13,7 @@ public class JarSpanTests
     [InlineData("7..7", 7, 7)]
     public void A_jar_or_a_run_is_read(string text, int first, int last)
     {
-        var span = JarSpan.Read(text, "JAR").Require();
+        var span = JarSpan.Read(text, "jar").Require();
         Assert.Equal((first, last), (span.First.Value, span.Last.Value));
         Assert.Equal(first == last, span.IsOne);
     }
@@ -30,8 +30,8 @@ public class JarSpanTests
     [InlineData("all", "JL141", "142-5")]
     public void What_is_no_run_is_told_how_to_write_one(string text, string code, string says)
     {
-        var problem = Assert.Single(JarSpan.Read(text, "JAR").Problems);
-        Assert.Equal((code, "JAR"), (problem.Code, problem.Where));
+        var problem = Assert.Single(JarSpan.Read(text, "jar").Problems);
+        Assert.Equal((code, "jar"), (problem.Code, problem.Where));
         Assert.Contains(says, problem.Message, StringComparison.Ordinal);
     }
 }

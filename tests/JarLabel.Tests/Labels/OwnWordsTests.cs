@@ -30,7 +30,7 @@ public sealed class OwnWordsTests : IDisposable
     [InlineData("viola \U0001F3BB", false)]
     public void What_is_typed_is_taken_when_every_weight_can_draw_it(string text, bool taken)
     {
-        var read = Words.PrintedUpTo(120)(text, "--job");
+        var read = Words.PrintedUpTo(120)(text, "job");
         Assert.Equal(taken, read.Ok);
         Assert.Equal(taken ? [] : ["JL312"], read.Problems.Select(problem => problem.Code));
         Assert.Equal(taken, Enum.GetValues<Face>().All(face => new SkiaRuler().FirstMissing(text, face) is null));

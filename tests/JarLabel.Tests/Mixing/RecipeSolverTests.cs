@@ -106,7 +106,7 @@ public class RecipeSolverTests
     public void An_order_that_fixes_too_little_or_too_much_is_told(string? cut, string? pour, string? flakes, string? makes, string code)
     {
         var order = new Order(
-            cut is null ? null : CutText.Read(cut, "--cut").Require(),
+            cut is null ? null : CutText.Read(cut, "cut").Require(),
             pour is null ? null : V(pour),
             flakes is null ? null : M(flakes),
             makes is null ? null : V(makes));

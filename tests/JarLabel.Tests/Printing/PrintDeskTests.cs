@@ -61,7 +61,7 @@ public sealed class PrintDeskTests : IDisposable
         peer.On(IppOperation.GetJobAttributes, asked => Reply(asked, 0x0406));
         var outcome = Print(peer);
         Assert.Equal(PrintEnd.Unknown, outcome.End);
-        Assert.Contains("jarlabel sheet back 1 1", outcome.Problems[^1].Message, StringComparison.Ordinal);
+        Assert.Contains("sheet back 1 1", outcome.Problems[^1].Message, StringComparison.Ordinal);
         Assert.Equal([1], Taken());
     }
 

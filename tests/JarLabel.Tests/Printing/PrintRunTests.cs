@@ -288,7 +288,7 @@ public class PrintRunTests
             uri = peer.Uri;
         }
 
-        using var printer = new Printer(PrinterAddress.Read(uri, "--to").Require(), Patient, "bench");
+        using var printer = new Printer(PrinterAddress.Read(uri, "print-to").Require(), Patient, "bench");
         Assert.Equal("JL504", Assert.Single((await Readiness.Of(printer, Order, 300, Now)).Problems).Code);
     }
 
@@ -308,14 +308,14 @@ public class PrintRunTests
     private static async Task<(PrintResult Result, IReadOnlyList<Problem> Cautions)> Print(
         FaultyPrinter peer, Action<JobReport>? tell = null, CancellationToken? stop = null, PrintPatience? patience = null)
     {
-        using var printer = new Printer(PrinterAddress.Read(peer.Uri, "--to").Require(), patience ?? Patient, "bench");
+        using var printer = new Printer(PrinterAddress.Read(peer.Uri, "print-to").Require(), patience ?? Patient, "bench");
         var ready = (await Readiness.Of(printer, Order, 300, Now)).Require();
         return (await PrintRun.Go(printer, Order, ready.Facts, tell ?? (_ => { }), stop ?? Now), ready.Cautions);
     }
 
     private static async Task<IReadOnlyList<Problem>> Refused(FaultyPrinter peer, PrintPatience? patience = null)
     {
-        using var printer = new Printer(PrinterAddress.Read(peer.Uri, "--to").Require(), patience ?? Patient, "bench");
+        using var printer = new Printer(PrinterAddress.Read(peer.Uri, "print-to").Require(), patience ?? Patient, "bench");
         return (await Readiness.Of(printer, Order, 300, Now)).Problems;
     }
 }

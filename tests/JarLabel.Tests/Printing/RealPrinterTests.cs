@@ -47,9 +47,9 @@ public class RealPrinterTests
     public async Task A_path_without_a_printer_is_told()
     {
         using var peer = await EvePrinter.Start();
-        using var printer = new Printer(PrinterAddress.Read(peer.Uri.Replace("/ipp/print", "/nowhere", StringComparison.Ordinal), "--to").Require(), PrintPatience.Usual, "bench");
+        using var printer = new Printer(PrinterAddress.Read(peer.Uri.Replace("/ipp/print", "/nowhere", StringComparison.Ordinal), "print-to").Require(), PrintPatience.Usual, "bench");
         Assert.Contains(Assert.Single((await printer.Facts(Now)).Problems).Code, (string[])["JL509", "JL528", "JL511"]);
     }
 
-    private static Printer Of(EvePrinter peer) => new(PrinterAddress.Read(peer.Uri, "--to").Require(), PrintPatience.Usual, "bench");
+    private static Printer Of(EvePrinter peer) => new(PrinterAddress.Read(peer.Uri, "print-to").Require(), PrintPatience.Usual, "bench");
 }

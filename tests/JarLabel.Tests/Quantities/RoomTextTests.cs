@@ -10,7 +10,7 @@ public class RoomTextTests
     [InlineData("1800 cu ft", 50.970324)] // a foot is 0.3048 m
     [InlineData("1000 L", 1)]
     public void A_room_is_read_in_any_measure_of_volume(string written, double cubicMeters) =>
-        Assert.Equal(cubicMeters, RoomText.Read(written, "--room").Require().CubicMeters, 1e-6);
+        Assert.Equal(cubicMeters, RoomText.Read(written, "room").Require().CubicMeters, 1e-6);
 
     [Theory]
     [InlineData("", "JL105")]
@@ -24,7 +24,7 @@ public class RoomTextTests
     [InlineData("4 oz", "JL103")]
     public void What_is_no_room_is_told_with_rooms_and_not_with_jars(string written, string code)
     {
-        var problem = Assert.Single(RoomText.Read(written, "--room").Problems);
+        var problem = Assert.Single(RoomText.Read(written, "room").Problems);
         Assert.Equal(code, problem.Code);
         Assert.Contains("\"50 m3\", \"1800 cu ft\"", problem.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("mL", problem.Message, StringComparison.Ordinal);

@@ -33,7 +33,7 @@ public class VolumeTextTests
     [InlineData("0,125 L", 125)]
     [InlineData("  2   litres ", 2000)]
     public void A_volume_is_read_as_people_write_it(string written, double milliliters) =>
-        Assert.Equal(milliliters, VolumeText.Read(written, "--pour").Require().Milliliters, 1e-6);
+        Assert.Equal(milliliters, VolumeText.Read(written, "pour").Require().Milliliters, 1e-6);
 
     [Theory]
     [InlineData("4 oz", "JL103", "fl oz")]
@@ -59,16 +59,16 @@ public class VolumeTextTests
     [InlineData("1 pt -", "JL101", "number")]
     public void What_is_no_volume_is_told_with_what_would_be(string written, string code, string says)
     {
-        var problem = Assert.Single(VolumeText.Read(written, "--pour").Problems);
+        var problem = Assert.Single(VolumeText.Read(written, "pour").Problems);
         Assert.Equal(code, problem.Code);
-        Assert.Equal("--pour", problem.Where);
+        Assert.Equal("pour", problem.Where);
         Assert.Contains(says, problem.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Both_spellings_stand_in_the_message_about_ounces()
     {
-        var message = VolumeText.Read("4 oz", "--pour").Problems[0].Message;
+        var message = VolumeText.Read("4 oz", "pour").Problems[0].Message;
         Assert.Contains("\"oz\"", message, StringComparison.Ordinal);
         Assert.Contains("\"fl oz\"", message, StringComparison.Ordinal);
     }

@@ -116,7 +116,7 @@ public sealed class ShopSettingsTests
     public void No_name_of_a_shelf_is_told_with_one_there_is_and_makes_no_new_one(string nothing)
     {
         var message = new ShopSettings().Shelf(nothing).Problems.Single().Message;
-        Assert.Contains("--shelf \"main\"", message, StringComparison.Ordinal);
+        Assert.Contains("shelf main", message, StringComparison.Ordinal);
         Assert.DoesNotContain("=18 C", message, StringComparison.Ordinal);
     }
 

@@ -62,11 +62,11 @@ public class SupplyTests
         var problems = SupplyFit.Check(recipe, bag, Bottle.Fold(Number, [Bottled(800)]).Require()).Problems;
 
         // 2 lb/gal is 239.652855 g/L: 119.83 g are enough for 500 mL, which make 599.4 mL (119.83 g take up 99.3).
-        Assert.Equal(["--bag", "--bottle"], problems.Select(p => p.Where));
+        Assert.Equal(["bag", "bottle"], problems.Select(p => p.Where));
         Assert.All(problems, p =>
         {
             Assert.Contains("makes 599 mL", p.Message, StringComparison.Ordinal);
-            Assert.Contains("--pour \"500 mL\"", p.Message, StringComparison.Ordinal);
+            Assert.Contains("pour 500 mL", p.Message, StringComparison.Ordinal);
         });
         Assert.True(SupplyFit.Check(recipe, null, Bottle.Fold(Number, [Bottled(996)]).Require()).Ok);
     }
@@ -103,7 +103,7 @@ public class SupplyTests
     [InlineData("garnet", "JL154")]
     public void A_bag_is_named_by_its_number_with_or_without_its_check_digit(string text, string? problem)
     {
-        var read = SupplyNumber.ReadBag(text, "--bag");
+        var read = SupplyNumber.ReadBag(text, "bag");
         Assert.Equal(problem, read.Problems.Count == 0 ? null : Assert.Single(read.Problems).Code);
         Assert.True(problem is not null || read.Require() == Number);
     }
@@ -112,9 +112,9 @@ public class SupplyTests
     public void What_is_weighed_holds_and_brings_a_discarded_bag_back()
     {
         List<SupplyEvent> events = [new BagAdded(Day, "garnet", Mass.FromGrams(500), Made), new SupplyDiscarded(Day)];
-        Assert.Equal("JL157", Assert.Single(Bag.Fold(Number, events).Require().DemandOnHand("BAG").Problems).Code);
+        Assert.Equal("JL157", Assert.Single(Bag.Fold(Number, events).Require().DemandOnHand("bag").Problems).Code);
         events.Add(new FlakesLeft(Day, Mass.FromGrams(80)));
-        Assert.Equal(80, Bag.Fold(Number, events).Require().DemandOnHand("BAG").Require().Left.Grams, 1e-9);
+        Assert.Equal(80, Bag.Fold(Number, events).Require().DemandOnHand("bag").Require().Left.Grams, 1e-9);
     }
 
     [Fact]

@@ -55,6 +55,28 @@ public sealed class StepPageTests : IDisposable
         Assert.All(Needed(step), field => Assert.Contains($"{field.Label} is needed", told.Seen, StringComparison.Ordinal));
     }
 
+    [Theory, MemberData(nameof(Verbs))]
+    public async Task A_fault_in_any_field_is_told_in_the_words_of_the_page(string verb)
+    {
+        var step = StepTable.Find(verb)!;
+        foreach (var field in step.Fields.Where(field => field is { IsSubject: false, IsTypedOnly: false, IsFlag: false }))
+        {
+            (string, string)[] example = [.. step.Example.Where(one => one.Name != field.Name).GroupBy(one => one.Name).Select(same => (same.Key, string.Join("; ", same.Select(one => one.Value))))];
+            var told = await shop.Fill(Address(step), [.. example, (field.Name, "\u2603 none"), ("do", step.Looks ? "show" : "record")]);
+            Assert.True(told.Status != 303 || OfLabel.Contains(field.Name), $"{verb} took {field.Name} as it was.");
+            Assert.True(!told.Seen.Contains("--", StringComparison.Ordinal) && !told.Seen.Contains("jarlabel ", StringComparison.Ordinal), $"{verb}, {field.Name}: {told.Seen}");
+        }
+    }
+
+    [Fact]
+    public async Task What_helps_is_named_as_the_page_names_it()
+    {
+        var told = await shop.Fill("/mix", ("grade", "garnet"), ("solvent", "ethanol-95"), ("do", "record"));
+        Assert.Contains("The cut is missing. Give “Cut” with one of “Alcohol to pour”, “Flakes to use”", told.Seen, StringComparison.Ordinal);
+        Assert.Contains("There is no bag 7-", (await shop.Fill("/mix", ("cut", "1"), ("pour", "1 L"), ("bag", "7"), ("solvent", "ethanol-95"), ("do", "record"))).Seen, StringComparison.Ordinal);
+        Assert.Contains("“Bags” shows them, and “New bag of flakes” adds one.", (await shop.Fill("/mix", ("cut", "1"), ("pour", "1 L"), ("bag", "7"), ("solvent", "ethanol-95"), ("do", "record"))).Seen, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task All_steps_are_listed()
     {
@@ -76,6 +98,9 @@ public sealed class StepPageTests : IDisposable
             Assert.Equal(404, (await shop.Get(foreign)).Status);
         }
     }
+
+    /// <summary>Which label, which a step looks up only where it comes to write one.</summary>
+    private static readonly string[] OfLabel = ["design", "sheet", "printer", "print-to"];
 
     private static IEnumerable<Field> Needed(Step step) => step.Fields.Where(field => field.IsNeeded && !field.IsSubject);
 

@@ -1,0 +1,48 @@
+using System.CommandLine;
+using JarLabel.Bench.Steps;
+using JarLabel.Core;
+
+namespace JarLabel.Cli.Typing;
+
+/// <summary>Names as they are typed: an option with its dashes, an argument in capitals, a step as the whole command.</summary>
+/// <param name="command">The command that was typed.</param>
+/// <param name="fields">Its options and arguments by the identities of what they hold; null where their names say it.</param>
+internal sealed class LineSpelling(Command command, IReadOnlyDictionary<string, Symbol>? fields = null) : ISpelling
+{
+    /// <summary>Problems in words that can be typed.</summary>
+    internal IReadOnlyList<Problem> Tell(IReadOnlyList<Problem> told) => [.. told.Select(one => one.In(this, Place))];
+
+    /// <summary>What a command says, its problems in words that can be typed.</summary>
+    internal Result<Answer> Of(Result<Answer> said) => said.TryGet(out var answer, out var faults) ? answer.As(Tell) : Result<Answer>.Failed(Tell(faults));
+
+    /// <inheritdoc/>
+    public string Write(InputName input) => Said(Known(input.Name) ?? Option(input.Name), input.Value);
+
+    /// <summary>The whole command, in quotation marks unless a value in it stands in some.</summary>
+    public string Write(Remedy remedy)
+    {
+        var step = StepTable.Find(remedy.Verb);
+        var line = string.Join(' ', ["jarlabel", remedy.Verb, .. remedy.Values.Select(value => Typed(step, value))]);
+        return line.Contains('"', StringComparison.Ordinal) ? line : $"\"{line}\"";
+    }
+
+    /// <summary>Where a fault is: what can be typed is written so, all else as it is.</summary>
+    private string Place(string name) => Known(name) ?? name;
+
+    private string? Known(string name) => fields?.GetValueOrDefault(name)?.Name
+        ?? command.Options.Concat(SharedOptions.All).FirstOrDefault(one => one.Name == Option(name))?.Name
+        ?? command.Arguments.FirstOrDefault(one => string.Equals(one.Name, name, StringComparison.OrdinalIgnoreCase))?.Name;
+
+    private static string Typed(Step? step, InputName value) => step?.Fields.FirstOrDefault(field => field.Name == value.Name) switch
+    {
+        { IsArgument: true } => Quoted(value.Value ?? value.Name.ToUpperInvariant()),
+        { } field => Said(StepCommand.Option(step, field), value.Value),
+        null => Said(Option(value.Name), value.Value),
+    };
+
+    private static string Said(string name, string? value) => value is null ? name : $"{name} {Quoted(value)}";
+
+    private static string Option(string name) => "--" + name;
+
+    private static string Quoted(string value) => value.Contains(' ', StringComparison.Ordinal) ? $"\"{value}\"" : value;
+}
