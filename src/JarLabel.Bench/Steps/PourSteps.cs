@@ -14,7 +14,7 @@ internal static class PourSteps
     private static Input<IReadOnlyList<(JarNumber Jar, Volume? Amount)>> Parts => field ??= Input.Some<(JarNumber Jar, Volume? Amount)>("jar", "Jars to pour together", "1=200 mL", ReadPart)
         .Help("jar", "Two or more jars: 3 7-2, or a part of one as \"3=200 mL\".").Hint("two or more, parted by semicolons; a part of one as 3 = 200 mL").Argument();
 
-    private static Input<IReadOnlyList<IReadOnlyList<TakenText>>> Into => field ??= Input.Some<IReadOnlyList<TakenText>>("into", "How much into each new jar", "200 mL,200 mL", (_, text, where) => TakenText.ReadList(text, where))
+    private static Input<IReadOnlyList<IReadOnlyList<TakenText>>> Into => field ??= Input.Many<IReadOnlyList<TakenText>>("into", "How much into each new jar", "200 mL,200 mL", (_, text, where) => TakenText.ReadList(text, where))
         .Help("volumes", "How much into each new jar: \"200 mL,200 mL\"; \"all\" for what is left.").Hint("200 mL, 200 mL, all");
 
     private static Input<string?> Shelf => field ??= Shared.Shelf("The shelf it goes to; else the one it came from.");
