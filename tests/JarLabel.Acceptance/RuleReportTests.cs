@@ -22,6 +22,21 @@ public sealed class RuleReportTests : IDisposable
         Assert.NotNull(label["movedToCard"]);
     }
 
+    // A tag has no box for the statements: they stand on the card, and the answer counts them.
+    [Theory]
+    [InlineData("a4-5x13-38.1x21.2")]
+    [InlineData("roll-round-50")]
+    public void The_smallest_labels_say_what_stands_on_the_card(string sheet)
+    {
+        shop.Run("shop", "set", "base-url", "http://192.168.1.20:5080");
+        string[] mix = ["mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "denatured-unknown", "--rules", "osha", "--sheet", sheet];
+        Assert.Matches("on the card +[1-9][0-9]* that had no room here", shop.Run(mix).Result);
+        var label = shop.Json(mix)["label"]!.AsObject();
+        Assert.Contains(Texts(label, "movedToCard"), text => text.StartsWith("POISON.", StringComparison.Ordinal));
+        Assert.Contains(Texts(label, "movedToCard"), text => text.Contains("POISON CENTER", StringComparison.Ordinal));
+        Assert.Contains("29 CFR 1910.1200(f)(6)", Texts(label, "satisfies"));
+    }
+
     [Fact]
     public void The_air_says_what_a_window_and_a_fan_do()
     {

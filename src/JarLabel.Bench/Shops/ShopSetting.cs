@@ -1,5 +1,5 @@
-using JarLabel.Bench.Typing;
 using JarLabel.Bench.Changing;
+using JarLabel.Bench.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Keeping;
 using JarLabel.Core.Quantities;

@@ -37,7 +37,8 @@ internal static class PourSteps
     {
         Volume?[] amounts = [.. given.Get(Into).SelectMany(some => some.Select(amount => amount.Volume))];
         return DecantJar.Do(given.Bench, Step.Jar(given), amounts, given.Get(New)).Then<Outcome>(outcome => new Outcome(JarAnswer.Decanted(given.Bench, outcome)) { Jar = outcome });
-    }) with { Button = "Record the new jars and their labels", WorksOut = true, Example = [new("jar", "1"), new("into", "100 mL")] };
+    }) with
+    { Button = "Record the new jars and their labels", WorksOut = true, Example = [new("jar", "1"), new("into", "100 mL")] };
 
     private static Result<(JarNumber Jar, Volume? Amount)> ReadPart(Workbench bench, string text, string where)
     {

@@ -13,7 +13,7 @@ internal static class Precautions
     internal const decimal MethanolCalledFrom = 1;
 
     /// <summary>"Swallowed: immediately call", which outranks "if you feel unwell".</summary>
-    private const string CallAtOnce = "P301+P310";
+    internal const string CallAtOnce = "P301+P310";
 
     /// <summary>Everything the classes ask for, less what a stronger statement says already (CLP Article 28(1); 29 CFR 1910.1200 Appendix C.2.4.7:
     /// of several the most stringent).</summary>

@@ -33,7 +33,7 @@ public static class JarLabelText
             ["readyDate"] = ["≈ " + DateWords.Of(jar.Dates.Ready)],
             ["keeping"] = [jar.FailedOn is null ? $"use-by: {KeepingWords.Basis(jar.Dates)}" : FailureWords.OnCard],
             ["closing"] = [Closing],
-            ["moreOnCard"] = ["all phrases: jar card"],
+            ["moreOnCard"] = ["all phrases: jar card", "see jar card", "see card"],
             ["stepsBetween"] = [$"{{0}} more in between: jarlabel jar {jar.Number.Value}"],
         };
         AddCut(words, jar);
@@ -68,7 +68,7 @@ public static class JarLabelText
 
     private static void AddWhereKnown(Dictionary<string, IReadOnlyList<string>> words, LabelFacts facts)
     {
-        foreach (var (key, wordings) in DangerWords.Of(facts.Hazards))
+        foreach (var (key, wordings) in DangerWords.Of(facts.Hazards, facts.PoisonCenter))
         {
             words[key] = wordings;
         }

@@ -43,7 +43,7 @@ public static class SupplyLabelText
         words["amounts"] = [$"{BenchAmount.Both(bottle.Bought)} when it came", BenchAmount.Both(bottle.Bought)];
         words["closing"] = [Closing];
         words["moreOnCard"] = ["more phrases: the seller's data sheet"];
-        foreach (var (key, wordings) in DangerWords.Of(hazards))
+        foreach (var (key, wordings) in DangerWords.Of(hazards, poisonCenter))
         {
             words[key] = wordings;
         }

@@ -7,7 +7,7 @@ public static class Vocabulary
     public static IReadOnlyList<string> Words { get; } =
     [
         "cut", "cutUnit", "cutMetric", "grade", "jar", "revision", "jarLine", "solvent", "contents", "batch", "amounts", "signal", "poison",
-        "owner", "job", "note", "by", "mixedDate", "useByDate", "testDate", "readyDate", "keeping", "closing", "title", "subtitle", "moreOnCard", "stepsBetween", "advice", "danger", "warning", "lid", "rags",
+        "owner", "job", "note", "by", "mixedDate", "useByDate", "testDate", "readyDate", "keeping", "closing", "title", "subtitle", "moreOnCard", "stepsBetween", "advice", "danger", "warning", "lid", "rags", "dangers", "swallowed",
     ];
 
     /// <summary>Keys of lists of sentences.</summary>

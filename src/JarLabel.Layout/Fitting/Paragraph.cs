@@ -3,11 +3,14 @@ using JarLabel.Layout.Marks;
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>One text, measured once and broken into lines at any size and width. Type scales evenly, so widths are kept per point.
-/// Lines break at spaces only; a no-break space (U+00A0) holds.</summary>
+/// Lines break at spaces only; a no-break space (U+00A0) holds. A dot between two parts is left out where the line breaks at it.</summary>
 internal sealed class Paragraph
 {
     // A voice has a few sizes and a design a few widths; more would be an odd run of labels.
     private const int MostKept = 32;
+
+    /// <summary>Stands between two parts of one line; at a line's end or beginning it parts nothing.</summary>
+    internal const string Between = "·";
 
     private readonly string[] words;
     private readonly double[] widths;
@@ -53,8 +56,9 @@ internal sealed class Paragraph
         for (var from = 0; from < words.Length;)
         {
             var to = LineEnd(from, (width + Fit.Closeness) / points);
-            lines.Add(string.Join(' ', words[from..to]));
-            from = to;
+            var last = to < words.Length && to - from > 1 && words[to - 1] == Between ? to - 1 : to;
+            lines.Add(string.Join(' ', words[from..last]));
+            from = to < words.Length - 1 && words[to] == Between ? to + 1 : to;
         }
 
         return lines;

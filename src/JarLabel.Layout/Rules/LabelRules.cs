@@ -35,7 +35,7 @@ public static class LabelRules
         return new LabelRuleReport(
             [.. findings.Where(f => f.Lack is null).Select(f => f.Rule)],
             [.. findings.Where(f => f.Lack is not null).Select(f => $"{f.Rule}: {f.Lack}")],
-            [.. label.Moved.SelectMany(m => m.Texts)]);
+            [.. shown.OnCard]);
     }
 
     private static IEnumerable<Finding> American(ShownOnLabel shown, Volume? capacity)
@@ -43,7 +43,7 @@ public static class LabelRules
         yield return new("29 CFR 1910.1200(f)(6)", Missing(
             (shown.Identified, "a name"),
             // A bare signal word says how bad it is, not what: it tells no hazard.
-            (shown.Has("hazards") || shown.PictogramSide is not null, "words, pictures or symbols that tell the hazards")));
+            (shown.Has("hazards") || shown.Has("dangers") || shown.PictogramSide is not null, "words, pictures or symbols that tell the hazards")));
         if (capacity <= Small)
         {
             yield return new("29 CFR 1910.1200(f)(12)", capacity <= Smallest ? Missing((shown.Identified, "a name")) : Missing(
@@ -62,7 +62,7 @@ public static class LabelRules
                 (shown.Says(PoisonWords.Words[0]), "the word \"poison\""),
                 (shown.HasAll("poison"), "the poison wording for methanol")));
             yield return new("16 CFR 1500.3(b)(14), household liquids", Missing(
-                (shown.Says("contents", "methanol"), "methanol by its name"),
+                (shown.Says("contents", "methanol") || shown.Says("swallowed", "methanol"), "methanol by its name"),
                 (shown.HasAll("hazards"), "every principal hazard"),
                 (shown.Has("precautions"), "precautions"),
                 (shown.Has("firstAid"), "first aid"),

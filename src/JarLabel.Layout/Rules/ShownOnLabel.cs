@@ -1,6 +1,7 @@
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Labels;
 using JarLabel.Layout.Designs;
+using JarLabel.Layout.Fitting;
 using JarLabel.Layout.Marks;
 using JarLabel.Layout.Symbols;
 
@@ -10,16 +11,20 @@ namespace JarLabel.Layout.Rules;
 internal sealed class ShownOnLabel
 {
     /// <summary>Everything that the rules call label text.</summary>
-    private static readonly string[] Legal = ["signal", "poison", "hazards", "precautions", "contents", "owner", "moreOnCard", "lid", "firstAid"];
+    private static readonly string[] Legal = ["signal", "poison", "hazards", "precautions", "contents", "owner", "moreOnCard", "lid", "firstAid", "dangers", "swallowed"];
 
     /// <summary>Words before a number or an address of mail.</summary>
     private static readonly string[] Reaching = ["tel", "telephone", "phone", "mobile", "call", "mail", "email", "e-mail"];
 
-    private const string SymbolsKey = "*symbols", SkullKey = "*skull";
+    /// <summary>What moves to the card when a design has no place for it.</summary>
+    private static readonly string[] Grave = ["poison", "hazards", "precautions"];
+
+    private const string SymbolsKey = "*symbols", SkullKey = "*skull", Pointer = "moreOnCard";
 
     private readonly LabelText text;
     private readonly ITextRuler ruler;
     private readonly ILookup<string, Mark> marks;
+    private readonly (string Key, IReadOnlyList<string> Texts)[] movedTexts;
     private readonly HashSet<string> moved;
 
     internal ShownOnLabel(PlacedLabel label, LabelText text, ITextRuler ruler)
@@ -28,7 +33,8 @@ internal sealed class ShownOnLabel
         this.ruler = ruler;
         var keys = Keys(label.Design.Box).ToDictionary(box => box.Name, box => box.Key, StringComparer.Ordinal);
         marks = label.Marks.ToLookup(mark => keys.GetValueOrDefault(mark.Box, mark.Box), StringComparer.Ordinal);
-        moved = [.. label.Moved.Select(m => keys.GetValueOrDefault(m.Box, m.Box))];
+        movedTexts = [.. label.Moved.Select(m => (keys.GetValueOrDefault(m.Box, m.Box), m.Texts))];
+        moved = [.. movedTexts.Select(m => m.Key)];
         Width = Math.Min(label.Area.Width, label.Area.Height);
         Length = Math.Max(label.Area.Width, label.Area.Height);
     }
@@ -72,7 +78,14 @@ internal sealed class ShownOnLabel
 
     /// <summary>True when this box says so, on one line or broken over several.</summary>
     internal bool Says(string key, string words) =>
-        string.Join(' ', marks[key].OfType<TextMark>().Select(mark => mark.Text)).Contains(words, StringComparison.OrdinalIgnoreCase);
+        Plain(string.Join(' ', marks[key].OfType<TextMark>().Select(mark => mark.Text))).Contains(Plain(words), StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>What stands on the jar card instead: what had no room, and of danger also what the design has no box for. The line that sends there is none of it.</summary>
+    internal IEnumerable<string> OnCard =>
+    [
+        .. movedTexts.Where(m => m.Key != Pointer).SelectMany(m => m.Texts),
+        .. Grave.Where(key => Wanted(key) && !Has(key) && !moved.Contains(key)).SelectMany(TextsOf),
+    ];
 
     /// <summary>True when the maker's name is printed with something that can be a place; a telephone number or an address of mail is none.</summary>
     internal bool HasPlace => text.Words.GetValueOrDefault("owner") is { Count: > 1 } owner
@@ -82,6 +95,11 @@ internal sealed class ShownOnLabel
     private static bool IsOfAPlace(string word) => word.Count(char.IsLetter) > 1
         && !word.Contains('@', StringComparison.Ordinal)
         && !Reaching.Contains(word.TrimEnd('.', ':', ','), StringComparer.OrdinalIgnoreCase);
+
+    private IEnumerable<string> TextsOf(string key) => (text.Words.GetValueOrDefault(key) ?? []).Take(1).Concat(text.Lists.GetValueOrDefault(key) ?? []);
+
+    // A dot is not printed where the line breaks at it.
+    private static string Plain(string words) => words.Replace($" {Paragraph.Between} ", " ", StringComparison.Ordinal);
 
     private IEnumerable<(double X, double Y, double Scale)> Pictograms => marks[SymbolsKey].OfType<PathMark>().Select(path => (path.X, path.Y, path.Scale)).Distinct();
 

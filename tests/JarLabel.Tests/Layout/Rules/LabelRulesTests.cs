@@ -42,15 +42,18 @@ public class LabelRulesTests
     public void Every_design_meets_the_workplace_rule(string design) =>
         Assert.Contains("29 CFR 1910.1200(f)(6)", Report(design, "typical", RuleSet.Osha, 0.5).Satisfies);
 
-    // (f)(6)(ii): words, pictures or symbols with "at least general information" on the hazards. A signal word alone has none.
+    // (f)(6)(ii): words, pictures or symbols with "at least general information" on the hazards. A signal word alone has none: the words are taken off.
     [Theory, Cites(References.Osha1200, "(f)(6)(ii)")]
-    [InlineData("tag")]
-    [InlineData("lid")]
-    public void A_signal_word_alone_does_not_meet_the_workplace_rule(string design)
+    [InlineData("tag", "dangers", true)]
+    [InlineData("tag", "grade", false)]
+    [InlineData("lid", "dangers", true)]
+    public void A_signal_word_alone_does_not_meet_the_workplace_rule(string id, string box, bool lacks)
     {
-        var report = Report(design, "typical", RuleSet.Osha, 0.5);
-        Assert.DoesNotContain("29 CFR 1910.1200(f)(6)", report.Satisfies);
-        Assert.Contains(report.Lacks, lack => lack.StartsWith("29 CFR 1910.1200(f)(6):", StringComparison.Ordinal) && lack.Contains("that tell the hazards", StringComparison.Ordinal));
+        var (design, text, ruler) = (LayoutFiles.Design(id), SampleLabels.For(id)["typical"], new SkiaRuler());
+        var label = Composer.Place(text, design, new LabelArea(design.Shape, 0, 0, design.Width, design.Height, 300), ruler).Require();
+        Assert.Contains("29 CFR 1910.1200(f)(6)", LabelRules.Of(label, text, null, RuleSet.Osha, ruler).Satisfies);
+        var found = LabelRules.Of(label with { Marks = [.. label.Marks.Where(mark => mark.Box != box)] }, text, null, RuleSet.Osha, ruler).Lacks;
+        Assert.Equal(lacks, found.Any(lack => lack.StartsWith("29 CFR 1910.1200(f)(6):", StringComparison.Ordinal) && lack.Contains("that tell the hazards", StringComparison.Ordinal)));
     }
 
     // 16 CFR 1500.3(b)(14)(i): name and place of business, and the common name of what contributes substantially to the hazard.
