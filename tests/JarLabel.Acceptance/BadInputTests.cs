@@ -241,7 +241,6 @@ public sealed class BadInputTests : IDisposable
 
     [Theory]
     [InlineData("brew", "\"jarlabel --help\"")]
-    [InlineData("", "\"jarlabel --help\"")]
     [InlineData("thn 1", "\"thin\"", "\"jarlabel --help\"")]
     [InlineData("thin 1 --too 1", "\"--to\"", "\"jarlabel thin --help\"")]
     [InlineData("calc thn", "\"thin\"", "\"jarlabel calc --help\"")]

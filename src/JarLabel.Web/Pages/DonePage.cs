@@ -43,12 +43,15 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
         ? Pages.Html.Of($"""{Pages.Html.If(!Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}<a class="go" href="/">All jars</a><a class="go" href="/steps">All steps</a>""")
         : Pages.Html.Of(
         $"""
-        {Pages.Html.If(done.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{done.Made.Select(made => Jar(made.History.Jar.Number.ToString()))}{Jar(done.History.Jar.Number.ToString())}
+        {Pages.Html.If(done.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{done.Made.Select(Made)}{Jar(done.History.Jar.Number.ToString())}
         """);
 
     /// <summary>The way to a file in the shop's folder of labels; none to one elsewhere.</summary>
     private Markup File(string file) => Pages.Html.If(Path.GetDirectoryName(file) == Bench.Folder.Labels, () =>
         Pages.Html.Of($"""<a class="go" href="/labels/{Uri.EscapeDataString(Path.GetFileName(file))}">Print the file</a>"""));
+
+    private Markup Made(BenchOutcome made) => Pages.Html.Of(
+        $"""{Pages.Html.If(made.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{made.History.Jar.Number}/label.pdf">Label of jar {made.History.Jar.Number}</a>"""))}{Jar(made.History.Jar.Number.ToString())}""");
 
     private static Markup Jar(string jar) => Pages.Html.Of($"""<a class="go" href="/J/{jar}">Jar {jar}</a>""");
 }

@@ -9,7 +9,7 @@ namespace JarLabel.Web.Pages;
 /// <summary>What a step comes to: what the hands do, what is in the jar then, and the label as it will print.</summary>
 internal static class StepResult
 {
-    internal static Markup Of(Workbench bench, Outcome outcome) => outcome.Jar is { } jar ? Of(bench, jar) : Html.Of(
+    internal static Markup Of(Workbench bench, Outcome outcome) => outcome.Jar is { Made.Count: 0 } jar ? Of(bench, jar) : Html.Of(
         $"""{BlockParts.Of(outcome.Answer.Screen, outcome.Files)}{ProblemPage.Cautions(outcome.Answer.Warnings)}""");
 
     private static Markup Of(Workbench bench, BenchOutcome outcome) => Html.Of(

@@ -78,6 +78,15 @@ public sealed class StepPageTests : IDisposable
     }
 
     [Fact]
+    public async Task What_was_poured_off_is_told_with_the_way_to_each_label()
+    {
+        var done = await shop.Get((await shop.Fill("/J/1-9/decant", ("into", "100 mL, 50 mL"), ("do", "record"))).Location!);
+        Assert.Contains("100 mL", done.Seen, StringComparison.Ordinal);
+        Assert.Contains("href=\"/J/3-5/label.pdf\"", done.Text, StringComparison.Ordinal);
+        Assert.Contains("href=\"/J/4-3/label.pdf\"", done.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task All_steps_are_listed()
     {
         var page = await shop.Get("/steps");
