@@ -22,7 +22,7 @@ internal static class CalcSteps
 
     private static Input<PoundCut> WeakerCut => field ??= Input.Of<PoundCut>("to", "To the cut", "1.5", CutText.Read).Help("cut", "The cut wanted.");
 
-    private static Input<PoundCut> StrongerCut => field ??= Input.Of<PoundCut>("to", "To the cut", "4", CutText.Read).Help("cut", "The cut wanted.");
+    private static Input<PoundCut> StrongerCut => field ??= WeakerCut.Change(one => one with { Example = "4" });
 
     private static Input<Volume> Liquid => field ??= Input.Of<Volume>("of", "Liquid there is", "300 mL", VolumeText.Read).Help("volume", "How much liquid there is.");
 

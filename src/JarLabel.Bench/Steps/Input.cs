@@ -3,7 +3,10 @@ using JarLabel.Core;
 namespace JarLabel.Bench.Steps;
 
 /// <summary>Reads a value out of what was filled in; false when a fault was noted.</summary>
-internal delegate bool TryRead<T>(Values values, out T value);
+/// <param name="values">What was filled in.</param>
+/// <param name="one">The input's first field as it is declared now, whatever was changed of it since.</param>
+/// <param name="value">The value.</param>
+internal delegate bool TryRead<T>(Values values, Field one, out T value);
 
 /// <summary>Reads one text.</summary>
 /// <param name="text">What was filled in.</param>
@@ -36,26 +39,22 @@ internal abstract class Input
 
     /// <summary>One field that must be filled in, whose reader needs the shop.</summary>
     internal static Input<T> Of<T>(string name, string label, string example, ShopReader<T> read)
-        where T : notnull
-    {
-        var field = new Field(name, label, example) { IsNeeded = true };
-        return new Input<T>
+        where T : notnull => new()
         {
-            Fields = [field],
-            TryRead = (values, out value) =>
+            Fields = [new Field(name, label, example) { IsNeeded = true }],
+            TryRead = (values, one, out value) =>
             {
                 value = default!;
-                return values.Text(name) is not { } text ? values.Miss(field) : values.Take(read(values.Bench, text, name), out value);
+                return values.Text(one.Name) is not { } text ? values.Miss(one) : values.Take(read(values.Bench, text, one.Name), out value);
             },
         };
-    }
 
     /// <summary>One field that may stay empty.</summary>
     internal static Input<T?> Optional<T>(string name, string label, string example, ShopReader<T> read, T? none = null)
         where T : class => new()
         {
             Fields = [new Field(name, label, example)],
-            TryRead = (values, out value) =>
+            TryRead = (values, _, out value) =>
             {
                 value = none;
                 return values.Text(name) is not { } text || (values.Take(read(values.Bench, text, name), out var found) && Kept(found, out value));
@@ -71,7 +70,7 @@ internal abstract class Input
         where T : struct => new()
         {
             Fields = [new Field(name, label, example)],
-            TryRead = (values, out value) =>
+            TryRead = (values, _, out value) =>
             {
                 value = none;
                 if (values.Text(name) is not { } text)
@@ -94,7 +93,7 @@ internal abstract class Input
         where T : struct => new()
         {
             Fields = [new Field(name, label, example)],
-            TryRead = (values, out value) =>
+            TryRead = (values, _, out value) =>
             {
                 value = usual;
                 return values.Text(name) is not { } text || values.Take(read(text, name), out value);
@@ -109,7 +108,7 @@ internal abstract class Input
     internal static Input<bool> Flag(string name, string label) => new()
     {
         Fields = [new Field(name, label, "") { IsFlag = true }],
-        TryRead = (values, out value) =>
+        TryRead = (values, _, out value) =>
         {
             value = values.Text(name) is not null;
             return true;
@@ -121,7 +120,7 @@ internal abstract class Input
         where T : notnull => new()
         {
             Fields = [new Field(name, label, example) { IsMany = true }],
-            TryRead = (values, out value) =>
+            TryRead = (values, _, out value) =>
             {
                 var found = new List<T>();
                 var ok = true;
@@ -150,10 +149,10 @@ internal abstract class Input
         return new()
         {
             Fields = many.Fields,
-            TryRead = (values, out value) =>
+            TryRead = (values, one, out value) =>
             {
                 value = [];
-                return values.Texts(name).Count == 0 ? values.Miss(many.Field) : many.TryRead(values, out value);
+                return values.Texts(name).Count == 0 ? values.Miss(one) : many.TryRead(values, one, out value);
             },
         };
     }
@@ -163,7 +162,7 @@ internal abstract class Input
         where T : notnull => new()
         {
             Fields = [.. parts.SelectMany(part => part.Fields).DistinctBy(one => one.Name)],
-            TryRead = (values, out value) =>
+            TryRead = (values, _, out value) =>
             {
                 value = default!;
                 return values.ReadAll(parts) && values.Take(make(values), out value);
@@ -175,7 +174,7 @@ internal abstract class Input
         where T : class => new()
         {
             Fields = [.. parts.SelectMany(part => part.Fields).DistinctBy(one => one.Name)],
-            TryRead = (values, out value) =>
+            TryRead = (values, _, out value) =>
             {
                 var ok = values.ReadAll(parts);
                 value = ok ? make(values) : null;

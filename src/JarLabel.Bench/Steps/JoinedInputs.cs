@@ -11,15 +11,15 @@ internal static class JoinedInputs
         where TOther : struct => new()
         {
             Fields = input.Fields,
-            TryRead = (values, out value) =>
+            TryRead = (values, one, out value) =>
             {
-                if (values.Text(input.Field.Name) is not null || values.Text(other.Field.Name) is null)
+                if (values.Text(one.Name) is not null || values.Text(other.Field.Name) is null)
                 {
-                    return input.TryRead(values, out value);
+                    return input.TryRead(values, one, out value);
                 }
 
                 value = default!;
-                return values.TryRead(other, out var known) && known is { } one && values.Take(find(values.Bench, one), out value);
+                return values.TryRead(other, out var known) && known is { } found && values.Take(find(values.Bench, found), out value);
             },
         };
 
@@ -28,11 +28,10 @@ internal static class JoinedInputs
         where T : notnull => new()
         {
             Fields = [input.Field, .. other.Fields],
-            TryRead = (values, out value) =>
+            TryRead = (values, one, out value) =>
             {
                 value = default!;
-                var name = input.Field.Name;
-                return other.ReadInto(values) && (values.Text(name) is not { } text ? values.Miss(input.Field) : values.Take(read(values, text, name), out value));
+                return other.ReadInto(values) && (values.Text(one.Name) is not { } text ? values.Miss(one) : values.Take(read(values, text, one.Name), out value));
             },
         };
 }

@@ -114,7 +114,7 @@ internal static class Shared
         where T : struct => new()
         {
             Fields = [new Field("paper", "Paper", "a4") { Kind = "paper", Help = help, IsMore = true, Choices = _ => [("", "the usual one"), ("a4", "A4"), ("letter", "Letter")] }],
-            TryRead = (values, out value) =>
+            TryRead = (values, _, out value) =>
             {
                 value = values.Bench.Rules == RuleSet.Clp ? a4 : letter;
                 var papers = new Dictionary<string, T>(StringComparer.OrdinalIgnoreCase) { ["a4"] = a4, ["letter"] = letter };

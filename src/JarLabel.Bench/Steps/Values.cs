@@ -61,7 +61,7 @@ internal sealed class Values(Workbench bench, IValueSource source)
     {
         if (!read.TryGetValue(input, out var found))
         {
-            var ok = input.TryRead(this, out var fresh);
+            var ok = input.TryRead(this, input.Field, out var fresh);
             read[input] = found = (ok, fresh);
         }
 

@@ -88,6 +88,15 @@ public class StepTableTests
         Assert.Superset(Needed(shop, step).Select(field => field.Name).ToHashSet(), told.Select(problem => problem.Where!).ToHashSet());
     }
 
+    /// <summary>With its words, example and help as they stand in this step, and not as they were where the input was first made.</summary>
+    [Theory, MemberData(nameof(Verbs))]
+    public void An_empty_field_is_asked_for_as_the_step_declares_it(string verb)
+    {
+        using var shop = new BenchShop();
+        var step = StepTable.Find(verb)!;
+        Assert.All(Needed(shop, step), missed => Assert.Contains(missed, step.Inputs.SelectMany(input => input.Fields)));
+    }
+
     [Fact]
     public void An_input_that_is_not_declared_cannot_be_asked_for()
     {
