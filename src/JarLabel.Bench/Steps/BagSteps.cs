@@ -17,9 +17,7 @@ internal static class BagSteps
 
     private static Input<DateOnly> Made => field ??= Shared.PastDay("Made or bought on", "2025-10-01", "When the flakes were made or bought: 2025-10-01.");
 
-    private static Input<string?> Note => field ??= Input.Optional("note", "Note", "from the fair", Shared.Printed(120)).Help("text", "Anything else.").More();
-
-    private static Input<string?> Why => field ??= Input.Optional("why", "Why it goes", "gone lumpy", Shared.Printed(120)).Help("text", "Why it goes.");
+    private static Input<string?> Why => field ??= Shared.WhyItGoes("gone lumpy");
 
     private static Input<Mass> LeftOver => field ??= Input.Of<Mass>("weight", "What the scale says", "120 g", MassText.Read).Help("weight", "What the scale says: \"120 g\".").Argument();
 
@@ -27,8 +25,8 @@ internal static class BagSteps
         .Help("word", "all when it dissolved, cloudy when haze or specks stay beyond a waxy grade's wax, gel when it swelled or left lumps.").Argument()
         .Choices(_ => [("", "choose"), ("all", "dissolved, all of it"), ("cloudy", "haze or specks stay, beyond the wax of a waxy grade"), ("gel", "swelled, or left lumps")]);
 
-    internal static Step Add => field ??= Step.OfShop("bag add", "New bag of flakes", "Put a new bag of flakes into the ledger and print its label.", [Shared.Grade, Holds, Made, Note, Shared.NewLabel],
-        given => Said(given, BagDesk.Add(given.Bench, new BagRequest(given.Get(Shared.Grade), given.Get(Holds), given.Get(Made), given.Get(Note), given.Get(Shared.NewLabel))))) with
+    internal static Step Add => field ??= Step.OfShop("bag add", "New bag of flakes", "Put a new bag of flakes into the ledger and print its label.", [Shared.Grade, Holds, Made, Shared.SupplyNote, Shared.NewLabel],
+        given => Said(given, BagDesk.Add(given.Bench, new BagRequest(given.Get(Shared.Grade), given.Get(Holds), given.Get(Made), given.Get(Shared.SupplyNote), given.Get(Shared.NewLabel))))) with
     { Button = "Record the bag and its label", WorksOut = true };
 
     internal static Step List => field ??= Step.OfShop("bag list", "Bags", "The bags with something in them, the oldest flakes first.", [],

@@ -22,20 +22,18 @@ internal static class BottleSteps
     private static Input<string?> Shelf => field ??= Shared.Shelf("Where it stands; else the shop's first shelf.").Change(one => one with { IsMore = false });
 
     private static Input<string> NewShelf => field ??= Input.Of("shelf", "To the shelf", "main", (Reader<string>)Words.TextUpTo(40).Invoke).Help("name", "Where it stands; else the shop's first shelf.")
-        .Choices(bench => [.. bench.Settings.Shelves.Select(shelf => (shelf.Name, shelf.Name))]);
+        .Choices(Choose.Shelves());
 
     private static Input<ContainerMaterial?> Material => field ??= Input.Optional<ContainerMaterial>("material", "It is of", "glass", Words.Material)
         .Help("material", "glass, lined-metal, metal or plastic, for the storage limits.")
-        .Choices(_ => [("", "not said"), .. ContainerMaterials.ByWord.Keys.Select(word => (word, word.Replace('-', ' ')))]);
+        .Choices(Choose.Materials("not said"));
 
-    private static Input<string?> Note => field ??= Input.Optional("note", "Note", "from the fair", Shared.Printed(120)).Help("text", "Anything else.").More();
-
-    private static Input<string?> Why => field ??= Input.Optional("why", "Why it goes", "empty", Shared.Printed(120)).Help("text", "Why it goes.");
+    private static Input<string?> Why => field ??= Shared.WhyItGoes("empty");
 
     private static Input<Volume> LeftOver => field ??= Input.Of<Volume>("volume", "What is left by measure", "200 mL", VolumeText.Read).Help("volume", "What is left by measure: \"200 mL\".").Argument();
 
     internal static Step Add => field ??= Step.OfShop("bottle add", "New bottle of alcohol", "Put a new bottle of alcohol into the ledger and print its label.",
-        [Shared.Solvent, Holds, Since, Shelf, Material, Note, Shared.NewLabel], Enter) with
+        [Shared.Solvent, Holds, Since, Shelf, Material, Shared.SupplyNote, Shared.NewLabel], Enter) with
     { Button = "Record the bottle and its label", WorksOut = true };
 
     internal static Step List => field ??= Step.OfShop("bottle list", "Bottles", "The bottles with something in them, the oldest first.", [],
@@ -63,7 +61,7 @@ internal static class BottleSteps
             given.Get(Since),
             given.Get(Shelf),
             given.Get(Material),
-            given.Get(Note),
+            given.Get(Shared.SupplyNote),
             given.Get(Shared.NewLabel));
         return Said(given, BottleDesk.Add(given.Bench, request));
     }

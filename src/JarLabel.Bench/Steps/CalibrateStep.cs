@@ -1,6 +1,5 @@
 using JarLabel.Bench.Answers;
 using JarLabel.Bench.Calibrating;
-using JarLabel.Bench.Labels;
 using JarLabel.Bench.Typing;
 using JarLabel.Core;
 
@@ -11,7 +10,7 @@ internal static class CalibrateStep
 {
     private static Input<string> Sheet => field ??= Input.Of("sheet", "Label stock", "letter-2x5-101.6x50.8", (Reader<string>)Words.TextUpTo(80).Invoke)
         .Help("id", "The label stock (\"jarlabel sheets\" lists it).")
-        .Choices(bench => LabelPress.Open(bench).Then(press => press.Sheets()).TryGet(out var sheets, out _) ? [("", "choose"), .. sheets.Select(sheet => (sheet.Id, sheet.Title))] : []);
+        .Choices(Choose.Stock("choose"));
 
     private static Input<string?> Printer => field ??= Input.Optional("printer", "Printer", "bench", (Reader<string>)Words.TextUpTo(80).Invoke).Help("name", "The printer's name; else what holds for any.").Hint("its name; any when left empty");
 

@@ -18,7 +18,7 @@ internal static class LookSteps
     internal static Step Jar => field ??= Step.OfJar("jar", "Look", "One jar: recipe, state, history.", [], ShowJar) with { Looks = true };
 
     private static Input<string?> Shelf => field ??= Input.Word("shelf", "Only this shelf", "main").Help("name", "Only this shelf.")
-        .Choices(bench => [("", "all shelves"), .. bench.Settings.Shelves.Select(shelf => (shelf.Name, shelf.Name))]);
+        .Choices(Choose.Shelves("all shelves"));
 
     private static Input<bool> Due => field ??= Input.Flag("due", "Only jars to test or past their use-by").Help("Only jars to test or past their use-by.");
 
@@ -30,13 +30,13 @@ internal static class LookSteps
 
     internal static Step Shelves => field ??= Step.OfShop("shelf", "Shelves", "The jars, soonest use-by first.", [Shelf, Due, First, Shared.Calendar, Drawing, OnPaper, Shared.Force], ShowShelves) with { Looks = true };
 
-    private static Input<Grade?> Grade => field ??= Input.Optional<Grade>("grade", "Only these flakes", "garnet", (bench, text, where) => bench.Catalog.Grades.Named(text, where))
+    private static Input<Grade?> Grade => field ??= Input.Optional<Grade>("grade", "Only these flakes", "garnet", Choose.Grade)
         .Help("id", "Only these flakes; with --solvent also where none were tested.")
-        .Choices(bench => [("", "all"), .. bench.Catalog.Grades.Rows.Select(grade => (grade.Id, grade.Name))]);
+        .Choices(Choose.Grades("all"));
 
-    private static Input<Solvent?> Solvent => field ??= Input.Optional<Solvent>("solvent", "Only this alcohol", "ethanol-95", (bench, text, where) => bench.Catalog.Solvents.Named(text, where))
+    private static Input<Solvent?> Solvent => field ??= Input.Optional<Solvent>("solvent", "Only this alcohol", "ethanol-95", Choose.Solvent)
         .Help("id", "Only this solvent.")
-        .Choices(bench => [("", "all"), .. bench.Catalog.Solvents.Rows.Select(solvent => (solvent.Id, solvent.Name))]);
+        .Choices(Choose.Solvents("all"));
 
     private static Input<string?> LivesDrawing => field ??= Shared.Out("Also draw it: the share that still dries hard by age, its band, the use-by age and the tests; a .pdf (a page a kind), .svg or .png file.");
 

@@ -15,9 +15,6 @@ internal static class NoticeStep
 
     private static Input<NoticePaper> Paper => field ??= Shared.Paper("a4 or letter, on its side; else a4 under clp, letter under osha.", NoticePaper.A4, NoticePaper.Letter);
 
-    private static Input<Volume> Room => field ??= Input.Or("room", "Air in the room", "50 m3", RoomText.Read, NoticeRequest.UsualRoom)
-        .Help("volume", "Air in the room: \"50 m3\" (the default), \"1800 cu ft\".").Hint("50 m3 when left empty; 1800 cu ft");
-
     private static Input<Volume> Evaporate => field ??= Input.Or("evaporate", "Liquid that dries there at once", "250 mL", VolumeText.Read, NoticeRequest.UsualEvaporated)
         .Help("volume", "Liquid that dries there in one spell of work: \"250 mL\" (the default).").Hint("250 mL when left empty");
 
@@ -30,7 +27,7 @@ internal static class NoticeStep
     private static Input<LabelChoice> Sheet => field ??= Input.Group<LabelChoice>([Paper], given => WriteNotice.Stock(given.Get(Paper)));
 
     internal static Step Step => field ??= Step.OfShop("notice", "Wall notice", "Print the wall notice for a solvent shelf: signs, what stands there, air, limits, what to do.",
-        [Shelf, Sheet, Room, Evaporate, Over, Distance, Shared.LabelFile, Shared.Force, Shared.PrintTo], Do) with
+        [Shelf, Sheet, Shared.WorkRoom, Evaporate, Over, Distance, Shared.LabelFile, Shared.Force, Shared.PrintTo], Do) with
     { Button = "Write the notice", WorksOut = true, NeedsNothing = true, Stock = Sheet };
 
     private static Result<Outcome> Do(Values given)
@@ -39,7 +36,7 @@ internal static class NoticeStep
             given.Get(Shelf),
             given.Get(Paper),
             Length.FromMeters(given.Get(Distance)),
-            given.Get(Room),
+            given.Get(Shared.WorkRoom),
             given.Get(Evaporate),
             given.Get(Over),
             given.Get(Shared.LabelFile));

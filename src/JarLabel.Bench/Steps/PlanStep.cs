@@ -39,16 +39,13 @@ internal static class PlanStep
 
     private static Input<Grade> Grade => field ??= Shared.Grade.Help("id", "The flakes: garnet, blonde, ... or one of the shop's own.");
 
-    private static Input<Volume> Room => field ??= Input.Or("room", "Air in the room", "50 m3", RoomText.Read, NoticeRequest.UsualRoom)
-        .Help("volume", "Air in the room: \"50 m3\" (the default), \"1800 cu ft\".").Hint("50 m3 when left empty; 1800 cu ft");
-
     private static Input<Duration> Over => field ??= Input.Or("over", "A coat dries in", "1 h", TimeText.Read, NoticeRequest.UsualOver)
         .Help("time", "How long a coat takes to dry: \"1 h\" (the default).").Hint("1 h when left empty").More();
 
     private static Input<string?> Out => field ??= Shared.Out("Also write one sheet for the bench, with boxes to tick: a .pdf, .svg or .png file.");
 
     internal static Step Step => field ??= Step.OfShop("plan", "Plan a job", "From a job to what to mix: volumes, jars that serve, what is missing, steps, air.",
-        [Lines, Grade, Shared.Solvent, Shared.Temperature, Room, Over, Shared.Calendar, Out, Shared.DrawingPaper, Shared.Force], Do) with
+        [Lines, Grade, Shared.Solvent, Shared.Temperature, Shared.WorkRoom, Over, Shared.Calendar, Out, Shared.DrawingPaper, Shared.Force], Do) with
     { Looks = true, Example = [new("for", "pad"), new("area", "14 sq ft"), new("coats", "8"), new("grade", "garnet"), new("solvent", "ethanol-95")] };
 
     private static Result<IReadOnlyList<JobLine>> ReadLines(Values given)
@@ -88,7 +85,7 @@ internal static class PlanStep
             given.Get(Lines),
             given.Get(Grade),
             given.Get(Shared.Solvent),
-            given.Get(Room),
+            given.Get(Shared.WorkRoom),
             given.Get(Over),
             given.Get(Shared.Temperature),
             given.Get(Shared.Calendar));

@@ -1,5 +1,6 @@
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Lists;
+using JarLabel.Bench.Notices;
 using JarLabel.Bench.Printing;
 using JarLabel.Bench.Supplies;
 using JarLabel.Bench.Typing;
@@ -23,13 +24,13 @@ internal static class Shared
     internal static Input<JarNumber> Jar => field ??= Input.Of("jar", "Jar", "142", JarNumber.Read)
         .Change(one => one with { Help = "The jar: 142 or 142-5.", IsArgument = true, IsSubject = true });
 
-    internal static Input<Grade> Grade => field ??= Input.Of<Grade>("grade", "Flakes", "garnet", (bench, text, where) => bench.Catalog.Grades.Named(text, where))
+    internal static Input<Grade> Grade => field ??= Input.Of<Grade>("grade", "Flakes", "garnet", Choose.Grade)
         .Help("id", "The flakes: garnet, blonde, orange-dewaxed, seedlac, ...")
-        .Choices(bench => [("", "choose"), .. bench.Catalog.Grades.Rows.Select(grade => (grade.Id, grade.Name))]);
+        .Choices(Choose.Grades("choose"));
 
-    internal static Input<Solvent> Solvent => field ??= Input.Of<Solvent>("solvent", "Alcohol", "ethanol-95", (bench, text, where) => bench.Catalog.Solvents.Named(text, where))
+    internal static Input<Solvent> Solvent => field ??= Input.Of<Solvent>("solvent", "Alcohol", "ethanol-95", Choose.Solvent)
         .Help("id", "The alcohol: ethanol-95, denatured-unknown, isopropanol-99, ... or one of the shop's own.")
-        .Choices(bench => [("", "choose"), .. bench.Catalog.Solvents.Rows.Select(solvent => (solvent.Id, solvent.Name))]);
+        .Choices(Choose.Solvents("choose"));
 
     internal static Input<string?> Job => field ??= Input.Optional("job", "What for", "viola top", Printed(120)).Help("text", "What it is for: \"viola top\".");
 
@@ -65,7 +66,7 @@ internal static class Shared
 
     private static Input<ContainerMaterial?> Material => field ??= Input.Optional("material", "The jar is of", "glass", (Reader<ContainerMaterial>)Words.Material)
         .Help("material", "glass (the default), lined-metal, metal or plastic.").More()
-        .Choices(_ => [.. ContainerMaterials.ByWord.Keys.Select(word => (word, word.Replace('-', ' ')))]);
+        .Choices(Choose.Materials());
 
     /// <summary>The jar that something new goes into.</summary>
     internal static Input<Container> NewContainer => field ??= Input.Group<Container>([HoldsNew, Material], given => new Container(given.Get(Material) ?? ContainerMaterial.Glass, given.Get(HoldsNew)));
@@ -81,8 +82,7 @@ internal static class Shared
             ? [("", "the usual for that stock"), .. designs.Select(design => (design.Id, design.Title))] : []);
 
     private static Input<string?> Sheet => field ??= Input.Word("sheet", "Label stock", "letter-2x5-101.6x50.8").Help("id", "The label stock (\"jarlabel sheets\" lists it).").More()
-        .Choices(bench => LabelPress.Open(bench).TryGet(out var press, out _) && press.Sheets().TryGet(out var sheets, out _)
-            ? [("", "the shop's usual"), .. sheets.Select(sheet => (sheet.Id, sheet.Title))] : []);
+        .Choices(Choose.Stock("the shop's usual"));
 
     private static Input<int?> Start => field ??= Input.Optional<int>("start", "Place on the sheet", "1", (_, text, where) => Words.WholeNumber(1, MostPlaces)(text, where))
         .Help("place", "The place on the sheet, from 1; else the next free one.").Hint("the next free one when left empty").More();
@@ -122,6 +122,16 @@ internal static class Shared
             },
         };
 
+    /// <summary>The room that work is done in.</summary>
+    internal static Input<Volume> WorkRoom => field ??= Input.Or("room", "Air in the room", "50 m3", RoomText.Read, NoticeRequest.UsualRoom)
+        .Help("volume", "Air in the room: \"50 m3\" (the default), \"1800 cu ft\".").Hint("50 m3 when left empty; 1800 cu ft");
+
+    /// <summary>A note on a bag or bottle.</summary>
+    internal static Input<string?> SupplyNote => field ??= Input.Optional("note", "Note", "from the fair", Printed(120)).Help("text", "Anything else.").More();
+
+    /// <summary>Why a bag or bottle goes.</summary>
+    internal static Input<string?> WhyItGoes(string example) => Input.Optional("why", "Why it goes", example, Printed(120)).Help("text", "Why it goes.");
+
     /// <summary>Paper for a drawing.</summary>
     internal static Input<Paper> DrawingPaper => field ??= Paper("Paper of the drawing: a4 or letter; else a4 under clp, letter under osha.", Layout.Charts.Paper.A4, Layout.Charts.Paper.Letter).Change(one => one with { IsTypedOnly = true });
 
@@ -131,7 +141,7 @@ internal static class Shared
 
     /// <summary>A shelf that something goes to.</summary>
     internal static Input<string?> Shelf(string help) => Input.Word("shelf", "Shelf", "main").Help("name", help).More()
-        .Choices(bench => [.. bench.Settings.Shelves.Select(shelf => (shelf.Name, shelf.Name))]);
+        .Choices(Choose.Shelves());
 
     /// <summary>A day that has been.</summary>
     internal static Input<DateOnly> PastDay(string label, string example, string help) =>

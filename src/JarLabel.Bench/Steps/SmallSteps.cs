@@ -13,7 +13,7 @@ internal static class SmallSteps
     { Button = "Write it down" };
 
     private static Input<string> Shelf => field ??= Input.Of("shelf", "To the shelf", "main", (Reader<string>)Words.TextUpTo(40).Invoke).Help("name", "The shelf it goes to.")
-        .Choices(bench => [.. bench.Settings.Shelves.Select(shelf => (shelf.Name, shelf.Name))])
+        .Choices(Choose.Shelves())
         .Change(one => one with { First = jar => jar.Shelf });
 
     internal static Step Move => field ??= Step.OnJar("move", "Move", "Put a jar on another shelf; on a warmer one its use-by comes sooner and it gets a new label.", [Shelf, Shared.NewLabel],

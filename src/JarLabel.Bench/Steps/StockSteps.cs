@@ -17,7 +17,7 @@ internal static class StockSteps
 
     private static Input<string?> OneKind => field ??= Input.Word("id", "One kind", "letter-2x5-101.6x50.8").Help("id", "One kind of stock, drawn.").Change(Argument);
 
-    private static Input<string?> Kind => field ??= Input.Word("id", "Label stock", "letter-2x5-101.6x50.8").Help("id", "The label stock; else the shop's usual one.").Change(Argument).Choices(Kinds);
+    private static Input<string?> Kind => field ??= Input.Word("id", "Label stock", "letter-2x5-101.6x50.8").Help("id", "The label stock; else the shop's usual one.").Change(Argument).Choices(Choose.Stock("the shop's usual"));
 
     private static Input<int> Number => field ??= Input.Of<int>("sheet", "Sheet", "1", Words.WholeNumber(1, MostSheets).Invoke).Help("number", "The sheet's number, as \"sheet state\" shows it.").Argument();
 
@@ -50,9 +50,6 @@ internal static class StockSteps
     internal static Step Printers => field ??= Step.OfShop("printers", "Printers", "The printers --to can name: those the shop named, queues of this machine, printers that answer on the network.", [Listen], ShowPrinters) with { Looks = true };
 
     private static Field Argument(Field one) => one with { IsArgument = true, IsOptional = true };
-
-    private static IReadOnlyList<(string Value, string Words)> Kinds(Workbench bench) =>
-        LabelPress.Open(bench).Then(press => press.Sheets()).TryGet(out var sheets, out _) ? [("", "the shop's usual"), .. sheets.Select(sheet => (sheet.Id, sheet.Title))] : [];
 
     private static Result<Outcome> ShowSheets(Values given)
     {

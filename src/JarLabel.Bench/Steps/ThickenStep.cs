@@ -11,9 +11,9 @@ internal static class ThickenStep
     private static Input<PoundCut> To => field ??= Input.Of("to", "Thicken to the cut", "2", (Reader<PoundCut>)CutText.Read)
         .Help("cut", "The cut wanted: 1.5, \"2 lb\", \"240 g/L\".").Hint("pounds per US gallon poured: 2, 2.5 lb, 240 g/L");
 
-    private static Input<Grade?> Grade => field ??= Input.Optional<Grade>("grade", "Flakes", "garnet", (bench, text, where) => bench.Catalog.Grades.Named(text, where))
+    private static Input<Grade?> Grade => field ??= Input.Optional<Grade>("grade", "Flakes", "garnet", Choose.Grade)
         .Help("id", "The flakes to add; else the grade that most of it is.").More()
-        .Choices(bench => [.. bench.Catalog.Grades.Rows.Select(grade => (grade.Id, grade.Name))])
+        .Choices(Choose.Grades())
         .Change(one => one with { First = jar => jar.Contents.Resins.Select(part => part.Grade).FirstOrDefault() });
 
     internal static Step Step => field ??= Step.OnJar("thicken", "Thicken", "Thicken a jar to a stronger cut: says what flakes to add, records it, writes the new label.",
