@@ -28,8 +28,8 @@ internal static class AirAnswer
                 ("a fan", AirWords.Fan(air)),
                 ("clear after", air.ClearAfter is { } clear ? $"{clear.Minutes:0} min" : "never without fresh air: open up"),
                 ("chart", chart.Length > 0 ? chart : null))
-            .Rows(air.Doubts.Select((doubt, i) => (i == 0 ? "doubt" : "", (string?)doubt)))
-            .Rows(air.Unverified.Select((figure, i) => (i == 0 ? "unverified" : "", (string?)figure)));
+            .Rows(ListedRows.Of("doubt", air.Doubts))
+            .Rows(ListedRows.Of("unverified", air.Unverified));
     }
 
     /// <summary>A sudden spill has no pace; the air is then reckoned as if it took an hour.</summary>

@@ -8,9 +8,9 @@ internal static class DangerRows
 {
     internal static IEnumerable<(string, string?)> Of(Workbench bench, HazardAssessment hazards) =>
     [
-        .. hazards.StatementTexts(bench.Catalog).Select((text, i) => (i == 0 ? hazards.SignalText ?? "hazards" : "", (string?)text)),
+        .. ListedRows.Of(hazards.SignalText ?? "hazards", hazards.StatementTexts(bench.Catalog)),
         .. hazards.PoisonWording ? [("poison", PoisonWords.Text)] : Array.Empty<(string, string?)>(),
-        .. hazards.MethanolCounts ? FirstAidWords.Of(hazards, bench.Settings.PoisonCenter).Select((text, i) => (i == 0 ? "first aid" : "", (string?)text)) : [],
+        .. hazards.MethanolCounts ? ListedRows.Of("first aid", FirstAidWords.Of(hazards, bench.Settings.PoisonCenter)) : [],
         .. ChildResistantLid.WantedOn(hazards) ? [("lid", "child-resistant, and locked away from children")] : Array.Empty<(string, string?)>(),
     ];
 }

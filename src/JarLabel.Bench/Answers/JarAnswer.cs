@@ -100,7 +100,7 @@ internal static class JarAnswer
     private static IEnumerable<(string, string?)> RuleRows(WrittenLabel label) =>
     [
         ("meets", label.Rules.Satisfies.Count == 0 ? null : string.Join("; ", label.Rules.Satisfies)),
-        .. label.Rules.Lacks.Select((lack, i) => (i == 0 ? "not met" : "", (string?)lack)),
+        .. ListedRows.Of("not met", label.Rules.Lacks),
         MovedRow(label),
     ];
 

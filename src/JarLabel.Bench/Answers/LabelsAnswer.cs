@@ -2,6 +2,7 @@ using System.Globalization;
 using JarLabel.Bench.Labels.Many;
 using JarLabel.Bench.Lists;
 using JarLabel.Core;
+using JarLabel.Core.Labels;
 
 namespace JarLabel.Bench.Answers;
 
@@ -12,7 +13,7 @@ internal static class LabelsAnswer
 
     internal static Answer Of(Workbench bench, WrittenLabels labels)
     {
-        var screen = new Screen().Title($"{Count(labels.Labels, "label")} for {Count(labels.Jars, "jar")} on {Count(labels.Pages, "page")}{(bench.DryRun ? " would be printed" : "")}").Gap().Rows(Rows(bench, labels));
+        var screen = new Screen().Title($"{CountWords.Of(labels.Labels, "label")} for {CountWords.Of(labels.Jars, "jar")} on {CountWords.Of(labels.Pages, "page")}{(bench.DryRun ? " would be printed" : "")}").Gap().Rows(Rows(bench, labels));
         return Answer.Of(
             screen.Next(bench.DryRun ? "the same without --dry-run writes it" : "jarlabel sheet state"),
             tell => new LabelsAnswerJson(LabelsJson.Of(labels), tell(labels.Cautions)),
@@ -25,10 +26,10 @@ internal static class LabelsAnswer
     {
         var jars = mixed.Jars.ToArray();
         Problem[] cautions = [.. mixed.Cautions, .. mixed.Labels?.Cautions ?? []];
-        var screen = new Screen().Title($"{Count(jars.Length, "jar")} {(bench.DryRun ? "would be mixed" : "mixed")}: {(jars.Length == 1 ? $"{jars[0]}" : $"{jars[0]} to {jars[^1]}")}");
+        var screen = new Screen().Title($"{CountWords.Of(jars.Length, "jar")} {(bench.DryRun ? "would be mixed" : "mixed")}: {(jars.Length == 1 ? $"{jars[0]}" : $"{jars[0]} to {jars[^1]}")}");
         if (mixed.Labels is { } labels)
         {
-            screen.Gap().Rows([(bench.DryRun ? "would be printed" : "printed", Count(labels.Labels, "label") + " on " + Count(labels.Pages, "page")), .. Rows(bench, labels)]);
+            screen.Gap().Rows([(bench.DryRun ? "would be printed" : "printed", CountWords.Of(labels.Labels, "label") + " on " + CountWords.Of(labels.Pages, "page")), .. Rows(bench, labels)]);
         }
 
         return Answer.Of(
@@ -57,8 +58,6 @@ internal static class LabelsAnswer
 
     private static string Named(IReadOnlyList<int> jars) =>
         string.Join(", ", jars.Take(MostNamed).Select(jar => Say($"{jar}"))) + (jars.Count > MostNamed ? Say($" and {jars.Count - MostNamed} more") : "");
-
-    private static string Count(int count, string what) => Say($"{count} {what}{(count == 1 ? "" : "s")}");
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

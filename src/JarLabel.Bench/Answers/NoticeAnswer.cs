@@ -44,7 +44,5 @@ internal static class NoticeAnswer
 
     private static int Count(WrittenNotice notice, bool bottles) => notice.Stock.Liquids.Count(liquid => liquid.IsBottle == bottles);
 
-    private static string Standing(WrittenNotice notice) => string.Join(", ", ((string?[])[Counted(Count(notice, bottles: false), "jar"), Counted(Count(notice, bottles: true), "bottle")]).OfType<string>());
-
-    private static string? Counted(int count, string what) => count == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+    private static string Standing(WrittenNotice notice) => CountWords.Several((Count(notice, bottles: false), "jar"), (Count(notice, bottles: true), "bottle"));
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using JarLabel.Bench.Keeping;
 using JarLabel.Bench.Notices;
 using JarLabel.Core;
@@ -42,11 +41,12 @@ internal static class ShelfAnswer
             .Next(jars.Count > 0 ? $"jarlabel jar {jars[0].Number}" : "jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent ethanol-95 --container \"500 mL\"");
     }
 
-    private static (string, string?) Total(Workbench bench, StandingOnShelf total) =>
+    /// <summary>A shelf and what stands on it altogether.</summary>
+    internal static (string, string?) Total(Workbench bench, StandingOnShelf total) =>
         ($"shelf {total.Shelf}", string.Join("; ", ((string?[])
         [
-            total.Jars == 0 ? null : $"{ShelfChartText.Shown(total.Jars, total.Jars)}, {BenchAmount.Both(total.Liquid, bench.Metric)}",
-            total.Bottles == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{total.Bottles} bottle{(total.Bottles == 1 ? "" : "s")} of alcohol, {BenchAmount.Both(total.Alcohol, bench.Metric)}"),
+            total.Jars == 0 ? null : $"{CountWords.Of(total.Jars, "jar")}, {BenchAmount.Both(total.Liquid, bench.Metric)}",
+            total.Bottles == 0 ? null : $"{CountWords.Of(total.Bottles, "bottle")} of alcohol, {BenchAmount.Both(total.Alcohol, bench.Metric)}",
         ]).OfType<string>()));
 
     private static string[] Row(Workbench bench, JarEntry jar, ShelfList list) =>

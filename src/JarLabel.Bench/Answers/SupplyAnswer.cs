@@ -1,4 +1,3 @@
-using System.Globalization;
 using JarLabel.Bench.Supplies;
 using JarLabel.Core.Labels;
 using JarLabel.Core.Supplies;
@@ -23,7 +22,7 @@ internal static class SupplyAnswer
     internal static Answer Of(Workbench bench, IReadOnlyList<Bag> bags)
     {
         var metric = bench.Metric;
-        var screen = new Screen().Title(bags.Count == 0 ? "No bag has any flakes in it." : Count(bags.Count, "bag"));
+        var screen = new Screen().Title(bags.Count == 0 ? "No bag has any flakes in it." : CountWords.Of(bags.Count, "bag"));
         if (bags.Count > 0)
         {
             screen.Gap().Table(["bag", "grade", " left", " of", "made", "a pinch of it"], [.. bags.Select(b => (string[])
@@ -39,7 +38,7 @@ internal static class SupplyAnswer
     internal static Answer Of(Workbench bench, IReadOnlyList<Bottle> bottles)
     {
         var metric = bench.Metric;
-        var screen = new Screen().Title(bottles.Count == 0 ? "No bottle has any alcohol in it." : Count(bottles.Count, "bottle"));
+        var screen = new Screen().Title(bottles.Count == 0 ? "No bottle has any alcohol in it." : CountWords.Of(bottles.Count, "bottle"));
         if (bottles.Count > 0)
         {
             screen.Gap().Table(["bottle", "alcohol", " left", " of", "since", "shelf"], [.. bottles.Select(b => (string[])
@@ -94,7 +93,7 @@ internal static class SupplyAnswer
             ("label", label.File),
             ("on", $"{label.Event.Sheet}, place {label.Event.Position}; print at actual size"),
             ("meets", label.Rules is not { Satisfies.Count: > 0 } met ? null : string.Join("; ", met.Satisfies)),
-            .. (label.Rules?.Lacks ?? []).Select((lack, i) => (i == 0 ? "not met" : "", (string?)lack)),
+            .. ListedRows.Of("not met", label.Rules?.Lacks ?? []),
         ];
 
     private static string Next(Workbench bench, Bag bag) => bench.DryRun ? "the same without --dry-run records it"
@@ -103,6 +102,4 @@ internal static class SupplyAnswer
 
     private static string Next(Workbench bench, Bottle bottle) => bench.DryRun ? "the same without --dry-run records it"
         : bottle.OnHand ? $"jarlabel mix --grade garnet --bottle {bottle.Number.Value} --cut 1.5 --pour \"350 mL\"" : "jarlabel bottle list";
-
-    private static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 }

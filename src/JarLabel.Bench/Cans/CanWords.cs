@@ -1,3 +1,4 @@
+using JarLabel.Bench.Answers;
 using JarLabel.Core.Hazards;
 using JarLabel.Core.Labels;
 
@@ -19,7 +20,7 @@ public static class CanWords
             ("in commands", can.Solvent.Id),
             ("contains", ContentsWords.Of(can.Solvent, can.Hazards)),
             ("says", $"{can.Hazards.SignalText ?? "no signal word"}: {string.Join(" · ", can.Hazards.StatementTexts(bench.Catalog))}"),
-            .. can.Hazards.Doubts.Select((doubt, i) => (i == 0 ? "doubt" : "", (string?)doubt)),
+            .. ListedRows.Of("doubt", can.Hazards.Doubts),
         ];
     }
 }

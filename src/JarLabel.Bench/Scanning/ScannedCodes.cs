@@ -1,4 +1,3 @@
-using System.Globalization;
 using JarLabel.Bench.Supplies;
 using JarLabel.Core;
 using JarLabel.Core.Labels;
@@ -33,7 +32,7 @@ internal sealed class ScannedCodes
     internal bool Nothing => jars.Count + bags.Count + bottles.Count == 0;
 
     /// <summary><c>2 jars, 1 bag</c>.</summary>
-    internal string Title => string.Join(", ", ((string?[])[Count(jars.Count, "jar"), Count(bags.Count, "bag"), Count(bottles.Count, "bottle")]).OfType<string>());
+    internal string Title => CountWords.Several((jars.Count, "jar"), (bags.Count, "bag"), (bottles.Count, "bottle"));
 
     private void Find(Workbench bench, string code)
     {
@@ -60,6 +59,4 @@ internal sealed class ScannedCodes
             to.Add(one);
         }
     }
-
-    private static string? Count(int count, string what) => count == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 }

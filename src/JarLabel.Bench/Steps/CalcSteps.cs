@@ -183,13 +183,13 @@ internal static class CalcSteps
         var (bench, catalog) = (given.Bench, given.Bench.Catalog);
         var hazards = MixtureClassifier.Classify(given.Get(Mixtures), bench.Rules, catalog);
         var screen = new Screen().Title($"{hazards.SignalText ?? "No signal word"} · {string.Join(", ", hazards.ClassCodes)}").Gap()
-            .Rows(Listed("says", hazards.StatementTexts(catalog)))
+            .Rows(ListedRows.Of("says", hazards.StatementTexts(catalog)))
             .Rows(hazards.PoisonWording ? [("poison", PoisonWords.Text), ("", "with the skull and crossbones and the signal word (16 CFR 1500.14(b)(4))")] : [])
-            .Rows(Listed("first aid", FirstAidWords.Of(hazards, bench.Settings.PoisonCenter)))
+            .Rows(ListedRows.Of("first aid", FirstAidWords.Of(hazards, bench.Settings.PoisonCenter)))
             .Rows(("pictograms", string.Join(", ", hazards.Pictograms)))
-            .Gap().Rows(Listed("why", hazards.Why))
-            .Rows(Listed("doubt", hazards.Doubts))
-            .Rows(Listed("unverified", hazards.Unverified));
+            .Gap().Rows(ListedRows.Of("why", hazards.Why))
+            .Rows(ListedRows.Of("doubt", hazards.Doubts))
+            .Rows(ListedRows.Of("unverified", hazards.Unverified));
         return new Outcome(Answer.Of(screen, new HazardsAnswerJson(HazardsJson.Of(hazards, bench.Settings.PoisonCenter)), c => c.HazardsAnswerJson));
     }
 
@@ -210,7 +210,4 @@ internal static class CalcSteps
             new CoverageAnswerJson(job.Liquid.Milliliters, film, job.Flakes.Grams),
             c => c.CoverageAnswerJson));
     }
-
-    /// <summary>Lines of which only the first has a name.</summary>
-    internal static IEnumerable<(string, string?)> Listed(string name, IEnumerable<string> lines) => lines.Select((line, i) => (i == 0 ? name : "", (string?)line));
 }

@@ -1,8 +1,8 @@
 using System.CommandLine;
-using System.Globalization;
 using JarLabel.Bench;
 using JarLabel.Cli.Typing;
 using JarLabel.Core;
+using JarLabel.Core.Labels;
 
 namespace JarLabel.Cli.Commands;
 
@@ -19,7 +19,7 @@ internal static class CheckCommand
         : Look(typed);
 
     private static Result<Answer> Look(Typed typed) => ShopCheck.Of(typed.Text(Folder) ?? typed.Text(SharedOptions.Shop), Environment.GetEnvironmentVariable).Then<Answer>(files => Answer.Of(
-        new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{files.Count} file{(files.Count == 1 ? "" : "s")} of the shop's own read with ours; nothing is wrong with {(files.Count == 1 ? "it" : "them")}.")),
+        new Screen().Title($"{CountWords.Of(files.Count, "file")} of the shop's own read with ours; nothing is wrong with {(files.Count == 1 ? "it" : "them")}."),
         tell => new CheckAnswerJson(files.Count, tell(files.Cautions)),
         c => c.CheckAnswerJson,
         files.Cautions));

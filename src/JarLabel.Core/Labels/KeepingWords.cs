@@ -1,4 +1,3 @@
-using System.Globalization;
 using JarLabel.Core.Keeping;
 
 namespace JarLabel.Core.Labels;
@@ -13,10 +12,8 @@ public static class KeepingWords
         return dates.Basis switch
         {
             null => "published claims, no drying test here yet",
-            { Tests: 0, Related: var related } => $"published claims and {Count(related, "tested jar")} of other kinds",
-            { Tests: var tests } => $"published claims and {Count(tests, "drying test")} here",
+            { Tests: 0, Related: var related } => $"published claims and {CountWords.Of(related, "tested jar")} of other kinds",
+            { Tests: var tests } => $"published claims and {CountWords.Of(tests, "drying test")} here",
         };
     }
-
-    private static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 }

@@ -34,7 +34,7 @@ public sealed record LifeChartText(string Title, string Answer, string Basis, st
         return new(
             $"{Capital.Of(life.Class.Keeping)} shellac in {catalog.Solvents.Find(life.Class.Solvent)?.ShortName ?? life.Class.Solvent}",
             Say($"Use by ≈ {life.Months:0.0} months at 20 °C: {100 * stillGood:0.##} % of jars should still dry hard then. 90 % band {life.Low:0.0} to {life.High:0.0} months."),
-            Say($"Published claims say {life.BaseMonths:0.0}. Learned from {Count(life.Tests, "drying test")} of {Count(tested, "jar")} here, {life.Lives.Count(l => l.Ended)} failed{(life.Lives.Count(l => l.Expected) is > 0 and var slow ? $", {slow} slow" : "")}{(life.Related > 0 ? $", and {Count(life.Related, "tested jar")} of other kinds" : "")}."),
+            Say($"Published claims say {life.BaseMonths:0.0}. Learned from {CountWords.Of(life.Tests, "drying test")} of {CountWords.Of(tested, "jar")} here, {life.Lives.Count(l => l.Ended)} failed{(life.Lives.Count(l => l.Expected) is > 0 and var slow ? $", {slow} slow" : "")}{(life.Related > 0 ? $", and {CountWords.Of(life.Related, "tested jar")} of other kinds" : "")}."),
             shown == 0 ? "No jar of this kind was tested yet."
                 : shown < tested ? Say($"The {shown} of {tested} tested jars that were tested last")
                 : "The tested jars",
@@ -50,8 +50,6 @@ public sealed record LifeChartText(string Title, string Answer, string Basis, st
 
         yield return "Warmer shelves age jars sooner. An estimate; a few drops on glass decide.";
     }
-
-    private static string Count(int count, string what) => Say($"{count} {what}{(count == 1 ? "" : "s")}");
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -52,7 +52,7 @@ public sealed record ShelfChartText(
     /// <param name="shown">How many are shown.</param>
     /// <param name="standing">How many there are to be shown altogether.</param>
     public static string Shown(int shown, long standing) =>
-        shown < standing ? Say($"the {shown} of {standing} jars that are due soonest") : Say($"{shown} jar{(shown == 1 ? "" : "s")}");
+        shown < standing ? Say($"the {shown} of {standing} jars that are due soonest") : CountWords.Of(shown, "jar");
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,5 @@
 using JarLabel.Bench;
+using JarLabel.Bench.Answers;
 using JarLabel.Bench.Labels;
 using JarLabel.Bench.Steps;
 using JarLabel.Core.Jars;
@@ -56,6 +57,6 @@ internal static class StepResult
     private static IEnumerable<(string, string?)> Rules(WrittenLabel label) =>
     [
         ("meets", label.Rules.Satisfies.Count == 0 ? null : string.Join("; ", label.Rules.Satisfies)),
-        .. label.Rules.Lacks.Select((lack, i) => (i == 0 ? "not met" : "", (string?)lack)),
+        .. ListedRows.Of("not met", label.Rules.Lacks),
     ];
 }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using JarLabel.Bench;
+using JarLabel.Bench.Answers;
 using JarLabel.Bench.Notices;
 using JarLabel.Bench.Supplies;
 using JarLabel.Core.Labels;
@@ -14,7 +14,7 @@ internal static class StockParts
     internal static Markup Totals(Workbench bench, IReadOnlyList<StandingOnShelf> totals) => Html.If(totals.Count > 0, () => Html.Of(
         $"""
         <section aria-labelledby="totals"><h2 id="totals">On the shelves</h2>
-        {JarParts.Rows([.. totals.Select(t => ($"shelf {t.Shelf}", (string?)Total(bench, t)))])}</section>
+        {JarParts.Rows([.. totals.Select(total => ShelfAnswer.Total(bench, total))])}</section>
         """));
 
     /// <summary>The bottles of alcohol, the oldest first.</summary>
@@ -30,12 +30,4 @@ internal static class StockParts
         <section aria-labelledby="bags"><h2 id="bags">Bags of flakes</h2>
         {JarParts.Rows([.. bags.Select(b => ($"bag {b.Number}", (string?)SupplyChoiceWords.What(bench, b)))])}</section>
         """));
-
-    private static string Total(Workbench bench, StandingOnShelf total) => string.Join("; ", ((string?[])
-    [
-        total.Jars == 0 ? null : $"{Count(total.Jars, "jar")}, {BenchAmount.Both(total.Liquid, bench.Metric)}",
-        total.Bottles == 0 ? null : $"{Count(total.Bottles, "bottle")} of alcohol, {BenchAmount.Both(total.Alcohol, bench.Metric)}",
-    ]).OfType<string>());
-
-    private static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 }
