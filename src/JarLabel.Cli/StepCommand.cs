@@ -76,7 +76,7 @@ internal sealed class StepCommand : IValueSource
             return Do(session);
         }
 
-        if (Text("out") is { } file && !Path.GetExtension(file).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
+        if (((IValueSource)this).Text("out") is { } file && !Path.GetExtension(file).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
         {
             return PrintingProblems.OnlyPdf(file);
         }
@@ -85,8 +85,6 @@ internal sealed class StepCommand : IValueSource
     }
 
     private Result<Answer> Do(Session session) => step.Do(session.Workbench, this).Then<Answer>(outcome => outcome.Answer);
-
-    private string? Text(string name) => ((IValueSource)this).Texts(name) is [var first, ..] ? first : null;
 
     private static IReadOnlyList<string> One(string? text) => text is null ? [] : [text];
 

@@ -23,12 +23,14 @@ internal sealed class Finish(Workbench bench, LabelWriter labels)
     /// <param name="goesOn">True when more jars change in the same step, so that the shelf is looked at in its end.</param>
     internal Result<BenchOutcome> Record(Recorder recorder, JarEvent happened, LabelChoice? choice, IReadOnlyList<Problem>? first = null, bool goesOn = false)
     {
-        if (!Drawing.Take(recorder.Step, recorder.Jar, happened).TryGet(out _, out var faults) || !recorder.Append(happened).TryGet(out _, out faults))
+        if (!Drawing.Take(recorder.Step, recorder.Jar, happened).TryGet(out _, out var faults) || !recorder.Append(happened).TryGet(out var history, out faults))
         {
             return faults;
         }
 
-        if (!Dated(recorder, happened, choice).TryGet(out var history, out faults))
+        // A jar that gets a label gets the sooner dates that the shop's tests say on it; a fresh batch has them already.
+        var dated = choice is not null && happened.ChangesContents && happened is not Mixed ? recorder.Redate(bench, later: false) : LearnedDates.Mark(bench, recorder.Step, history);
+        if (!dated.TryGet(out history, out faults))
         {
             return faults;
         }
@@ -47,11 +49,6 @@ internal sealed class Finish(Workbench bench, LabelWriter labels)
     /// <summary>What to say of the shelves when several jars changed in one step.</summary>
     internal IReadOnlyList<Problem> OfShelves(LedgerStep step, IReadOnlyList<Jar> changed, IReadOnlyList<Jar> made) =>
         [.. made.Select(jar => jar.Shelf).Distinct().SelectMany(shelf => ShelfCautions.With(bench, step, shelf, [.. changed, .. made]))];
-
-    /// <summary>A jar that gets a label gets the sooner dates that the shop's tests say on it.</summary>
-    private Result<JarHistory> Dated(Recorder recorder, JarEvent happened, LabelChoice? choice) => choice is not null && happened.ChangesContents && happened is not Mixed
-        ? recorder.History.Then(history => history.Jar.OnShelf ? recorder.Redate(bench, later: false) : LearnedDates.Mark(bench, recorder.Step, history))
-        : recorder.History.Then(history => LearnedDates.Mark(bench, recorder.Step, history));
 
     private IEnumerable<Problem> Cautions(Recorder recorder, BenchOutcome outcome, IReadOnlyList<Problem> first) =>
     [

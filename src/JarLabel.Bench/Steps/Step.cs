@@ -98,7 +98,7 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     /// <summary>The printer that what it writes is to go to, and on what it prints; null where none was named.</summary>
     internal PrintRequest? Printing(Workbench bench, IValueSource source)
     {
-        if (source.Texts(Shared.PrintTo.Field.Name) is not [var to, ..])
+        if (source.Text(Shared.PrintTo.Field.Name) is not { } to)
         {
             return null;
         }

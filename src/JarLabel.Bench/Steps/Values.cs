@@ -8,6 +8,9 @@ internal interface IValueSource
     /// <summary>What was filled in under a name, each time it was.</summary>
     IReadOnlyList<string> Texts(string name);
 
+    /// <summary>What was filled in under a name; null when nothing was.</summary>
+    string? Text(string name) => Texts(name) is [var first, ..] ? first : null;
+
     /// <summary>What is said when a field that is needed is empty.</summary>
     Problem Missing(Field field);
 
@@ -31,7 +34,7 @@ internal sealed class Values(Workbench bench, IValueSource source)
     internal IReadOnlyList<Problem> Problems => problems;
 
     /// <summary>What was filled in under a name; null when nothing was.</summary>
-    internal string? Text(string name) => source.Texts(name) is [var first, ..] ? first : null;
+    internal string? Text(string name) => source.Text(name);
 
     /// <summary>What was filled in under a name, each time it was.</summary>
     internal IReadOnlyList<string> Texts(string name) => source.Texts(name);

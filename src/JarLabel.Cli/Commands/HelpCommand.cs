@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using JarLabel.Bench.Steps;
+using JarLabel.Cli.Typing;
 using JarLabel.Core;
 using JarLabel.Core.Catalog;
 
@@ -17,27 +18,28 @@ internal static class HelpCommand
     internal static Command Create(Runner runner)
     {
         var command = new Command("help", "Where to begin; a command; a topic.") { What };
+        var spelling = new LineSpelling(command);
         command.SetAction(parsed =>
         {
             string[] what = parsed.GetValue(What) ?? [];
             return CommandTree.HelpOf(what, runner) is { } help
                 ? help()
-                : runner.Terminal.Say(Of(what), parsed.GetValue(SharedOptions.Json));
+                : runner.Terminal.Say(spelling.Of(Of(what, spelling)), parsed.GetValue(SharedOptions.Json));
         });
         return command;
     }
 
-    private static Result<Answer> Of(string[] what) => what switch
+    private static Result<Answer> Of(string[] what, LineSpelling spelling) => what switch
     {
-        [] => Start(),
+        [] => Start(spelling),
         [var topic] when Topics.Contains(topic, StringComparer.OrdinalIgnoreCase) => Topic(topic.ToLowerInvariant()),
         _ => TypingProblems.NoSuchHelp(string.Join(' ', what), Nearest.To(what[0], StepTable.Words.Concat(Topics)), Topics),
     };
 
-    private static Answer Start()
+    private static Answer Start(LineSpelling spelling)
     {
         var mix = StepTable.All.First();
-        var example = string.Join(' ', ["jarlabel", mix.Verb, .. mix.Example.Select(one => $"--{one.Name} {Quoted(one.Value!)}")]);
+        var example = spelling.Write(new Remedy(mix.Verb, mix.Example));
         var single = StepTable.All.Where(step => !step.Verb.Contains(' ', StringComparison.Ordinal)).ToArray();
         var screen = new Screen().Title("JarLabel mixes shellac from flakes and alcohol, keeps the ledger of every jar, and prints its label.").Gap()
             .Rows(
@@ -64,8 +66,6 @@ internal static class HelpCommand
     }
 
     private static string Listed(IEnumerable<Step> steps) => string.Join(", ", steps.Select(step => step.Verb));
-
-    private static string Quoted(string value) => value.Contains(' ', StringComparison.Ordinal) ? $"\"{value}\"" : value;
 
     private static string PlainText(Screen screen) => string.Join('\n', screen.Lines.Select(line => line.Spelled.Text));
 }

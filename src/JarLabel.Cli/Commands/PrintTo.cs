@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.Runtime.InteropServices;
 using JarLabel.Bench.Printing;
 using JarLabel.Core;
@@ -8,25 +7,14 @@ namespace JarLabel.Cli.Commands;
 /// <summary><c>--to</c>, or <c>--print-to</c>: what a command writes goes to a printer too.</summary>
 internal static class PrintTo
 {
-    internal static readonly Option<string> To = new("--to")
+    /// <summary>Asks the printer, does the step, and prints what it wrote.</summary>
+    internal static Result<Answer> Around(PrintRequest wanted, Session session, Func<Result<Answer>> step) => PrintDesk.Open(session.Workbench, wanted, Environment.GetEnvironmentVariable).Then(desk =>
     {
-        Description = "The printer to send it to: ipp://192.168.1.30/ipp/print, or a name \"jarlabel printers\" lists.",
-        HelpName = "printer",
-    };
-
-    /// <summary>The same where <c>--to</c> is the cut that is wanted.</summary>
-    internal static readonly Option<string> BesideCut = new("--print-to") { Description = To.Description, HelpName = To.HelpName };
-
-    /// <summary>Does the step and prints what it wrote; where no printer was named only the step.</summary>
-    internal static Result<Answer> Around(PrintRequest? wanted, Session session, Func<Result<Answer>> step) => wanted is null
-        ? step()
-        : PrintDesk.Open(session.Workbench, wanted, Environment.GetEnvironmentVariable).Then(desk =>
+        using (desk)
         {
-            using (desk)
-            {
-                return step().Then<Answer>(answer => PrintAnswer.Of(answer, Print(desk, session, answer)));
-            }
-        });
+            return step().Then<Answer>(answer => PrintAnswer.Of(answer, Print(desk, session, answer)));
+        }
+    });
 
     /// <summary>Prints until it is done; Ctrl-C takes the job back from the printer, and a second one ends the program.</summary>
     private static PrintOutcome Print(PrintDesk desk, Session session, Answer answer)

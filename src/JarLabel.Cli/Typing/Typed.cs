@@ -31,19 +31,6 @@ internal sealed class Typed(ParseResult parsed)
     internal T? Fact<T>(Option<string> option, Func<string, string, Result<T>> read)
         where T : class => Text(option) is { } text && Take(read(text, option.Name), out var value) ? value : null;
 
-    /// <summary>The option's value, which must be given.</summary>
-    internal T Needed<T>(Option<string> option, string example, Func<string, string, Result<T>> read)
-        where T : notnull
-    {
-        if (Text(option) is not { } text)
-        {
-            Refuse(TypingProblems.Missing(option.Name.TrimStart('-'), example));
-            return default!;
-        }
-
-        return Take(read(text, option.Name), out var value) ? value! : default!;
-    }
-
     /// <summary>The argument's value.</summary>
     internal T Needed<T>(Argument<string> argument, Func<string, string, Result<T>> read)
         where T : notnull => Take(read(parsed.GetValue(argument) ?? "", argument.Name), out var value) ? value! : default!;

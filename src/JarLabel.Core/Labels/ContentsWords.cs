@@ -19,9 +19,7 @@ public static class ContentsWords
         }
 
         var possible = JarComposition.Possible(poured, contents.Flakes, catalog);
-        return possible is [var known]
-            ? $"Shellac {Hundred(Shares(known, withResin: true))} by weight"
-            : $"{shellac}, {Ingredients(possible)} by weight";
+        return possible is [var known] ? $"{Hundred(known)} by weight" : $"{shellac}, {Ingredients(possible)} by weight";
     }
 
     /// <summary><c>Ethanol 92 %, water 8 % by weight</c>; where nobody knows, so it says, with the most methanol it may hold.</summary>
@@ -29,28 +27,25 @@ public static class ContentsWords
     {
         ArgumentNullException.ThrowIfNull(solvent);
         ArgumentNullException.ThrowIfNull(hazards);
-        return solvent.CompositionKnown ? Capital.Of($"{(solvent.Compositions is [var known] ? Hundred(Shares(known, withResin: false)) : Ingredients(solvent.Compositions))} by weight")
+        return solvent.CompositionKnown ? Capital.Of($"{(solvent.Compositions is [var known] ? Hundred(known) : Ingredients(solvent.Compositions))} by weight")
             : hazards.MethanolPercent > 0 ? $"Composition unknown; taken as {Percent(hazards.MethanolPercent)} methanol by weight"
             : "Composition unknown";
     }
 
-    /// <summary>The shellac first, then the others, the largest share first.</summary>
-    private static (string Name, decimal Percent)[] Shares(Composition known, bool withResin) =>
-    [
-        .. withResin ? [("", known.PercentOf(Substance.ResinId))] : Array.Empty<(string, decimal)>(),
-        .. known.Ingredients.Where(i => i.Substance.Id != Substance.ResinId)
-            .GroupBy(i => i.Substance.Name, i => i.Percent)
-            .Select(same => (same.Key, same.Sum()))
-            .OrderByDescending(share => share.Item2),
-    ];
-
-    /// <summary>Shares that add up to 100 as they are printed: what the rounding leaves over goes to the largest. A small share that needs a decimal gives all of them one.</summary>
-    private static string Hundred((string Name, decimal Percent)[] shares)
+    /// <summary>The shellac first, then the largest. They add up to 100 as they are printed: what the rounding leaves over goes to the largest, and a small share
+    /// that needs a decimal gives all of them one.</summary>
+    private static string Hundred(Composition known)
     {
+        (string Name, decimal Percent)[] shares =
+        [
+            .. known.Ingredients
+                .OrderBy(ingredient => ingredient.Substance.Id != Substance.ResinId).ThenByDescending(ingredient => ingredient.Percent)
+                .Select(ingredient => (ingredient.Substance.Name, ingredient.Percent)),
+        ];
         var decimals = shares.Any(share => share.Percent < 10 && decimal.Round(share.Percent, 1) % 1 != 0) ? 1 : 0;
         decimal[] rounded = [.. shares.Select(share => decimal.Round(share.Percent, decimals, MidpointRounding.AwayFromZero))];
         rounded[rounded.IndexOf(rounded.Max())] += 100 - rounded.Sum();
-        return string.Join(", ", shares.Zip(rounded, (share, percent) => $"{share.Name} {percent.ToString("0.#", CultureInfo.InvariantCulture)} %".TrimStart()));
+        return Capital.Of(string.Join(", ", shares.Zip(rounded, (share, percent) => string.Create(CultureInfo.InvariantCulture, $"{share.Name} {percent:0.#} %"))));
     }
 
     /// <summary>Each with its share; from the least to the most where a data sheet leaves it open.</summary>

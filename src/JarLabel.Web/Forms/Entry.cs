@@ -17,10 +17,6 @@ internal sealed class Entry(IReadOnlyDictionary<string, string> fields)
     internal bool Ticked(string where) => Text(where) is not null;
 
     /// <summary>The value, or null when the field is empty or cannot be read.</summary>
-    internal T? Value<T>(string where, Func<string, string, Result<T>> read)
-        where T : struct => Text(where) is { } text && Take(read(text, where), out var value) ? value : null;
-
-    /// <summary>The value, or null when the field is empty or cannot be read.</summary>
     internal T? Fact<T>(string where, Func<string, string, Result<T>> read)
         where T : class => Text(where) is { } text && Take(read(text, where), out var value) ? value : null;
 
