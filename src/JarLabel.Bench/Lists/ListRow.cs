@@ -1,10 +1,11 @@
 using System.Globalization;
+using JarLabel.Bench.Steps;
 using JarLabel.Core;
 
 namespace JarLabel.Bench.Lists;
 
 /// <summary>One row of a list, read cell by cell. A fault is noted and the reading goes on, so that all faults of all rows are told at once.</summary>
-internal sealed class ListRow
+internal sealed class ListRow : IValueSource
 {
     private readonly string file;
     private readonly int line;
@@ -41,9 +42,18 @@ internal sealed class ListRow
     internal T? Value<T>(string column, Func<string, string, Result<T>> read)
         where T : struct => Text(column) is { } text && Take(column, read(text, column), out var value) ? value : null;
 
-    /// <summary>The cell's value; null when it is empty or cannot be read.</summary>
-    internal T? Fact<T>(string column, Func<string, string, Result<T>> read)
-        where T : class => Text(column) is { } text && Take(column, read(text, column), out var value) ? value : null;
+    /// <summary>What a step wants to know, read from the columns that are called like its fields.</summary>
+    internal T Read<T>(Workbench bench, Input<T> input)
+    {
+        var values = new Values(bench, this);
+        _ = values.TryRead(input, out var read);
+        problems.AddRange(values.Problems.Select(Here));
+        return read;
+    }
+
+    IReadOnlyList<string> IValueSource.Texts(string name) => Text(name) is { } text ? [text] : [];
+
+    Problem IValueSource.Missing(Field field) => ListProblems.EmptyCell(field.Name, field.Example);
 
     /// <summary>The cell's value, which must be there.</summary>
     internal T Needed<T>(string column, string example, Func<string, string, Result<T>> read)
@@ -68,8 +78,11 @@ internal sealed class ListRow
         }
 
         var result = next();
-        return result.Ok ? result : Result<T>.Failed([.. result.Problems.Select(p => p with { Where = p.Where is null ? Where : $"{Where}, {p.Where}" })]);
+        return result.Ok ? result : Result<T>.Failed([.. result.Problems.Select(Here)]);
     }
+
+    /// <summary>A fault with its place in the list.</summary>
+    private Problem Here(Problem fault) => fault with { Where = fault.Where is null ? Where : $"{Where}, {fault.Where}" };
 
     private bool Take<T>(string column, Result<T> result, out T? value)
         where T : notnull

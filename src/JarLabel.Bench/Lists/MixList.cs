@@ -16,9 +16,6 @@ namespace JarLabel.Bench.Lists;
 /// <summary>Mixes a list of batches, one row a jar, for a class or a supplier: all of them with their labels in one file, or none.</summary>
 public static class MixList
 {
-    /// <summary>The columns a list may have, called like the options of <c>mix</c>.</summary>
-    public static IReadOnlyList<string> Columns => BatchRow.Columns;
-
     /// <summary>The jars and their labels, or every problem of every row with its line; then nothing was recorded and nothing written.</summary>
     /// <param name="bench">The shop.</param>
     /// <param name="list">The list.</param>
