@@ -1,6 +1,5 @@
 using System.Runtime;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 
 namespace JarLabel.Cli;
 

@@ -1,6 +1,4 @@
-using System.CommandLine;
 using System.CommandLine.Help;
-using JarLabel.Bench.Steps;
 using JarLabel.Cli.Commands;
 
 namespace JarLabel.Cli;

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace JarLabel.Cli;
 
 /// <summary>The limit that a system may set to the size of a file (<c>ulimit -f</c>). Left to itself the system ends a program that writes

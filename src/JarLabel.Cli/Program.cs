@@ -1,6 +1,4 @@
-using System.Text;
 using JarLabel.Cli;
-using JarLabel.Cli.Typing;
 using JarLabel.Store;
 
 CommandMemory.Prepare();

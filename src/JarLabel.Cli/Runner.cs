@@ -1,8 +1,3 @@
-using System.CommandLine;
-using JarLabel.Cli.Typing;
-using JarLabel.Core;
-using JarLabel.Web;
-
 namespace JarLabel.Cli;
 
 /// <summary>Ties a command's sentence in to its answer out.</summary>
@@ -15,12 +10,12 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
     /// <param name="command">The command.</param>
     /// <param name="run">What it does.</param>
     /// <param name="fields">Its options and arguments by the identities of what they hold, where they have some.</param>
-    internal Command Runs(Command command, Func<Typed, Session, Result<Answer>> run, IReadOnlyDictionary<string, Symbol>? fields = null)
+    internal Command Runs(Command command, Func<ParsedLine, Session, Result<Answer>> run, IReadOnlyDictionary<string, Symbol>? fields = null)
     {
         var spelling = new LineSpelling(command, fields);
         command.SetAction(parsed =>
         {
-            var typed = new Typed(parsed);
+            var typed = new ParsedLine(parsed);
             var answer = SharedOptions.Open(typed, clock, terminal.Progress)
                 .Then<Session>(opened => opened with { Status = terminal.Status })
                 .Then(session => run(typed, session).Then<Answer>(said => said.After(session.Workbench)));
@@ -30,26 +25,26 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
     }
 
     /// <summary>The same for a command that opens no shop, because the shop's files may be what is wrong.</summary>
-    internal Command RunsWithoutShop(Command command, Func<Typed, Result<Answer>> run)
+    internal Command RunsWithoutShop(Command command, Func<ParsedLine, Result<Answer>> run)
     {
         var spelling = new LineSpelling(command);
         command.SetAction(parsed =>
         {
-            var typed = new Typed(parsed);
+            var typed = new ParsedLine(parsed);
             return terminal.Say(spelling.Of(run(typed)), typed.Switch(SharedOptions.Json));
         });
         return command;
     }
 
     /// <summary>The same for a command that goes on, opens the shop again and again, and tells of it meanwhile.</summary>
-    internal Command Stays(Command command, Func<Typed, BenchDoor, Terminal, Result<bool>> run)
+    internal Command Stays(Command command, Func<ParsedLine, WorkbenchFactory, Terminal, Result<bool>> run)
     {
         var spelling = new LineSpelling(command);
         command.SetAction(parsed =>
         {
-            var typed = new Typed(parsed);
+            var typed = new ParsedLine(parsed);
             var request = SharedOptions.Request(typed, clock);
-            var door = new BenchDoor(request, () => SharedOptions.Now(new Typed(parsed), clock));
+            var door = new WorkbenchFactory(request, () => SharedOptions.Now(new ParsedLine(parsed), clock));
             var ended = typed.Then(() => run(typed, door, terminal));
             return ended.Ok ? Terminal.Done : terminal.Refuse(spelling.Tell(ended.Problems), typed.Switch(SharedOptions.Json));
         });

@@ -1,9 +1,3 @@
-using System.CommandLine;
-using JarLabel.Bench;
-using JarLabel.Bench.Steps;
-using JarLabel.Cli.Typing;
-using JarLabel.Core;
-
 namespace JarLabel.Cli;
 
 /// <summary>The options that every command knows.</summary>
@@ -31,19 +25,27 @@ internal static class SharedOptions
         }
     }
 
-    internal static Result<Session> Open(Typed typed, TimeProvider clock, Func<string, Action<int, int>> progress)
+    internal static Result<Session> Open(ParsedLine typed, TimeProvider clock, Func<string, Action<int, int>> progress)
     {
         var request = Request(typed, clock) with { Progress = progress };
         return typed.Then(() => Workbench.Open(request, Environment.GetEnvironmentVariable).Then<Session>(bench => new Session(bench)));
     }
 
     /// <summary>How the person comes to the bench.</summary>
-    internal static BenchRequest Request(Typed typed, TimeProvider clock) => new(
-        typed.Text(Shop), Now(typed, clock), typed.Value(Rules, Words.Rules), typed.Value(Units, Words.Metric), typed.Switch(DryRun))
+    internal static WorkbenchOptions Request(ParsedLine typed, TimeProvider clock) => new(
+        typed.Text(Shop), Now(typed, clock), typed.Value(Rules, ValueReader.Rules), typed.Value(Units, ValueReader.Metric), typed.Switch(DryRun))
     { Dated = typed.Text(At) is not null, Force = typed.Switch(Force) };
 
     /// <summary>The moment that counts as now: the one that was typed, or the clock's.</summary>
-    internal static DateTime Now(Typed typed, TimeProvider clock) => typed.Value(At, Words.Moment) ?? Whole(clock.GetLocalNow().DateTime);
+    internal static DateTime Now(ParsedLine typed, TimeProvider clock) => typed.Value(At, ValueReader.Moment) ?? Whole(clock.GetLocalNow().DateTime);
 
     private static DateTime Whole(DateTime moment) => new(moment.Year, moment.Month, moment.Day, moment.Hour, moment.Minute, moment.Second);
+}
+
+/// <summary>One run of the program: the workbench, and how the answer is wanted.</summary>
+/// <param name="Workbench">The shop at this moment.</param>
+internal sealed record Session(Workbench Workbench)
+{
+    /// <summary>Shows on a terminal what is being waited for; null clears it.</summary>
+    internal Action<string?> Status { get; init; } = _ => { };
 }

@@ -1,8 +1,4 @@
-using System.CommandLine;
-using JarLabel.Bench.Steps;
 using JarLabel.Cli.Commands;
-using JarLabel.Cli.Typing;
-using JarLabel.Core;
 using JarLabel.Printing;
 
 namespace JarLabel.Cli;
@@ -68,7 +64,7 @@ internal sealed class StepCommand : IValueSource
         }
     }
 
-    private Result<Answer> Run(Typed typed, Session session)
+    private Result<Answer> Run(ParsedLine typed, Session session)
     {
         parsed = typed.Parsed;
         if (step.Printing(session.Workbench, this) is not { } printing)

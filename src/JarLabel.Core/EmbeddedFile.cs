@@ -10,7 +10,6 @@ public static class EmbeddedFile
     /// <param name="name">Its name in there.</param>
     public static byte[] Read(Assembly room, string name)
     {
-        ArgumentNullException.ThrowIfNull(room);
         using var stream = room.GetManifestResourceStream(name)
             ?? throw new InvalidOperationException($"The program was built without its file {name}.");
         var bytes = new byte[stream.Length];

@@ -28,7 +28,6 @@ public readonly struct Message : IEquatable<Message>
     /// <summary>The sentence as one surface writes it.</summary>
     public string In(ISpelling spelling)
     {
-        ArgumentNullException.ThrowIfNull(spelling);
         return parts is null ? text ?? "" : string.Concat(parts.Select(part => part switch
         {
             InputName input => spelling.Write(input),

@@ -1,5 +1,3 @@
-using System.Text.Json.Serialization;
-
 namespace JarLabel.Core;
 
 /// <summary>Something the user or a file must mend: a stable code, a sentence that says what was read, what is allowed
@@ -17,9 +15,6 @@ public sealed record Problem(string Code, [property: JsonIgnore] Message Text, [
     /// <summary>The problem as one surface writes it.</summary>
     /// <param name="spelling">How it writes names.</param>
     /// <param name="place">How it writes where a fault is.</param>
-    public Problem In(ISpelling spelling, Func<string, string> place)
-    {
-        ArgumentNullException.ThrowIfNull(place);
-        return new Problem(Code, Text.In(spelling), Where is null ? null : place(Where));
-    }
+    public Problem In(ISpelling spelling, Func<string, string> place) =>
+        new Problem(Code, Text.In(spelling), Where is null ? null : place(Where));
 }

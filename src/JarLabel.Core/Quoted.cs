@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace JarLabel.Core;
 
 /// <summary>What was read, as messages show it.</summary>
@@ -10,7 +8,6 @@ public static class Quoted
     /// <summary>The text in quotes, with what cannot be seen made visible, and cut when it is long.</summary>
     public static string Of(string read)
     {
-        ArgumentNullException.ThrowIfNull(read);
         var shown = new StringBuilder("\"");
         foreach (var rune in read.EnumerateRunes().Take(Longest))
         {

@@ -24,7 +24,6 @@ public readonly struct Result<T>
     /// <summary>A failed result; throws when no problem is given.</summary>
     public static Result<T> Failed(IReadOnlyList<Problem> problems)
     {
-        ArgumentNullException.ThrowIfNull(problems);
         ArgumentOutOfRangeException.ThrowIfZero(problems.Count);
         return new Result<T>(default, problems);
     }
@@ -53,7 +52,6 @@ public readonly struct Result<T>
     public Result<TNext> Then<TNext>(Func<T, Result<TNext>> next)
         where TNext : notnull
     {
-        ArgumentNullException.ThrowIfNull(next);
         return Ok ? next(value!) : Result<TNext>.Failed(Problems);
     }
 

@@ -1,12 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Codes;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Fitting;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-using JarLabel.Layout.Symbols;
-
 namespace JarLabel.Layout;
 
 /// <summary>Puts a label's words into a design on a piece of stock.</summary>
@@ -24,8 +15,6 @@ public static class Composer
 
     internal static Result<PlacedLabel> Place(LabelText text, Design design, LabelArea area, Paragraphs paragraphs)
     {
-        ArgumentNullException.ThrowIfNull(text);
-        ArgumentNullException.ThrowIfNull(design);
         if (!design.Suits(area))
             return LayoutProblems.DesignDoesNotSuit(design, area);
         if (Unprintable(text, design) is { } problem)
@@ -96,11 +85,16 @@ public static class Composer
             : LayoutProblems.TooHigh(where, fault.Needs, fault.Has);
     }
 
-    private static IEnumerable<Moved> MovedFrom(Part part)
+    private static IEnumerable<MovedTexts> MovedFrom(Part part)
     {
         var own = part.Moved.ToList();
         if (own.Count > 0)
-            return [new Moved(part.Frame.Name, own)];
+            return [new MovedTexts(part.Frame.Name, own)];
         return part.Parts.SelectMany(MovedFrom);
     }
 }
+
+/// <summary>What a label had no room for and the jar card shows instead.</summary>
+/// <param name="Box">The box it would have stood in.</param>
+/// <param name="Texts">The wordings.</param>
+public sealed record MovedTexts(string Box, IReadOnlyList<string> Texts);

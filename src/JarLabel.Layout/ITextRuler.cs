@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout;
 
 /// <summary>Measures text as the renderer will draw it.</summary>
@@ -14,3 +12,10 @@ public interface ITextRuler
     /// <summary>The first character the face cannot draw (a whole text element), or null when it has them all.</summary>
     string? FirstMissing(string text, Face face);
 }
+
+/// <summary>Vertical measures of a face as fractions of the type size, all positive.</summary>
+/// <param name="Ascent">Highest reach above the baseline.</param>
+/// <param name="Descent">Lowest reach below the baseline.</param>
+/// <param name="CapHeight">Height of a capital H.</param>
+/// <param name="XHeight">Height of a small x.</param>
+public readonly record struct FaceMeasures(double Ascent, double Descent, double CapHeight, double XHeight);

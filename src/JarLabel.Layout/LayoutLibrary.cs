@@ -1,7 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Layout;
 
 /// <summary>All sheets and designs: ours, with a shop's own laid over them. Only what is asked for is read.</summary>
@@ -13,7 +9,6 @@ public sealed class LayoutLibrary
     /// <summary>Lays a shop's files over ours; one with the id of ours takes its place.</summary>
     public LayoutLibrary(params IEnumerable<LayoutFile> shopFiles)
     {
-        ArgumentNullException.ThrowIfNull(shopFiles);
         foreach (var file in OwnFiles().Concat(shopFiles))
             (file.IsSheet ? sheets : designs)[file.Id] = file;
     }

@@ -1,8 +1,4 @@
-using System.Globalization;
-using JarLabel.Core;
 using JarLabel.Core.Catalog;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Sheets;
 
 namespace JarLabel.Layout;
 

@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout;
 
 /// <summary>What people write themselves - jobs, names, notes - before the label typeface. What it cannot draw is refused where it is typed;
@@ -22,25 +17,18 @@ public static class OwnWords
     /// <param name="text">What was typed.</param>
     /// <param name="where">The option it was typed for.</param>
     /// <param name="ruler">Knows the typeface.</param>
-    public static Result<string> Demand(string text, string where, ITextRuler ruler)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        return Missing([text], ruler) is [var first, ..] ? LayoutProblems.MissingGlyph(where, first, text) : text;
-    }
+    public static Result<string> Demand(string text, string where, ITextRuler ruler) =>
+        Missing([text], ruler) is [var first, ..] ? LayoutProblems.MissingGlyph(where, first, text) : text;
 
     /// <summary>Every character in these texts that some weight of the typeface cannot draw, each once.</summary>
     public static IReadOnlyList<string> Missing(IEnumerable<string?> texts, ITextRuler ruler)
     {
-        ArgumentNullException.ThrowIfNull(texts);
-        ArgumentNullException.ThrowIfNull(ruler);
         return [.. texts.OfType<string>().Where(text => !IsDrawn(text, ruler)).SelectMany(Elements).Where(element => !IsDrawn(element, ruler)).Distinct(StringComparer.Ordinal)];
     }
 
     /// <summary>The same label with a stand-in for each character of people's own words that cannot be drawn.</summary>
     public static LabelText Drawn(LabelText text, ITextRuler ruler)
     {
-        ArgumentNullException.ThrowIfNull(text);
-        ArgumentNullException.ThrowIfNull(ruler);
         return text with
         {
             Words = With(text.Words, Keys, wordings => [.. wordings.Select(Drawn)]),

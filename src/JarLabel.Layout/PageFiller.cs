@@ -1,10 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Fitting;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Layout;
 
 /// <summary>Fills pages with labels one page at a time, so that any number of labels takes the memory of one page. After the first label
@@ -36,7 +29,6 @@ public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, 
     /// <param name="start">The first free place of the first page, from 1.</param>
     public IEnumerable<Page> Fill(IEnumerable<LabelText> texts, int start = 1)
     {
-        ArgumentNullException.ThrowIfNull(texts);
         if (start < 1 || start > sheet.Places)
         {
             problems.Add(LayoutProblems.NoSuchPlace(start, sheet.Id, sheet.Places));
@@ -50,7 +42,6 @@ public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, 
     /// <param name="labels">The labels, page by page.</param>
     public IEnumerable<Page> Fill(IEnumerable<Placement> labels)
     {
-        ArgumentNullException.ThrowIfNull(labels);
         var page = 0;
         var marks = new List<Mark>();
         foreach (var label in labels)
@@ -92,3 +83,10 @@ public sealed class PageFiller(Sheet sheet, Design design, Preflight preflight, 
         return found.Count == 0 ? label : Result<PlacedLabel>.Failed(found);
     }
 }
+
+/// <summary>One label on its way to its place.</summary>
+/// <param name="Text">What it says.</param>
+/// <param name="Page">The page; labels of one page follow each other.</param>
+/// <param name="Place">The place on it, from 1.</param>
+/// <param name="Name">Whose label it is, for messages; null says only which box.</param>
+public readonly record struct Placement(LabelText Text, int Page, int Place, string? Name = null);

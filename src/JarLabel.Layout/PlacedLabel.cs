@@ -1,7 +1,3 @@
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Layout;
 
 /// <summary>One label, every mark in its place on the page.</summary>
@@ -9,4 +5,4 @@ namespace JarLabel.Layout;
 /// <param name="Area">Where it lies.</param>
 /// <param name="Marks">What is drawn.</param>
 /// <param name="Moved">What moves to the jar card.</param>
-public sealed record PlacedLabel(Design Design, LabelArea Area, IReadOnlyList<Mark> Marks, IReadOnlyList<Moved> Moved);
+public sealed record PlacedLabel(Design Design, LabelArea Area, IReadOnlyList<Mark> Marks, IReadOnlyList<MovedTexts> Moved);

@@ -1,6 +1,4 @@
-using JarLabel.Core;
 using JarLabel.Layout.Checks;
-using JarLabel.Layout.Marks;
 using UnitsNet;
 
 namespace JarLabel.Layout;
@@ -16,7 +14,6 @@ public sealed class Preflight(ITextRuler ruler, Func<QrModules, string?>? readBa
     /// <param name="paperHeight">Height of its page, mm.</param>
     public IReadOnlyList<Problem> Check(PlacedLabel label, double paperWidth, double paperHeight)
     {
-        ArgumentNullException.ThrowIfNull(label);
         var texts = label.Marks.OfType<TextMark>().Select(mark => new SetText(mark, Extent.Of(mark, ruler))).ToList();
         return
         [
@@ -33,17 +30,11 @@ public sealed class Preflight(ITextRuler ruler, Func<QrModules, string?>? readBa
     /// <param name="ruler">Knows the typeface.</param>
     public static IReadOnlyList<Problem> CheckType(string name, IReadOnlyList<Page> pages, ITextRuler ruler)
     {
-        ArgumentNullException.ThrowIfNull(pages);
-        ArgumentNullException.ThrowIfNull(ruler);
         return [.. GlyphCheck.Problems(name, pages.SelectMany(p => p.Marks).OfType<TextMark>().DistinctBy(m => m.Text).Select(m => new SetText(m, Extent.Of(m, ruler))), ruler)];
     }
 
     /// <summary>Every sign, signal word and large sentence that is too small to be read from a distance.</summary>
     /// <param name="label">The wall sign.</param>
     /// <param name="distance">From how far it is to be read.</param>
-    public IReadOnlyList<Problem> CheckFrom(PlacedLabel label, Length distance)
-    {
-        ArgumentNullException.ThrowIfNull(label);
-        return [.. ViewingCheck.Problems(label, distance, ruler)];
-    }
+    public IReadOnlyList<Problem> CheckFrom(PlacedLabel label, Length distance) => [.. ViewingCheck.Problems(label, distance, ruler)];
 }

@@ -1,7 +1,4 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render.Drawing;
 using JarLabel.Render.Pdf;
-using SkiaSharp;
 
 namespace JarLabel.Render;
 
@@ -22,9 +19,6 @@ public static class PdfRenderer
     /// <param name="facts">What the file says about itself.</param>
     public static void Write(Stream target, IEnumerable<Page> pages, PdfFacts facts)
     {
-        ArgumentNullException.ThrowIfNull(target);
-        ArgumentNullException.ThrowIfNull(pages);
-        ArgumentNullException.ThrowIfNull(facts);
         using var sink = new PdfSink();
         using var document = SKDocument.CreatePdf(sink, Metadata(facts));
         using var turning = pages.GetEnumerator();
@@ -79,3 +73,9 @@ public static class PdfRenderer
         PdfA = false,
     };
 }
+
+/// <summary>What a PDF says about itself. The same facts and pages always give the same bytes.</summary>
+/// <param name="Title">The document's title, shown in a viewer's window.</param>
+/// <param name="Moment">Creation time: the moment of the printed content, never the clock of the machine that draws.</param>
+/// <param name="Creator">The program, with its version.</param>
+public sealed record PdfFacts(string Title, DateTimeOffset Moment, string Creator = "JarLabel");

@@ -1,7 +1,4 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render.Drawing;
 using JarLabel.Render.Png;
-using SkiaSharp;
 
 namespace JarLabel.Render;
 
@@ -33,8 +30,6 @@ public static class PngRenderer
 
     private static SKBitmap Checked(Stream target, Page page, int dpi, Func<Ink, SKColor> colour, bool smooth)
     {
-        ArgumentNullException.ThrowIfNull(target);
-        ArgumentNullException.ThrowIfNull(page);
         ArgumentOutOfRangeException.ThrowIfLessThan(dpi, 36);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(dpi, 2400);
         return Raster.Draw(page, dpi, colour, smooth);

@@ -1,4 +1,3 @@
-using JarLabel.Layout.Marks;
 using ZXing.Common;
 using ZXing.QrCode.Internal;
 
@@ -9,18 +8,10 @@ namespace JarLabel.Render;
 public static class QrCheck
 {
     /// <summary>True when the modules say what the payload says.</summary>
-    public static bool Agrees(QrModules modules)
-    {
-        ArgumentNullException.ThrowIfNull(modules);
-        return string.Equals(Read(modules), modules.Payload, StringComparison.Ordinal);
-    }
+    public static bool Agrees(QrModules modules) => string.Equals(Read(modules), modules.Payload, StringComparison.Ordinal);
 
     /// <summary>What the modules say, or null when they say nothing.</summary>
-    public static string? Read(QrModules modules)
-    {
-        ArgumentNullException.ThrowIfNull(modules);
-        return new Decoder().decode(Matrix(modules), null)?.Text;
-    }
+    public static string? Read(QrModules modules) => new Decoder().decode(Matrix(modules), null)?.Text;
 
     private static BitMatrix Matrix(QrModules modules)
     {

@@ -1,7 +1,4 @@
-using System.Numerics;
-using JarLabel.Core;
 using JarLabel.Render.Reading;
-using SkiaSharp;
 
 namespace JarLabel.Render;
 
@@ -21,14 +18,13 @@ public static class QrReader
     /// <param name="where">What to call it in a problem, such as its file name.</param>
     public static Result<string[]> Read(Stream photo, string where)
     {
-        ArgumentNullException.ThrowIfNull(photo);
         return Photo.Read(photo, where).Then(read => Codes(read) is { Length: > 0 } found ? Result<string[]>.Of(found) : RenderProblems.NoCode(where));
     }
 
     private static string[] Codes(Photo photo)
     {
         var size = new SKSizeI(photo.Grey.Width, photo.Grey.Height);
-        Vector2 Shown(Vector2 place) => Upright.Of(place, photo.Origin, size);
+        Vector2 Shown(Vector2 place) => ExifOrientation.Of(place, photo.Origin, size);
         return
         [
             .. CodeFinder.In(photo.Grey).Select(code => (code.Text, Place: code.TopLeft(Shown)))

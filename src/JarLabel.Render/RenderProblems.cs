@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-
 namespace JarLabel.Render;
 
 /// <summary>What a person can do wrong with a picture.</summary>

@@ -1,8 +1,4 @@
-using System.Globalization;
 using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-using JarLabel.Render.Drawing;
-using JarLabel.Render.Text;
 
 namespace JarLabel.Render;
 
@@ -11,11 +7,8 @@ namespace JarLabel.Render;
 public sealed class SkiaRuler : ITextRuler
 {
     /// <inheritdoc/>
-    public double Width(string text, Face face, double points)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        return Typesetter.For(face).Set(text).Width * Measure.Millimetres(points) / Typesetter.Em;
-    }
+    public double Width(string text, Face face, double points) =>
+        Typesetter.For(face).Set(text).Width * Measure.Millimetres(points) / Typesetter.Em;
 
     /// <inheritdoc/>
     public FaceMeasures Measures(Face face) => Typesetter.For(face).Measures;
@@ -23,7 +16,6 @@ public sealed class SkiaRuler : ITextRuler
     /// <inheritdoc/>
     public string? FirstMissing(string text, Face face)
     {
-        ArgumentNullException.ThrowIfNull(text);
         var typesetter = Typesetter.For(face);
         return typesetter.Set(text).Complete ? null : Elements(text).FirstOrDefault(element => !typesetter.Set(element).Complete);
     }

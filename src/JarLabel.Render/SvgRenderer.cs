@@ -1,5 +1,4 @@
 using System.Text;
-using JarLabel.Layout.Marks;
 using JarLabel.Render.Svg;
 
 namespace JarLabel.Render;
@@ -13,8 +12,6 @@ public static class SvgRenderer
     /// <param name="page">The page.</param>
     public static void Write(Stream target, Page page)
     {
-        ArgumentNullException.ThrowIfNull(target);
-        ArgumentNullException.ThrowIfNull(page);
         using var text = new StreamWriter(target, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" };
         new SvgPage(text).Write(page);
     }

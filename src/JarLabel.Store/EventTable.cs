@@ -1,6 +1,3 @@
-using JarLabel.Store.Checking;
-using Microsoft.Data.Sqlite;
-
 namespace JarLabel.Store;
 
 /// <summary>The rows of <c>events</c>: added at the end, read with their seals checked.</summary>
@@ -159,3 +156,6 @@ internal sealed class EventTable(Database database, string ledger)
         }
     }
 }
+
+/// <summary>An event with its seal, see <see cref="Checking.EventChain"/>.</summary>
+internal readonly record struct EventLink(EventRow Row, byte[] Seal);

@@ -1,12 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Checking;
-using JarLabel.Store.Exchange;
-using JarLabel.Store.Files;
-using JarLabel.Store.Index;
-using JarLabel.Store.Schema;
-using JarLabel.Store.Sheets;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store;
 
 /// <summary>The shop's memory: an append-only ledger of events in one SQLite database. A step is recorded whole, files and all, or not
@@ -52,9 +43,7 @@ public sealed class Ledger : IDisposable
     /// left half done is finished.</summary>
     public static Result<Ledger> Open(ShopFolder folder, LedgerMode mode, IJarReader reader)
     {
-        ArgumentNullException.ThrowIfNull(folder);
-        ArgumentNullException.ThrowIfNull(reader);
-        if (!LedgerDoor.Open(folder, mode).TryGet(out var database, out var problems))
+        if (!LedgerOpener.Open(folder, mode).TryGet(out var database, out var problems))
         {
             return Result<Ledger>.Failed(problems);
         }
@@ -63,12 +52,8 @@ public sealed class Ledger : IDisposable
     }
 
     /// <summary>For a shop that has no ledger yet: an empty one in memory, to work steps out on. Nothing is made on any disk.</summary>
-    public static Result<Ledger> OpenEmpty(ShopFolder folder, IJarReader reader)
-    {
-        ArgumentNullException.ThrowIfNull(folder);
-        ArgumentNullException.ThrowIfNull(reader);
-        return LedgerDoor.OpenEmpty(folder).Then(database => Ready(new Ledger(folder, LedgerMode.Write, database, reader)));
-    }
+    public static Result<Ledger> OpenEmpty(ShopFolder folder, IJarReader reader) =>
+        LedgerOpener.OpenEmpty(folder).Then(database => Ready(new Ledger(folder, LedgerMode.Write, database, reader)));
 
     private static Result<Ledger> Ready(Ledger ledger)
     {
@@ -85,7 +70,6 @@ public sealed class Ledger : IDisposable
     public Result<T> Look<T>(Func<LedgerView, T> look)
         where T : notnull
     {
-        ArgumentNullException.ThrowIfNull(look);
         return Read<T>(view => look(view));
     }
 
@@ -93,7 +77,6 @@ public sealed class Ledger : IDisposable
     public Result<T> Read<T>(Func<LedgerView, Result<T>> look)
         where T : notnull
     {
-        ArgumentNullException.ThrowIfNull(look);
         return Told(() =>
         {
             database.Execute("BEGIN");
@@ -106,7 +89,6 @@ public sealed class Ledger : IDisposable
     public Result<T> Record<T>(Func<LedgerStep, Result<T>> work)
         where T : notnull
     {
-        ArgumentNullException.ThrowIfNull(work);
         DemandWriting();
         IReadOnlyDictionary<SubjectKind, int>? given = null;
         try
@@ -134,7 +116,6 @@ public sealed class Ledger : IDisposable
     public Result<T> Rehearse<T>(Func<LedgerStep, Result<T>> work)
         where T : notnull
     {
-        ArgumentNullException.ThrowIfNull(work);
         try
         {
             return InOneTransaction(() => Work(work), keep: false);
@@ -297,4 +278,14 @@ public sealed class Ledger : IDisposable
         sheets.Rebuild();
         return jars.Rebuild() is { Count: > 0 } problems ? Result<long>.Failed(problems) : events.Count;
     }
+}
+
+/// <summary>What a ledger is opened for.</summary>
+public enum LedgerMode
+{
+    /// <summary>To look things up: creates nothing, holds no write lock, works in a read-only folder.</summary>
+    Read,
+
+    /// <summary>To record: creates the shop folder and the ledger where there is none.</summary>
+    Write,
 }

@@ -1,5 +1,3 @@
-using JarLabel.Core;
-
 namespace JarLabel.Store;
 
 /// <summary>Carries a problem from deep inside a transaction to the ledger's door, which drops the transaction and hands the problem

@@ -1,10 +1,3 @@
-using System.Globalization;
-using System.Text.Json;
-using JarLabel.Core;
-using JarLabel.Store.Files;
-using JarLabel.Store.Index;
-using JarLabel.Store.Sheets;
-
 namespace JarLabel.Store;
 
 /// <summary>One step that is recorded whole or not at all: looks up what is so now, takes numbers, adds events and writes files.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Store.Index;
-using JarLabel.Store.Sheets;
-
 namespace JarLabel.Store;
 
 /// <summary>The ledger as it stands at one moment, for looking things up. Every event that is read is checked against its seal; a

@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Store.Files;
-using Microsoft.Data.Sqlite;
-using SQLitePCL;
-
 namespace JarLabel.Store;
 
 /// <summary>Keeps a transaction's work and notes what was kept. When a disk fails after the last byte was handed to it, nobody can tell

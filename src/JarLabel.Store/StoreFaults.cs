@@ -1,8 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Files;
-using Microsoft.Data.Sqlite;
-using SQLitePCL;
-
 namespace JarLabel.Store;
 
 /// <summary>Which exceptions are the world's fault, and the problem each becomes. All others are ours and go on.</summary>

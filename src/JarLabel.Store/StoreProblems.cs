@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-
 namespace JarLabel.Store;
 
 /// <summary>What can be wrong with the shop folder and the ledger in it.</summary>

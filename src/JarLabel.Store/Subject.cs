@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Store;
 
 /// <summary>One numbered thing the ledger remembers: jar 142, bag 3. Numbers start at 1 for each kind and are never used again.

@@ -1,4 +1,3 @@
-using JarLabel.Web.Serving;
 using Microsoft.AspNetCore.Builder;
 
 namespace JarLabel.Web;

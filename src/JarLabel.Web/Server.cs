@@ -1,8 +1,4 @@
-using System.Net;
 using System.Net.Sockets;
-using JarLabel.Core;
-using JarLabel.Web.Guards;
-using JarLabel.Web.Serving;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -16,11 +12,8 @@ namespace JarLabel.Web;
 public static class Server
 {
     /// <summary>Opens the shop and begins to listen; or says why not.</summary>
-    public static Result<RunningServer> Start(ServeRequest request)
-    {
-        ArgumentNullException.ThrowIfNull(request);
-        return request.Door.Open().Then(bench => Devices.Open(bench.Folder).Then(devices => Start(request, new Site(request, bench, devices))));
-    }
+    public static Result<RunningServer> Start(ServeRequest request) =>
+        request.Door.Open().Then(bench => Devices.Open(bench.Folder).Then(devices => Start(request, new Site(request, bench, devices))));
 
     private static Result<RunningServer> Start(ServeRequest request, Site site)
     {
@@ -57,4 +50,27 @@ public static class Server
         limits.MinRequestBodyDataRate = new MinDataRate(240, TimeSpan.FromSeconds(5));
         kestrel.Listen(Endpoint(request), listen => listen.Protocols = HttpProtocols.Http1);
     }
+}
+
+/// <summary>How the pages are to be served.</summary>
+/// <param name="Port">The port; 0 for any that is free.</param>
+/// <param name="Lan">The one address of this machine to listen on; null for this machine alone.</param>
+/// <param name="Open">True lets everybody on that network read; else only paired devices. Recording always needs a paired device.</param>
+/// <param name="Door">How the shop is opened for each request.</param>
+/// <param name="Say">Where a line for the person at the terminal goes.</param>
+public sealed record ServeRequest(int Port, IPAddress? Lan, bool Open, WorkbenchFactory Door, Action<string> Say);
+
+/// <summary>Opens the shop as it is at this moment, for one request.</summary>
+/// <param name="request">How the person who started the server came to the bench.</param>
+/// <param name="now">The moment that counts as now, local time.</param>
+public sealed class WorkbenchFactory(WorkbenchOptions request, Func<DateTime> now)
+{
+    /// <summary>The moment that counts as now.</summary>
+    public DateTime Now => now();
+
+    /// <summary>The shop.</summary>
+    /// <param name="seen">How many steps of its jar the form has seen; null where that does not matter.</param>
+    /// <param name="rehearse">True to work a step out and record nothing.</param>
+    public Result<Workbench> Open(int? seen = null, bool rehearse = false) =>
+        Workbench.Open(request with { Now = now(), StepsSeen = seen, DryRun = request.DryRun || rehearse }, Environment.GetEnvironmentVariable);
 }

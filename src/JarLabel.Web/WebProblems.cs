@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-
 namespace JarLabel.Web;
 
 /// <summary>What can go wrong only because somebody comes over the network.</summary>

@@ -1,5 +1,4 @@
 using Deque.AxeCore.Playwright;
-using Microsoft.Playwright;
 
 namespace JarLabel.Acceptance;
 

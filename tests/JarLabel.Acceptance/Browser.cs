@@ -1,5 +1,3 @@
-using Microsoft.Playwright;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>The installed browser, without a window. Where there is none, the test that asks for it is skipped.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Tests;
-using UglyToad.PdfPig;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>A printer is measured, what was measured is kept, and labels are placed by it.</summary>

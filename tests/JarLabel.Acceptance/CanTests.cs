@@ -1,5 +1,3 @@
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>A can's data sheet, entered without editing JSON.</summary>

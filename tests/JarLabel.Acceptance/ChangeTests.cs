@@ -1,7 +1,3 @@
-using System.Text.Json.Nodes;
-using JarLabel.Tests;
-using UglyToad.PdfPig;
-
 namespace JarLabel.Acceptance;
 
 public sealed class ChangeTests : IDisposable

@@ -1,4 +1,3 @@
-using System.Text;
 using JarLabel.Acceptance.Fuzz;
 
 namespace JarLabel.Acceptance;

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>The invented shop that <c>demo</c> builds.</summary>

@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>The help of every command, held to the files in Goldens/help. After a wanted change, read the new texts, then run once with

@@ -1,5 +1,3 @@
-using JarLabel.Tests;
-
 namespace JarLabel.Acceptance;
 
 public sealed class KeepingTests : IDisposable

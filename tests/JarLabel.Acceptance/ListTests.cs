@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>Lists as spreadsheets and people save them. The form is that of RFC 4180, section 2: a text with a quotation mark in it stands in quotes,

@@ -1,6 +1,3 @@
-using System.Text.Json.Nodes;
-using UglyToad.PdfPig;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>Labels of many jars at once, and lists of batches for a class or a supplier.</summary>

@@ -1,8 +1,3 @@
-using System.Globalization;
-using System.Text.Json.Nodes;
-using JarLabel.Tests;
-using UglyToad.PdfPig;
-
 namespace JarLabel.Acceptance;
 
 public sealed class MixTests : IDisposable

@@ -1,5 +1,3 @@
-using UglyToad.PdfPig;
-
 namespace JarLabel.Acceptance;
 
 public sealed class PlanTests : IDisposable

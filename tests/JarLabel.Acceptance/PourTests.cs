@@ -1,5 +1,3 @@
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>Jars poured together or off: what stands on the shelf afterwards is counted once, and the new jars are dated by what the shop's tests say.</summary>

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using JarLabel.Tests.Printing;
 
 namespace JarLabel.Acceptance;

@@ -1,5 +1,3 @@
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance;
 
 public sealed class RecordTests : IDisposable

@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>With <c>--dry-run</c> nothing happens, and nothing that is said sounds as if it had.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using JarLabel.Tests.Render.Pictures;
 
 namespace JarLabel.Acceptance;

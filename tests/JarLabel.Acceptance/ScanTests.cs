@@ -1,6 +1,3 @@
-using System.Text.Json.Nodes;
-using JarLabel.Tests;
-
 namespace JarLabel.Acceptance;
 
 public sealed class ScanTests : IDisposable

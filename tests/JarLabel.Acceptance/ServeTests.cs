@@ -1,8 +1,3 @@
-using System.Diagnostics;
-using System.Net;
-using System.Net.Sockets;
-using System.Text.RegularExpressions;
-
 namespace JarLabel.Acceptance;
 
 public sealed partial class ServeTests : IDisposable

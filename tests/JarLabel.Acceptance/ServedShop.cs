@@ -1,6 +1,3 @@
-using System.Diagnostics;
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>The program serving its pages; it is stopped at the end of the test.</summary>

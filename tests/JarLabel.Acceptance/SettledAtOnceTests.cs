@@ -1,6 +1,3 @@
-using System.Diagnostics;
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>What a shop settles, changed by many programs at the same moment: every change that was told as done is kept.</summary>

@@ -1,7 +1,3 @@
-using System.Diagnostics;
-using System.Text;
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>A shop folder of its own in a temporary place, and the program run in it as a person or a script would.</summary>

@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>What a bench cannot measure is no batch and no step, and no list of amounts is read in two ways.</summary>

@@ -1,5 +1,3 @@
-using UglyToad.PdfPig;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>Stock and designs through the program: a look at them, a shop's own, black-only printers, and a bottle that must say poison.</summary>

@@ -1,6 +1,3 @@
-using System.Text.Json.Nodes;
-using UglyToad.PdfPig;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>Bags and bottles through the program, in an invented shop.</summary>

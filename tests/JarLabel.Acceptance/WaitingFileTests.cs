@@ -1,5 +1,3 @@
-using System.Diagnostics;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>A step is recorded, and then its label cannot be put in its place: here because something is mounted there, as a container mounts a

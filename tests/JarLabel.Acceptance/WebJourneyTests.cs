@@ -1,8 +1,3 @@
-using System.Net;
-using System.Net.Sockets;
-using JarLabel.Tests;
-using Microsoft.Playwright;
-
 namespace JarLabel.Acceptance;
 
 /// <summary>The pages of <c>serve</c> in a real browser, as somebody at the bench goes through them.</summary>

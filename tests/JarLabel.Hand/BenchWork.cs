@@ -12,13 +12,11 @@ public static class BenchWork
 
     public static Result<int> Mix(Ledger ledger, int keeps = 245)
     {
-        ArgumentNullException.ThrowIfNull(ledger);
         return ledger.Record<int>(step => Mix(step, keeps));
     }
 
     public static Result<int> Mix(LedgerStep step, int keeps = 245)
     {
-        ArgumentNullException.ThrowIfNull(step);
         var jar = step.NextNumber(SubjectKind.Jar);
         step.Append(Subject.Jar(jar), At, "Mixed", 1, Body($"\"ml\":402.5,\"shelf\":\"main\",\"keeps\":{keeps}"));
         WriteLabel(step, jar, 1);
@@ -27,7 +25,6 @@ public static class BenchWork
 
     public static Result<int> Thin(Ledger ledger, int jar)
     {
-        ArgumentNullException.ThrowIfNull(ledger);
         return ledger.Record<int>(step =>
         {
             var revision = step.EventsOf(Subject.Jar(jar))[^1].Revision + 1;

@@ -16,7 +16,6 @@ public sealed class PlainJars(int version = 1) : IJarReader
 
     public IReadOnlyList<Problem> Faults(EventRow row)
     {
-        ArgumentNullException.ThrowIfNull(row);
         return row.Kind is "Mixed" or "Thinned" or "Labelled" or "Moved" or "Discarded"
             ? []
             : [new Problem("JL999", $"The event {row.Kind} is not known.")];
@@ -24,7 +23,6 @@ public sealed class PlainJars(int version = 1) : IJarReader
 
     public Result<JarEntry> Fold(IReadOnlyList<EventRow> events)
     {
-        ArgumentNullException.ThrowIfNull(events);
         if (events[0].Kind != "Mixed")
         {
             return new Problem("JL998", $"Jar {events[0].Of.Number} begins with {events[0].Kind}.");

@@ -1,5 +1,4 @@
 using System.Reflection;
-using JarLabel.Core.Catalog;
 
 namespace JarLabel.Tests;
 

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace JarLabel.Cli.Answers;
 
 /// <summary>Standard output or errors: the console's own stream first gets ready to work a terminal, with a thread for its signals, and does
@@ -83,3 +81,6 @@ internal sealed partial class PlainOutput(int number) : Stream
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     private static partial nint WriteTo(int number, ReadOnlySpan<byte> bytes, nint length);
 }
+
+/// <summary>The answer could not be written where it should go. What the command did is done all the same.</summary>
+internal sealed class OutputFault(string message) : IOException(message);

@@ -1,7 +1,6 @@
+using System.Text.Json.Serialization;
 using JarLabel.Core.Labels;
 using JarLabel.Layout.Codes;
-using JarLabel.Web;
-using JarLabel.Web.Guards;
 
 namespace JarLabel.Cli.Answers;
 
@@ -57,3 +56,31 @@ internal static class ServeAnswer
         screen.Gap();
     }
 }
+
+/// <summary>A paired device for a program; its token is known to it alone.</summary>
+internal sealed record DeviceJson(string Id, string Name, string Paired)
+{
+    internal static DeviceJson Of(Device device) => new(device.Id, device.Name, device.Paired.ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture));
+}
+
+/// <summary>What <c>serve devices</c> says to a program.</summary>
+internal sealed record DevicesAnswerJson(IReadOnlyList<DeviceJson> Devices);
+
+/// <summary>A text of help.</summary>
+/// <param name="Topic">Its name; empty for where to begin.</param>
+/// <param name="Text">The text.</param>
+internal sealed record HelpAnswerJson(string Topic, string Text);
+
+/// <summary>What <c>publish</c> says to a program.</summary>
+internal sealed record PublishAnswerJson(string Folder, int Pages, long Bytes);
+
+/// <summary>What <c>serve</c> says to a program once it listens.</summary>
+internal sealed record ServeAnswerJson(string Address, string? PairingCode);
+
+/// <summary>The compiled shapes of what only <c>serve</c> and <c>publish</c> print.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(HelpAnswerJson))]
+[JsonSerializable(typeof(ServeAnswerJson))]
+[JsonSerializable(typeof(PublishAnswerJson))]
+[JsonSerializable(typeof(DevicesAnswerJson))]
+internal sealed partial class ServeContext : JsonSerializerContext;

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace JarLabel.Cli.Answers;
 
 /// <summary>Input, output and errors that were closed before the program began. Their numbers go to the next files that are opened, and an

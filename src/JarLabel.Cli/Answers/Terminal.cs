@@ -1,6 +1,4 @@
-using System.Text;
 using System.Text.Json;
-using JarLabel.Core;
 
 namespace JarLabel.Cli.Answers;
 

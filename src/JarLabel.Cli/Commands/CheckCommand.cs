@@ -1,7 +1,3 @@
-using System.CommandLine;
-using JarLabel.Bench;
-using JarLabel.Cli.Typing;
-using JarLabel.Core;
 using JarLabel.Core.Labels;
 
 namespace JarLabel.Cli.Commands;
@@ -14,11 +10,11 @@ internal static class CheckCommand
     internal static Command Create(Runner runner) =>
         runner.RunsWithoutShop(new Command("check", "Read layouts and catalog files and report every problem.") { Folder }, Run);
 
-    private static Result<Answer> Run(Typed typed) => typed.Text(Folder) is { } named && string.IsNullOrWhiteSpace(named)
+    private static Result<Answer> Run(ParsedLine typed) => typed.Text(Folder) is { } named && string.IsNullOrWhiteSpace(named)
         ? TypingProblems.NotAFolder(Folder.Name)
         : Look(typed);
 
-    private static Result<Answer> Look(Typed typed) => ShopCheck.Of(typed.Text(Folder) ?? typed.Text(SharedOptions.Shop), Environment.GetEnvironmentVariable).Then<Answer>(files => Answer.Of(
+    private static Result<Answer> Look(ParsedLine typed) => ShopCheck.Of(typed.Text(Folder) ?? typed.Text(SharedOptions.Shop), Environment.GetEnvironmentVariable).Then<Answer>(files => Answer.Of(
         new Screen().Title($"{CountWords.Of(files.Count, "file")} of the shop's own read with ours; nothing is wrong with {(files.Count == 1 ? "it" : "them")}."),
         tell => new CheckAnswerJson(files.Count, tell(files.Cautions)),
         c => c.CheckAnswerJson,

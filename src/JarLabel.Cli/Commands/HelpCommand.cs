@@ -1,8 +1,3 @@
-using System.CommandLine;
-using System.Text;
-using JarLabel.Bench.Steps;
-using JarLabel.Cli.Typing;
-using JarLabel.Core;
 using JarLabel.Core.Catalog;
 
 namespace JarLabel.Cli.Commands;

@@ -1,6 +1,4 @@
-using System.Runtime.InteropServices;
-using JarLabel.Bench.Printing;
-using JarLabel.Core;
+using JarLabel.Operations.Printing;
 
 namespace JarLabel.Cli.Commands;
 
@@ -8,7 +6,7 @@ namespace JarLabel.Cli.Commands;
 internal static class PrintTo
 {
     /// <summary>Asks the printer, does the step, and prints what it wrote.</summary>
-    internal static Result<Answer> Around(PrintRequest wanted, Session session, Func<Result<Answer>> step) => PrintDesk.Open(session.Workbench, wanted, Environment.GetEnvironmentVariable).Then(desk =>
+    internal static Result<Answer> Around(PrintRequest wanted, Session session, Func<Result<Answer>> step) => PrintService.Open(session.Workbench, wanted, Environment.GetEnvironmentVariable).Then(desk =>
     {
         using (desk)
         {
@@ -17,7 +15,7 @@ internal static class PrintTo
     });
 
     /// <summary>Prints until it is done; Ctrl-C takes the job back from the printer, and a second one ends the program.</summary>
-    private static PrintOutcome Print(PrintDesk desk, Session session, Answer answer)
+    private static PrintOutcome Print(PrintService desk, Session session, Answer answer)
     {
         using var stop = new CancellationTokenSource();
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);

@@ -1,7 +1,3 @@
-using System.CommandLine;
-using System.Globalization;
-using JarLabel.Cli.Typing;
-using JarLabel.Core;
 using JarLabel.Web.Copying;
 
 namespace JarLabel.Cli.Commands;
@@ -13,7 +9,7 @@ internal static class PublishCommand
 
     internal static Command Create(Runner runner) => runner.Runs(new Command("publish", "Write the jars' pages as files that need no server: for a stick, or for any place that serves files.") { Folder, SharedOptions.Force }, Run);
 
-    private static Result<Answer> Run(Typed typed, Session session) => typed.File(Folder).Then(folder => PocketCopy.Write(session.Workbench, folder)).Then<Answer>(report => Answer.Of(
+    private static Result<Answer> Run(ParsedLine typed, Session session) => typed.File(Folder).Then(folder => PocketCopy.Write(session.Workbench, folder)).Then<Answer>(report => Answer.Of(
         new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{report.Pages} pages {(session.Workbench.DryRun ? "would be" : "are")} in {report.Folder}")).Gap().Rows(
             ("look at", session.Workbench.DryRun ? null : Path.Combine(report.Folder, "index.html")),
             ("carry it", "on a stick, or copy it to the root of the address that \"jarlabel shop set base-url\" names: the codes on the labels then lead there"),

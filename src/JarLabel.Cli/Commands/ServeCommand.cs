@@ -1,10 +1,4 @@
-using System.CommandLine;
 using System.Net;
-using System.Runtime.InteropServices;
-using JarLabel.Cli.Typing;
-using JarLabel.Core;
-using JarLabel.Web;
-using JarLabel.Web.Guards;
 
 namespace JarLabel.Cli.Commands;
 
@@ -32,9 +26,9 @@ internal static class ServeCommand
         return runner.Stays(command, Run);
     }
 
-    private static Result<bool> Run(Typed typed, BenchDoor door, Terminal terminal)
+    private static Result<bool> Run(ParsedLine typed, WorkbenchFactory door, Terminal terminal)
     {
-        var port = typed.Value(Port, Words.WholeNumber(0, HighestPort, UsualPort)) ?? UsualPort;
+        var port = typed.Value(Port, ValueReader.WholeNumber(0, HighestPort, UsualPort)) ?? UsualPort;
         var lan = typed.Fact(Lan, Address);
         return typed.Then(() => Server.Start(new ServeRequest(port, lan, typed.Switch(Open), door, terminal.Errors.WriteLine)).Then<bool>(server =>
         {
@@ -63,7 +57,7 @@ internal static class ServeCommand
         }
     }
 
-    private static Result<Answer> Revoke(Typed typed, Session session) => Devices.Open(session.Workbench.Folder)
+    private static Result<Answer> Revoke(ParsedLine typed, Session session) => Devices.Open(session.Workbench.Folder)
         .Then(devices => session.Workbench.DryRun ? devices.All() : devices.Revoke(typed.Needed<string>(Device, (text, _) => text)).Then(_ => devices.All()))
         .Then<Answer>(all => ServeAnswer.Devices(all));
 

@@ -1,7 +1,3 @@
-using System.CommandLine;
-using JarLabel.Bench.Steps;
-using JarLabel.Core;
-
 namespace JarLabel.Cli.Typing;
 
 /// <summary>Names as they are typed: an option with its dashes, an argument in capitals, a step as the whole command.</summary>
@@ -22,7 +18,7 @@ internal sealed class LineSpelling(Command command, IReadOnlyDictionary<string, 
     public string Write(Remedy remedy)
     {
         var step = StepTable.Find(remedy.Verb);
-        var line = string.Join(' ', ["jarlabel", remedy.Verb, .. remedy.Values.Select(value => Typed(step, value))]);
+        var line = string.Join(' ', ["jarlabel", remedy.Verb, .. remedy.Values.Select(value => ParsedLine(step, value))]);
         return line.Contains('"', StringComparison.Ordinal) ? line : $"\"{line}\"";
     }
 
@@ -33,7 +29,7 @@ internal sealed class LineSpelling(Command command, IReadOnlyDictionary<string, 
         ?? command.Options.Concat(SharedOptions.All).FirstOrDefault(one => one.Name == Option(name))?.Name
         ?? command.Arguments.FirstOrDefault(one => string.Equals(one.Name, name, StringComparison.OrdinalIgnoreCase))?.Name;
 
-    private static string Typed(Step? step, InputName value) => step?.Fields.FirstOrDefault(field => field.Name == value.Name) switch
+    private static string ParsedLine(Step? step, InputName value) => step?.Fields.FirstOrDefault(field => field.Name == value.Name) switch
     {
         { IsArgument: true } => Quoted(value.Value ?? value.Name.ToUpperInvariant()),
         { } field => Said(StepCommand.Option(step, field), value.Value),

@@ -1,5 +1,3 @@
-using System.CommandLine;
-using JarLabel.Core;
 using JarLabel.Core.Catalog;
 
 namespace JarLabel.Cli.Typing;

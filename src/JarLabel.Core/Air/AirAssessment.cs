@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>What evaporating a liquid does to a room's air, and how much fresh air it takes.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core.Labels;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>What should be known of a room's air before anybody works in it.</summary>

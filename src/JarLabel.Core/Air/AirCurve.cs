@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>Concentration over time, for a chart.</summary>
@@ -11,7 +9,6 @@ public static class AirCurve
     /// <param name="steps">How many steps, at least 1.</param>
     public static IReadOnlyList<AirPoint> Of(AirAssessment answer, Duration length, int steps)
     {
-        ArgumentNullException.ThrowIfNull(answer);
         ArgumentOutOfRangeException.ThrowIfLessThan(steps, 1);
         return [.. Enumerable.Range(0, steps + 1).Select(i => length * ((double)i / steps)).Select(t => new AirPoint(t, PpmAt(answer, t)))];
     }
@@ -19,7 +16,6 @@ public static class AirCurve
     /// <summary>All vapours together at a moment after the start.</summary>
     public static double PpmAt(AirAssessment answer, Duration elapsed)
     {
-        ArgumentNullException.ThrowIfNull(answer);
         var (question, over) = (answer.Question, answer.Question.Over ?? Duration.Zero);
         return elapsed < over
             ? answer.Parts.Sum(p => Rising(p, question, over, elapsed))
@@ -32,3 +28,8 @@ public static class AirCurve
         return Math.Min(ppm, Vapor.SaturatedPpm(part.Substance, question.Temperature) ?? 1e6);
     }
 }
+
+/// <summary>One point of a curve of concentration over time.</summary>
+/// <param name="Elapsed">Since the evaporating began.</param>
+/// <param name="Ppm">All vapours together, ppm by volume.</param>
+public readonly record struct AirPoint(Duration Elapsed, double Ppm);

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>What can be wrong with a question about the air of a room.</summary>

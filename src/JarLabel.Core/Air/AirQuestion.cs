@@ -1,6 +1,3 @@
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>Liquid that evaporates in a room.</summary>

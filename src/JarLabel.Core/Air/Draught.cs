@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>What a window lets in, roughly.</summary>

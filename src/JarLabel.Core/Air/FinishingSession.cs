@@ -1,7 +1,3 @@
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>A session of finishing as a person knows it: how much, how often, how thick.</summary>

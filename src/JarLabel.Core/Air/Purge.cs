@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>Airing a room: how long for how much.</summary>

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>How vapour gathers in a room and leaves it: <c>C = G/Q (1 - e^(-Qt/V))</c> while it is given off, <c>C = C1 e^(-Qt/V)</c>

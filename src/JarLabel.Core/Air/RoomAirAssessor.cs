@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>Answers what evaporating an alcohol does to a room.</summary>
@@ -15,7 +12,6 @@ public static class RoomAirAssessor
     /// <summary>The answer for a solvent; where its composition is unknown, for the worst to breathe that it may be, with the worst fire.</summary>
     public static Result<AirAssessment> Assess(Solvent solvent, AirQuestion question, RuleSet rules)
     {
-        ArgumentNullException.ThrowIfNull(solvent);
         return Worst(solvent.Compositions.Select(c => Assess(c, question, rules)).OfType<AirAssessment>()) is { } worst
             ? worst with
             {
@@ -47,8 +43,6 @@ public static class RoomAirAssessor
     /// <summary>The answer for a composition; null when nothing in it is known to evaporate.</summary>
     public static AirAssessment? Assess(Composition liquid, AirQuestion question, RuleSet rules)
     {
-        ArgumentNullException.ThrowIfNull(liquid);
-        ArgumentNullException.ThrowIfNull(question);
         var parts = Parts(liquid, question, rules);
         return parts.Length == 0 ? null : Answer(question, parts, Doubts(liquid, parts)) with { Unverified = Unverified(liquid, parts) };
     }
@@ -132,3 +126,42 @@ public static class RoomAirAssessor
         .. liquid.Ingredients.Where(i => i.Substance.Undeclared).Select(i => $"{i.Percent:0.#} % of the liquid is undeclared and left out."),
     ];
 }
+
+/// <summary>Which of the published limits a room is reckoned by.</summary>
+public static class GoverningLimit
+{
+    /// <summary>The lowest of the limits of the region the rules belong to and of those heeded everywhere; where there is none, the lowest of all. What
+    /// endangers life at once is no limit to work by. Null when nobody has published one.</summary>
+    public static ExposureLimit? Of(Substance substance, RuleSet rules)
+    {
+        var lasting = substance.ExposureLimits.Where(l => l.Kind != ExposureKind.Idlh).OrderBy(l => l.Ppm).ThenBy(l => l.Unverified).ToArray();
+        return lasting.FirstOrDefault(l => l.OnlyUnder is null || l.OnlyUnder == rules) ?? lasting.FirstOrDefault();
+    }
+}
+
+/// <summary>Several vapours at once.</summary>
+public static class MixedVapors
+{
+    /// <summary>Vapours of like effect: the sum of each over its limit must not pass 1 (29 CFR 1910.1000(d)(2)).</summary>
+    public static double SumOverLimits(IEnumerable<(double Ppm, double LimitPpm)> vapors) => vapors.Sum(v => v.Ppm / v.LimitPpm);
+
+    /// <summary>The average over eight hours of changing exposure (29 CFR 1910.1000(d)(1)).</summary>
+    public static double EightHourAverage(IEnumerable<(double Hours, double Ppm)> stretches) => stretches.Sum(s => s.Hours * s.Ppm) / 8;
+
+    /// <summary>The lower explosive limit of mixed vapours, percent by volume: <c>1 / sum(yi / LELi)</c>, Le Chatelier's rule.</summary>
+    /// <param name="vapors">Each vapour's fraction of all the vapour, and its own limit, percent.</param>
+    public static double LowerExplosiveLimit(IEnumerable<(double Fraction, double LelPercent)> vapors) => Mixed(vapors);
+
+    /// <summary>The upper explosive limit of mixed vapours, percent by volume, by the same rule.</summary>
+    /// <param name="vapors">Each vapour's fraction of all the vapour, and its own limit, percent.</param>
+    public static double UpperExplosiveLimit(IEnumerable<(double Fraction, double UelPercent)> vapors) => Mixed(vapors);
+
+    private static double Mixed(IEnumerable<(double Fraction, double Percent)> vapors) => 1 / vapors.Sum(v => v.Fraction / v.Percent);
+}
+
+/// <summary>One substance in the air of a room.</summary>
+/// <param name="Substance">What it is.</param>
+/// <param name="Vapor">All the vapour it gives.</param>
+/// <param name="PeakPpm">The most of it in the air.</param>
+/// <param name="Limit">The exposure limit it is held against; null when nobody has published one.</param>
+public sealed record VaporPart(Substance Substance, Volume Vapor, double PeakPpm, ExposureLimit? Limit);

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Core.Air;
 
 /// <summary>How much vapour a liquid gives, as an ideal gas at 101.325 kPa.</summary>
@@ -14,7 +11,6 @@ public static class Vapor
     /// <summary>The vapour of so much of a substance.</summary>
     public static Volume Of(Mass mass, Substance substance, Temperature temperature)
     {
-        ArgumentNullException.ThrowIfNull(substance);
         var molarMass = (double)(substance.MolarMass?.Value ?? throw new ArgumentException($"{substance.Id} has no molar mass.", nameof(substance)));
         return Volume.FromCubicMeters(mass.Grams / molarMass * GasConstant * temperature.Kelvins / AtmospherePascals);
     }
@@ -27,7 +23,6 @@ public static class Vapor
     /// <summary>The pressure of the saturated vapour; null when unknown.</summary>
     public static Pressure? PressureOver(Substance substance, Temperature temperature)
     {
-        ArgumentNullException.ThrowIfNull(substance);
         return substance switch
         {
             { Antoine: { } antoine } when antoine.Covers(temperature) => antoine.PressureAt(temperature),

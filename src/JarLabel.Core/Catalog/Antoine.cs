@@ -1,6 +1,3 @@
-using JarLabel.Core.Reading;
-using UnitsNet;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>Vapour pressure by Antoine's equation, <c>log10(p in bar) = A - B / (T in K + C)</c>.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>The rows of one catalog file: ours, with the shop's own laid over them.</summary>
@@ -36,7 +34,6 @@ public sealed class CatalogTable<T>
     /// <param name="where">Where it was typed: <c>--grade</c>.</param>
     public Result<T> Named(string typed, string? where = null)
     {
-        ArgumentNullException.ThrowIfNull(typed);
         return Find(typed.Trim()) is { } row ? row : CatalogProblems.UnknownWord(Kind, typed, where, byWord.Keys, Ids);
     }
 

@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>What brings a mixture into a class: the general concentration limits of the rules, percent by weight.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Core.Mixing;
-using UnitsNet;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>The density of a liquid from what it is made of: ethanol and water together by the international formula; where there is no
@@ -11,7 +8,6 @@ public static class CompositionDensity
     /// <summary>Density at a temperature; the formula's range, -20 °C to +40 °C, is kept.</summary>
     public static Density DensityAt(this Composition composition, Temperature temperature)
     {
-        ArgumentNullException.ThrowIfNull(composition);
         var celsius = Math.Clamp(temperature.DegreesCelsius, EthanolWater.ColdestCelsius, EthanolWater.WarmestCelsius);
         var volume = VolumeOfEthanolAndWater(composition, celsius) - VolumeLostToWater(composition, celsius)
             + composition.Ingredients.Where(i => IsOther(i) && HasDensity(i)).Sum(i => (double)i.Percent / DensityOf(i.Substance, celsius));
@@ -21,7 +17,6 @@ public static class CompositionDensity
     /// <summary>Water, as percent of the liquid's volume at 20 °C.</summary>
     public static double WaterPercentByVolume(this Composition composition)
     {
-        ArgumentNullException.ThrowIfNull(composition);
         var water = (double)composition.PercentOf(Substance.WaterId);
         return water * composition.DensityAt(Temperature.FromDegreesCelsius(20)).KilogramsPerCubicMeter / EthanolWater.KilogramsPerCubicMeter(0, 20);
     }

@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>One published density of a liquid.</summary>

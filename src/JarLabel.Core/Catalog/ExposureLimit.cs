@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>A limit for breathing a substance.</summary>
@@ -29,4 +27,20 @@ public sealed record ExposureLimit(string Name, ExposureKind Kind, decimal Ppm, 
         RuleSetWords.OnlyUnder(fields),
         fields.OptionalFlag("skin"),
         fields.Text("source"));
+}
+
+/// <summary>What an exposure limit is an average over.</summary>
+public enum ExposureKind
+{
+    /// <summary>Average of a working day of eight (or ten) hours.</summary>
+    Shift,
+
+    /// <summary>Average of fifteen minutes.</summary>
+    ShortTerm,
+
+    /// <summary>Not to be passed at any moment.</summary>
+    Ceiling,
+
+    /// <summary>Immediately dangerous to life or health.</summary>
+    Idlh,
 }

@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>Figures with their sources, as data files write them: <c>{ "value": 46.07, "source": "..." }</c>.</summary>

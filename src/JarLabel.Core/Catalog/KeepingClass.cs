@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>How long a kind of shellac keeps. Estimates: published claims differ widely.</summary>

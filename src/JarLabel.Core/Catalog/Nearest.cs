@@ -6,7 +6,6 @@ public static class Nearest
     /// <summary>The known word that the fewest single-letter changes lead to; null when all are too far off to be meant.</summary>
     public static string? To(string typed, IEnumerable<string> known)
     {
-        ArgumentNullException.ThrowIfNull(typed);
         var farthest = Math.Max(2, typed.Length / 2);
         return known
             .Select(word => (word, changes: Changes(typed.ToUpperInvariant(), word.ToUpperInvariant())))

@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>One part of a stated composition: so many parts, or what a data sheet leaves open, from so many percent to so many.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>A hazard or precautionary statement, or several that are said together. Standard texts; US rules spell "vapor".</summary>

@@ -63,10 +63,10 @@ public sealed class ShopCatalog
     public CatalogTable<StorageLimit> Storage => storage.Table;
 
     /// <summary>The solvent that a record names. One that has gone from the catalog since is taken for the worst that is sold.</summary>
-    public Solvent SolventOf(string recorded) => Solvents.Find(recorded) ?? Gone.Solvent(recorded);
+    public Solvent SolventOf(string recorded) => Solvents.Find(recorded) ?? Unlisted.Solvent(recorded);
 
     /// <summary>The grade that a record names. One that has gone from the catalog since is taken for one that keeps the shortest.</summary>
-    public Grade GradeOf(string recorded) => Grades.Find(recorded) ?? Gone.Grade(recorded);
+    public Grade GradeOf(string recorded) => Grades.Find(recorded) ?? Unlisted.Grade(recorded);
 
     /// <summary>Everything that a can may be which says this of itself, in percent by weight; the first one stands for weights and volumes.</summary>
     public IReadOnlyList<Composition> Possible(StatedContents stated) => new SolventMaker(Substances, solventRows.Table).Possible([stated]);
@@ -98,4 +98,33 @@ public sealed class ShopCatalog
         .. substances.Faults, .. solventRows.Faults, .. grades.Faults, .. forms.Faults,
         .. keeping.Faults, .. classes.Faults, .. phrases.Faults, .. storage.Faults,
     ];
+}
+
+/// <summary>One catalog file: where its rows come from, read when first asked for.</summary>
+internal sealed class CatalogSource<T>
+    where T : CatalogRow
+{
+    private readonly Lazy<Result<CatalogTable<T>>> read;
+
+    internal CatalogSource(string kind, string file, IEnumerable<CatalogFile> theirs, Func<FieldReader, T> readRow)
+    {
+        var shop = theirs.FirstOrDefault(f => f.Name == file);
+        read = new(() => CatalogTable<T>.Read(kind, new(file, EmbeddedFile.Read("catalog/" + file)), shop, readRow));
+    }
+
+    internal CatalogTable<T> Table => read.Value.Require();
+
+    internal IReadOnlyList<Problem> Faults => read.Value.Problems;
+}
+
+/// <summary>The form dry shellac is bought or brought in, and how long it takes to dissolve.</summary>
+/// <param name="Id"><c>flake</c>, <c>button</c>, <c>seed</c>, <c>ground</c>.</param>
+/// <param name="Name">As printed.</param>
+/// <param name="HoursAt20C">Hours until nothing is left undissolved at 20 °C, swirled now and then.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record LacForm(string Id, string Name, decimal HoursAt20C, string Source)
+    : CatalogRow(Id, Source)
+{
+    internal static LacForm Read(FieldReader fields) =>
+        new(fields.Text("id"), fields.Text("name"), fields.Exact("hoursAt20C", 0.01m, 1000), fields.Text("source"));
 }

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>An alcohol as it is bought, with what is in it reckoned into weights.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Core.Mixing;
-using UnitsNet;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>Reckons what cans say into percent by weight. A solvent may be made of other solvents.</summary>

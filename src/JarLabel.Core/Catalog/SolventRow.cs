@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>A solvent as its data file states it, before it is reckoned into weights.</summary>

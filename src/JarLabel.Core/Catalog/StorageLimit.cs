@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>The most of a flammable liquid that may stand somewhere, and the rule that says so.</summary>
@@ -47,4 +45,17 @@ public sealed record StorageLimit(
         fields.Text("rule"),
         fields.Text("says"),
         fields.Text("source"));
+}
+
+/// <summary>What a storage limit is counted over.</summary>
+public enum StorageScope
+{
+    /// <summary>One container.</summary>
+    Container,
+
+    /// <summary>Everything that stands in one room outside a flammables cabinet.</summary>
+    OutsideCabinet,
+
+    /// <summary>Everything inside one flammables cabinet.</summary>
+    Cabinet,
 }

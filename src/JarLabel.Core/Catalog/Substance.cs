@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>One chemical substance (or the resin) and what is published about it. A figure that is missing is unknown, except acute
@@ -104,4 +102,69 @@ public sealed record Substance(string Id, string Name, string Source)
 
         return points;
     }
+}
+
+/// <summary>The acute toxicity estimate of a substance by one route.</summary>
+/// <param name="Route">How it gets in.</param>
+/// <param name="Ate">mg/kg for oral and dermal, mg/L for vapour: a measured value or the converted point estimate of its category.</param>
+/// <param name="Source">Where it was printed.</param>
+public sealed record AcuteToxicity(Route Route, decimal Ate, string Source)
+{
+    internal static AcuteToxicity Read(FieldReader fields) =>
+        new(fields.Choice("route", RouteWords.Choices), fields.Exact("ate", 0.001m, 1_000_000), fields.Text("source"));
+}
+
+/// <summary>How the routes are written in data files, and in sentences.</summary>
+public static class RouteWords
+{
+    internal static IReadOnlyDictionary<string, Route> Choices { get; } = new Dictionary<string, Route>(StringComparer.Ordinal)
+    {
+        ["oral"] = Route.Oral,
+        ["dermal"] = Route.Dermal,
+        ["vapor"] = Route.Vapor,
+    };
+
+    /// <summary>As part of a sentence: <c>by mouth</c>.</summary>
+    public static string Way(this Route route) => route switch
+    {
+        Route.Oral => "by mouth",
+        Route.Dermal => "through the skin",
+        _ => "by breathing",
+    };
+
+    /// <summary>The unit of its estimates: mg/kg, or mg/L for vapour.</summary>
+    public static string Unit(this Route route) => route == Route.Vapor ? "mg/L" : "mg/kg";
+}
+
+/// <summary>How the rule sets are written in data files and on the command line.</summary>
+public static class RuleSetWords
+{
+    /// <summary>Word to rule set.</summary>
+    public static IReadOnlyDictionary<string, RuleSet> Choices { get; } =
+        new Dictionary<string, RuleSet>(StringComparer.OrdinalIgnoreCase) { ["osha"] = RuleSet.Osha, ["clp"] = RuleSet.Clp };
+
+    /// <summary>The word for a rule set: <c>osha</c> or <c>clp</c>.</summary>
+    public static string Word(this RuleSet rules) => rules == RuleSet.Osha ? "osha" : "clp";
+
+    /// <summary>The optional member <c>rules</c>: the one rule set a row is for; left out, the row is for both.</summary>
+    internal static RuleSet? OnlyUnder(FieldReader fields) => fields.Has("rules") ? fields.Choice("rules", Choices) : null;
+}
+
+/// <summary>One classification of a substance, and from what share it counts in a mixture.</summary>
+/// <param name="Class">Id of the hazard class.</param>
+/// <param name="OnlyUnder">The rule set it holds under; null for both.</param>
+/// <param name="AtLeast">Its own concentration limit, percent by weight, where it has one; else the class's general limit holds.</param>
+/// <param name="SelfClassified">True where suppliers commonly say so although no list does: a setting can turn it off.</param>
+/// <param name="Organs">The organs that are harmed, for target-organ classes.</param>
+/// <param name="Source">Where it was printed.</param>
+public sealed record SubstanceHazard(
+    string Class, RuleSet? OnlyUnder, decimal? AtLeast, bool SelfClassified, IReadOnlyList<string> Organs, string Source)
+{
+    internal static SubstanceHazard Read(FieldReader fields) => new(
+        fields.Text("class"),
+        RuleSetWords.OnlyUnder(fields),
+        fields.Has("atLeastPercent") ? fields.Exact("atLeastPercent", 0.001m, 100) : null,
+        fields.OptionalFlag("selfClassified"),
+        fields.OptionalTexts("organs"),
+        fields.Text("source"));
 }

@@ -7,7 +7,6 @@ public static class UnverifiedFigures
     /// <summary>Everything of that kind in a catalog.</summary>
     public static IReadOnlyList<string> All(ShopCatalog catalog)
     {
-        ArgumentNullException.ThrowIfNull(catalog);
         return
         [
             .. catalog.Substances.Rows.SelectMany(Of),
@@ -28,7 +27,6 @@ public static class UnverifiedFigures
     /// <summary>What a classification goes by: the substance's own row, its flash point, its classes and its toxicity.</summary>
     public static IEnumerable<string> OfHazards(Substance substance, IEnumerable<SubstanceHazard> counted)
     {
-        ArgumentNullException.ThrowIfNull(substance);
         return
         [
             .. Row("classification of", substance),
@@ -41,7 +39,6 @@ public static class UnverifiedFigures
     /// <summary>What weights and volumes of a liquid go by; ethanol and water have their formula.</summary>
     public static IEnumerable<string> OfWeight(Composition liquid)
     {
-        ArgumentNullException.ThrowIfNull(liquid);
         return liquid.Ingredients.Select(i => i.Substance)
             .Where(s => s.Id is not (Substance.EthanolId or Substance.WaterId))
             .SelectMany(s => Figure(s, "density", s.Density).Concat(Figure(s, "thermal expansion", s.Expansion)).Concat(Densities(s)));
@@ -50,7 +47,6 @@ public static class UnverifiedFigures
     /// <summary>What a sum about air goes by, besides the liquid's weight and the limit for breathing.</summary>
     public static IEnumerable<string> OfVapor(Substance substance)
     {
-        ArgumentNullException.ThrowIfNull(substance);
         return
         [
             .. Figure(substance, "molar mass", substance.MolarMass),
@@ -69,7 +65,6 @@ public static class UnverifiedFigures
     /// <summary>What a hazard class says on a label, and the limits that lead to it.</summary>
     public static IEnumerable<string> Of(HazardClass hazard)
     {
-        ArgumentNullException.ThrowIfNull(hazard);
         return
         [
             .. Row("hazard class", hazard),
@@ -80,11 +75,8 @@ public static class UnverifiedFigures
     }
 
     /// <summary>A limit for breathing.</summary>
-    public static IEnumerable<string> Of(Substance substance, ExposureLimit limit)
-    {
-        ArgumentNullException.ThrowIfNull(limit);
-        return Line(substance, $"{limit.Name}, {limit.Ppm} ppm", limit.Source);
-    }
+    public static IEnumerable<string> Of(Substance substance, ExposureLimit limit) =>
+        Line(substance, $"{limit.Name}, {limit.Ppm} ppm", limit.Source);
 
     private static IEnumerable<string> Of(Substance substance) =>
     [
@@ -110,4 +102,24 @@ public static class UnverifiedFigures
     private static IEnumerable<string> Line(string what, string? source) => source is null || !Sources.IsMemory(source)
         ? []
         : [source.Length > Sources.Memory.Length ? $"{what} ({source[(Sources.Memory.Length + 1)..].Trim()})" : what];
+}
+
+/// <summary>How a row of data says where it comes from: the id of a published source before the first comma, or one of two words.</summary>
+public static class Sources
+{
+    /// <summary>A fact of the trade that no single source owns.</summary>
+    public const string Practice = "practice";
+
+    /// <summary>Known, but not looked up: shown as unverified.</summary>
+    public const string Memory = "memory";
+
+    /// <summary>What stands before the first comma.</summary>
+    public static string Id(string source)
+    {
+        var comma = source.IndexOf(',', StringComparison.Ordinal);
+        return (comma < 0 ? source : source[..comma]).Trim();
+    }
+
+    /// <summary>True for a source that says <c>memory</c>.</summary>
+    public static bool IsMemory(string source) => Id(source) == Memory;
 }

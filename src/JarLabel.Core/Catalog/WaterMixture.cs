@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Catalog;
 
 /// <summary>How dense an alcohol and water are together, as measured at 20 °C: they take up less room than apart.</summary>
@@ -17,7 +15,7 @@ public sealed record WaterMixture(IReadOnlyList<WaterMixturePoint> Points, strin
     }
 
     /// <summary>Percent by weight of what is sold as so many percent by volume at 20 °C.</summary>
-    public double PercentByWeight(double percentByVolume) => Halving.Find(
+    public double PercentByWeight(double percentByVolume) => Bisection.Find(
         0, 100, weight => weight * KilogramsPerCubicMeter(weight) < percentByVolume * Points[^1].KilogramsPerCubicMeter);
 
     internal static WaterMixture Read(FieldReader fields)
@@ -30,4 +28,13 @@ public sealed record WaterMixture(IReadOnlyList<WaterMixturePoint> Points, strin
 
         return new(points, fields.Text("source"));
     }
+}
+
+/// <summary>One measured density of an alcohol in water, at 20 °C.</summary>
+/// <param name="PercentByWeight">Of the alcohol.</param>
+/// <param name="KilogramsPerCubicMeter">Of the two together.</param>
+public sealed record WaterMixturePoint(double PercentByWeight, double KilogramsPerCubicMeter)
+{
+    internal static WaterMixturePoint Read(FieldReader fields) =>
+        new(fields.Number("percentByWeight", 0, 100), fields.Number("kilogramsPerCubicMeter", 100, 2000));
 }

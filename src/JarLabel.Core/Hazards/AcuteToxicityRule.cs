@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>Acute toxicity of a mixture by the sum <c>100 / ATEmix = sum of Ci / ATEi</c> (CLP Annex I 3.1.3.6; 29 CFR 1910.1200
@@ -47,9 +45,19 @@ internal sealed class AcuteToxicityRule
         var place = Array.FindIndex(categories, c => (sum * c.Acute!.UpTo) + Rounding >= known);
         return place < 0 ? null : new(categories[place].Id, Why());
 
-        string Why() => $"The acute toxicity estimate {route.Way()} is {Shown.Rounded(known / sum)} {route.Unit()} "
-            + $"({Shown.Shares(toxic)}); category {place + 1} goes {From()}up to {Shown.Exact(categories[place].Acute!.UpTo)}.";
+        string Why() => $"The acute toxicity estimate {route.Way()} is {ReasonFormat.Rounded(known / sum)} {route.Unit()} "
+            + $"({ReasonFormat.Shares(toxic)}); category {place + 1} goes {From()}up to {ReasonFormat.Exact(categories[place].Acute!.UpTo)}.";
 
-        string From() => place == 0 ? "" : $"from over {Shown.Exact(categories[place - 1].Acute!.UpTo)} ";
+        string From() => place == 0 ? "" : $"from over {ReasonFormat.Exact(categories[place - 1].Acute!.UpTo)} ";
     }
+}
+
+/// <summary>Limits of the sums that belong to no single class. Those of the classes stand in the catalog beside them.</summary>
+internal static class MixtureLimits
+{
+    /// <summary>An ingredient of unknown acute toxicity counts from this share, percent by weight (CLP Annex I 3.1.3.6.2.2; 29 CFR 1910.1200 A.1.3.6.2.2).</summary>
+    internal const decimal UnknownCountsFrom = 1;
+
+    /// <summary>More than this of unknown acute toxicity changes the sum (CLP Annex I 3.1.3.6.2.3; 29 CFR 1910.1200 A.1.3.6.2.4).</summary>
+    internal const decimal MuchUnknown = 10;
 }

@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>Which liquids for households need a closure that children do not get open. A jar for one's own bench is not sold; the child is the
@@ -22,11 +20,7 @@ public static class ChildResistantLid
     public static string Rule(RuleSet rules) => rules == RuleSet.Osha ? "16 CFR 1700.14(a)(8)" : "CLP Annex II 3.1.1.3";
 
     /// <summary>True when it is wanted.</summary>
-    public static bool WantedOn(HazardAssessment hazards)
-    {
-        ArgumentNullException.ThrowIfNull(hazards);
-        return WantedForMethanol(hazards) || ClassThatWants(hazards) is not null;
-    }
+    public static bool WantedOn(HazardAssessment hazards) => WantedForMethanol(hazards) || ClassThatWants(hazards) is not null;
 
     /// <summary>True when methanol alone is enough.</summary>
     internal static bool WantedForMethanol(HazardAssessment hazards) => hazards.MethanolPercent >= From(hazards.Rules);

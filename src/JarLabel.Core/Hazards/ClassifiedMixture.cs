@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>One composition, put to every rule.</summary>
@@ -37,5 +35,12 @@ internal sealed class ClassifiedMixture
     /// <summary>The sentence that the standard wants where the toxicity of a share is unknown (CLP Annex I 3.1.3.6.2.2).</summary>
     internal IEnumerable<string> Doubts => new[] { Oral, Dermal, Vapor }
         .Where(route => route.UnknownPercent > 0)
-        .Select(route => $"{Shown.Exact(route.UnknownPercent)} % of the mixture consists of ingredients of unknown acute toxicity {route.Route.Way()}.");
+        .Select(route => $"{ReasonFormat.Exact(route.UnknownPercent)} % of the mixture consists of ingredients of unknown acute toxicity {route.Route.Way()}.");
 }
+
+/// <summary>What the sum says of one route.</summary>
+/// <param name="Route">How it gets in.</param>
+/// <param name="Ate">mg/kg, or mg/L for vapour; null when no ingredient counts.</param>
+/// <param name="UnknownPercent">The share whose toxicity by this route nobody knows.</param>
+/// <param name="Finding">The class it leads to, if any.</param>
+internal sealed record AcuteToxicityOfMixture(Route Route, decimal? Ate, decimal UnknownPercent, Finding? Finding);

@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>Reads contents as a data sheet prints them, in percent: <c>ethanol=90,methanol=5,water=5</c>, with ranges
@@ -30,7 +28,6 @@ public static class ContentsText
     /// <param name="where">Where it was typed: <c>--contains</c>.</param>
     public static Result<StatedContents> Read(string typed, Measure measure, ShopCatalog catalog, string? where = null)
     {
-        ArgumentNullException.ThrowIfNull(typed);
         var shares = typed.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
             .Select(share => share.Split('=', 2, StringSplitOptions.TrimEntries))
             .Select(halves => (halves[0], halves.ElementAtOrDefault(1) ?? "", where))
@@ -46,8 +43,6 @@ public static class ContentsText
     public static Result<StatedContents> Read(
         IEnumerable<(string Of, string Share, string? Where)> rows, Measure measure, ShopCatalog catalog, string? where)
     {
-        ArgumentNullException.ThrowIfNull(rows);
-        ArgumentNullException.ThrowIfNull(catalog);
         Result<Part>[] parts = [.. rows.Select(row => ReadPart(row.Of, row.Share, catalog, row.Where))];
         Problem[] faults = [.. parts.SelectMany(p => p.Problems)];
         return faults.Length > 0 ? Result<StatedContents>.Failed(faults) : Whole([.. parts.Select(p => p.Require())], measure, where);

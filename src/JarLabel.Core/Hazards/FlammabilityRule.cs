@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>The category of a flammable liquid by flash point and boiling point (CLP Annex I table 2.6.1; 29 CFR 1910.1200 Appendix B.6,
@@ -28,14 +26,31 @@ internal static class FlammabilityRule
 
     private static string Why(FlashLimit limit, FlashPoint flash)
     {
-        var boiling = limit.BoilsUpTo is { } boils ? $" and boiling by {Shown.Exact(boils)} °C" : "";
+        var boiling = limit.BoilsUpTo is { } boils ? $" and boiling by {ReasonFormat.Exact(boils)} °C" : "";
         return limit.IsPlainly(flash.Celsius)
-            ? $"{(limit.Below is null ? "up to" : "below")} {Shown.Exact(limit.Limit)} °C{boiling} is"
-            : $"an estimate less than {Shown.Exact(limit.EstimateAway)} °C above {Shown.Exact(limit.Limit)} °C{boiling} counts as";
+            ? $"{(limit.Below is null ? "up to" : "below")} {ReasonFormat.Exact(limit.Limit)} °C{boiling} is"
+            : $"an estimate less than {ReasonFormat.Exact(limit.EstimateAway)} °C above {ReasonFormat.Exact(limit.Limit)} °C{boiling} counts as";
     }
 
     private static Finding? Undeclared(Composition mixture) =>
         mixture.Ingredients.FirstOrDefault(i => i.Substance.Undeclared && i.Percent >= LeastThatBurns) is { } share
-            ? new("flam-2", $"{Shown.Share(share)} may be anything that burns: the careful answer.")
+            ? new("flam-2", $"{ReasonFormat.Share(share)} may be anything that burns: the careful answer.")
             : null;
+}
+
+/// <summary>Figures and ingredients as the reasons write them.</summary>
+internal static class ReasonFormat
+{
+    /// <summary>Up to four decimals, so that 4.999 % is never shown as 5.</summary>
+    internal static string Exact(decimal value) => value.ToString("0.####", CultureInfo.InvariantCulture);
+
+    /// <summary>Three figures that count.</summary>
+    internal static string Rounded(decimal value) => ((double)value).ToString(value < 100 ? "G3" : "0", CultureInfo.InvariantCulture);
+
+    internal static string Celsius(double celsius) => celsius.ToString("0.#", CultureInfo.InvariantCulture) + " °C";
+
+    internal static string Share(Ingredient ingredient) => $"{ingredient.Substance.Name} {Exact(ingredient.Percent)} %";
+
+    internal static string Shares(IEnumerable<Ingredient> ingredients) =>
+        string.Join(", ", ingredients.OrderByDescending(i => i.Percent).ThenBy(i => i.Substance.Id, StringComparer.Ordinal).Select(Share));
 }

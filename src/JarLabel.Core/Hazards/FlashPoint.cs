@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Mixing;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>At what temperature the vapour over a mixture catches fire.</summary>
@@ -24,7 +21,7 @@ internal sealed record FlashPoint(double Celsius, bool Estimated, string Basis)
         {
             [] => null,
             [{ Substance.Id: Substance.EthanolId } ethanol] when water > 0 => OfWateredEthanol(ethanol.Percent, water),
-            [var only] => new(Flash(only), false, $"{only.Substance.Name} flashes at {Shown.Celsius(Flash(only))}"),
+            [var only] => new(Flash(only), false, $"{only.Substance.Name} flashes at {ReasonFormat.Celsius(Flash(only))}"),
             _ => OfMixed(burning),
         };
     }
@@ -33,7 +30,7 @@ internal sealed record FlashPoint(double Celsius, bool Estimated, string Basis)
     {
         var strength = EthanolWater.PercentByVolume((double)(ethanol / (ethanol + water)));
         var celsius = Interpolate(strength);
-        return new(celsius, true, $"ethanol of {Shown.Exact(Math.Round((decimal)strength, 1))} % by volume in water flashes near {Shown.Celsius(celsius)}");
+        return new(celsius, true, $"ethanol of {ReasonFormat.Exact(Math.Round((decimal)strength, 1))} % by volume in water flashes near {ReasonFormat.Celsius(celsius)}");
     }
 
     private static double Interpolate(double percent)
@@ -52,8 +49,8 @@ internal sealed record FlashPoint(double Celsius, bool Estimated, string Basis)
     /// vapour at its own flash point, summed by Le Chatelier's rule. Water and resin are left out, which is the careful side.</summary>
     private static FlashPoint OfMixed(IReadOnlyList<Ingredient> burning)
     {
-        var celsius = Halving.Find(burning.Min(Flash), burning.Max(Flash), celsius => Richness(burning, celsius) < 1);
-        return new(celsius, true, $"{Shown.Shares(burning)} together flash near {Shown.Celsius(celsius)}");
+        var celsius = Bisection.Find(burning.Min(Flash), burning.Max(Flash), celsius => Richness(burning, celsius) < 1);
+        return new(celsius, true, $"{ReasonFormat.Shares(burning)} together flash near {ReasonFormat.Celsius(celsius)}");
     }
 
     private static double Richness(IReadOnlyList<Ingredient> burning, double celsius)

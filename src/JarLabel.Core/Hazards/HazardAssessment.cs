@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>What a jar's contents are under one set of rules, and what its label and card must say for it.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>What can be wrong with typed percentages.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>The statements of an assessment in words.</summary>
@@ -8,8 +6,6 @@ public static class HazardWords
     /// <summary>Hazard statements, the gravest first, with the organs named: for a label or card.</summary>
     public static IReadOnlyList<string> StatementTexts(this HazardAssessment assessment, ShopCatalog catalog)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        ArgumentNullException.ThrowIfNull(catalog);
         var codes = assessment.Statements;
         return
         [
@@ -28,7 +24,6 @@ public static class HazardWords
     /// <param name="poisonCenter">The number to call, put behind the first "POISON CENTER"; null for none.</param>
     public static IReadOnlyList<string> PrecautionTexts(IEnumerable<string> codes, RuleSet rules, ShopCatalog catalog, string? poisonCenter = null)
     {
-        ArgumentNullException.ThrowIfNull(catalog);
         var texts = codes.Select(code => catalog.Phrases.Require(code).Text(rules)).ToArray();
         if (poisonCenter is not null && Array.FindIndex(texts, text => text.Contains(Call, StringComparison.Ordinal)) is >= 0 and var first)
         {

@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>Classes that follow from the classes of the ingredients, by the limits in the catalog. Where shares add up, each is divided by its limit,
@@ -31,7 +29,7 @@ internal static class IngredientLimitRule
             return null;
         }
 
-        var shares = string.Join(", ", counted.Select(h => $"{Shown.Share(h.Hazard.Ingredient)} (limit {Shown.Exact(h.Limit)} %)"));
+        var shares = string.Join(", ", counted.Select(h => $"{ReasonFormat.Share(h.Hazard.Ingredient)} (limit {ReasonFormat.Exact(h.Limit)} %)"));
         string[] organs = [.. counted.SelectMany(h => h.Hazard.Hazard.Organs).Distinct()];
         var why = mixtureClass.Limits is { Adds: true } ? $"{(counted.Length > 1 ? "Together these reach the limit" : "This reaches the limit")}: {shares}"
             : organs.Length > 0 ? $"{shares}; it harms: {string.Join(", ", organs)}"
@@ -52,4 +50,13 @@ internal static class IngredientLimitRule
     private static decimal Least(CountedHazard counted, HazardClass mixtureClass, decimal limit) => mixtureClass.Limits is not { Adds: true } limits ? limit
         : IsOwn(counted, mixtureClass) ? Math.Min(limits.CountsFrom, limit)
         : limits.CountsFrom;
+}
+
+/// <summary>A classification of an ingredient that counts under the rules and settings in hand, whatever its share.</summary>
+internal sealed record CountedHazard(Ingredient Ingredient, SubstanceHazard Hazard)
+{
+    internal static IEnumerable<CountedHazard> In(Composition mixture, RuleSet rules, HazardSettings settings) =>
+        mixture.Ingredients.SelectMany(i => i.Substance.Hazards, (i, hazard) => new CountedHazard(i, hazard))
+            .Where(c => c.Hazard.OnlyUnder is null || c.Hazard.OnlyUnder == rules)
+            .Where(c => settings.CountSelfClassifications || !c.Hazard.SelfClassified);
 }

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>What a jar may be made of, by weight of the whole: each solvent as poured, and the dissolved shellac.</summary>
@@ -13,7 +10,6 @@ public static class JarComposition
     public static IReadOnlyList<Composition> Possible(
         IEnumerable<(Solvent Solvent, Mass Weight)> solvents, Mass flakes, ShopCatalog catalog)
     {
-        ArgumentNullException.ThrowIfNull(catalog);
         var known = true;
         IEnumerable<(Substance, decimal)>[] poured = [[(catalog.Substances.Require(Substance.ResinId), (decimal)flakes.Grams)]];
         foreach (var (solvent, weight) in solvents)

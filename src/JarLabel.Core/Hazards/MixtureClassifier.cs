@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>From percentages by weight to hazard classes and everything a label says for them.</summary>
@@ -13,8 +11,6 @@ public static class MixtureClassifier
     public static HazardAssessment Classify(
         IReadOnlyList<Composition> possible, RuleSet rules, ShopCatalog catalog, HazardSettings? settings = null)
     {
-        ArgumentNullException.ThrowIfNull(possible);
-        ArgumentNullException.ThrowIfNull(catalog);
         var mixtures = possible.Select(m => new ClassifiedMixture(m, rules, catalog.Classes, settings ?? HazardSettings.Careful))
             .OrderBy(m => m.Flash?.Celsius ?? double.MaxValue).ToArray();
         var methanol = possible.Max(m => m.PercentOf(Substance.MethanolId));
@@ -63,4 +59,13 @@ public static class MixtureClassifier
         : ["The composition is not known. This is the careful answer: the worst of what is sold under that name."];
 
     private static bool InRanges(IReadOnlyList<Composition> possible) => possible.All(m => m.FromRanges);
+}
+
+/// <summary>What a shop may choose in classifying its jars.</summary>
+/// <param name="CountSelfClassifications">Also count what suppliers commonly say of a substance although no list does, such as eye
+/// irritation by ethanol from 50 %. The careful answer, and ours unless told otherwise.</param>
+public sealed record HazardSettings(bool CountSelfClassifications)
+{
+    /// <summary>The more cautious label in every doubt.</summary>
+    public static HazardSettings Careful { get; } = new(true);
 }

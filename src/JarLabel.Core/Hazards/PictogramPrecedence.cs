@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>Which pictograms stay when several would stand side by side (CLP Article 26; 29 CFR 1910.1200 Appendix C.2.1).</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>Whom to call. The US has one number for all its poison centers (HRSA, Poison Help); in Europe every country has its own, which a shop

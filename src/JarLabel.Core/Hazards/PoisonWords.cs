@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>The poison wording that US rules want on household liquids of 4 % methanol by weight and more: the skull and crossbones, the signal
@@ -21,9 +19,6 @@ public static class PoisonWords
     public static string Text { get; } = string.Join(". ", Words) + ".";
 
     /// <summary>True when they are wanted.</summary>
-    public static bool WantedOn(Composition mixture, RuleSet rules)
-    {
-        ArgumentNullException.ThrowIfNull(mixture);
-        return rules == RuleSet.Osha && mixture.PercentOf(Substance.MethanolId) >= MethanolFrom;
-    }
+    public static bool WantedOn(Composition mixture, RuleSet rules) =>
+        rules == RuleSet.Osha && mixture.PercentOf(Substance.MethanolId) >= MethanolFrom;
 }

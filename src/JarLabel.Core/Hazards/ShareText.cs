@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>One share as data sheets print it: <c>5</c>, <c>5 %</c>, <c>30-60</c>, <c>&lt;3</c>, <c>&gt;=50</c>, or <c>rest</c> for what the others leave.</summary>

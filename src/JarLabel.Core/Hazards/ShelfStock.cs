@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>What stands on one shelf, as fire and poison see it.</summary>
@@ -35,4 +32,21 @@ public sealed record ShelfStock(IReadOnlyList<StockedLiquid> Liquids)
         StorageScope.OutsideCabinet,
         rules,
         catalog);
+}
+
+/// <summary>All of one flammable-liquid category on a shelf.</summary>
+/// <param name="Category">1, the most easily lit, to 4; null for what does not burn.</param>
+/// <param name="Containers">How many jars and bottles.</param>
+/// <param name="Liquid">How much together.</param>
+/// <param name="Weight">How heavy together.</param>
+public sealed record StockedCategory(int? Category, int Containers, Volume Liquid, Mass Weight);
+
+/// <summary>One jar's or bottle's liquid as a store of flammable liquid counts it.</summary>
+/// <param name="Hazards">What it is.</param>
+/// <param name="Liquid">How much.</param>
+/// <param name="Weight">How heavy, flakes and solvent together.</param>
+public sealed record StockedLiquid(HazardAssessment Hazards, Volume Liquid, Mass Weight)
+{
+    /// <summary>True for a bottle of alcohol, false for a jar.</summary>
+    public bool IsBottle { get; init; }
 }

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Core.Hazards;
 
 /// <summary>Which storage limits are passed. They are workplace rules: a home may have others, and the local fire code comes first.</summary>
@@ -44,9 +41,6 @@ public static class StorageAdvice
         IEnumerable<(int Category, Volume Volume, Mass Weight)> shelf, StorageLimit limit, Func<(int Category, Volume Volume, Mass Weight), double> amount) =>
         shelf.Where(s => limit.Categories.Contains(s.Category)).Sum(amount);
 
-    private static IEnumerable<StorageLimit> Limits(RuleSet rules, StorageScope scope, ShopCatalog catalog)
-    {
-        ArgumentNullException.ThrowIfNull(catalog);
-        return catalog.Storage.Rows.Where(limit => limit.OnlyUnder == rules && limit.Scope == scope);
-    }
+    private static IEnumerable<StorageLimit> Limits(RuleSet rules, StorageScope scope, ShopCatalog catalog) =>
+        catalog.Storage.Rows.Where(limit => limit.OnlyUnder == rules && limit.Scope == scope);
 }

@@ -1,6 +1,3 @@
-using System.Text.Json.Serialization;
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>The jar's beginning: other jars, or parts of them, were poured together into it.</summary>

@@ -1,9 +1,3 @@
-using System.Globalization;
-using System.Text;
-using System.Text.Json;
-using JarLabel.Core.Keeping;
-using UnitsNet;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>The two events that every jar begins with, <see cref="Mixed"/> and <see cref="Labelled"/>, read and written member by member.
@@ -24,7 +18,7 @@ internal static class CommonEvents
     /// <summary>The event; null where the library has to look at it.</summary>
     internal static JarEvent? Read(JsonElement line)
     {
-        var members = new Members(line);
+        var members = new JsonMembers(line);
         JarEvent? happened = members.Text("event") switch
         {
             nameof(Mixed) => Mixed(members),
@@ -146,7 +140,7 @@ internal static class CommonEvents
         }
     }
 
-    private static Mixed Mixed(Members from) => new(
+    private static Mixed Mixed(JsonMembers from) => new(
         from.Moment("at"),
         from.Inner("contents", contents => new Contents(
             contents.List("resins", resin => new ResinPart(resin.Text("grade"), Mass.FromGrams(resin.Number("grams")), resin.Has("flakeDate") ? resin.Date("flakeDate") : null) { Cloudy = resin.Has("cloudy") && resin.True("cloudy") }),
@@ -166,7 +160,7 @@ internal static class CommonEvents
         Bottle = from.Supply("bottle"),
     };
 
-    private static Labelled Labelled(Members from) => new(
+    private static Labelled Labelled(JsonMembers from) => new(
         from.Moment("at"), from.Count("revision"), from.Text("file"), from.Text("design"), from.Text("sheet"), from.Count("position"), from.Text("payload"))
     {
         Sha256 = from.OptionalText("sha256"),

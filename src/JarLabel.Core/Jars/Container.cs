@@ -1,6 +1,3 @@
-using System.Text.Json.Serialization;
-using UnitsNet;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>The vessel a batch is kept in.</summary>

@@ -1,8 +1,3 @@
-using System.Text.Json.Serialization;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>What is in a jar: flakes by grade and solvents as poured. All else about the liquid follows from it.</summary>
@@ -49,7 +44,6 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
     /// <summary>A fresh batch of one grade in one solvent.</summary>
     public static Contents Of(Recipe recipe, string grade, string solvent, DateOnly? flakeDate, bool cloudy = false)
     {
-        ArgumentNullException.ThrowIfNull(recipe);
         return new([new(grade, recipe.Flakes, flakeDate) { Cloudy = cloudy }], [new(solvent, recipe.Pour, recipe.PourWeight)]);
     }
 
@@ -60,11 +54,7 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
     public Contents With(ResinPart added) => With(new Contents([added], []));
 
     /// <summary>Poured together with another liquid. Flakes of one grade and age, and one solvent, come together as one part.</summary>
-    public Contents With(Contents other)
-    {
-        ArgumentNullException.ThrowIfNull(other);
-        return Sorted(Resins.Concat(other.Resins), Solvents.Concat(other.Solvents));
-    }
+    public Contents With(Contents other) => Sorted(Resins.Concat(other.Resins), Solvents.Concat(other.Solvents));
 
     /// <summary>A part of the liquid, which has everything in it in the same proportion.</summary>
     /// <param name="fraction">0 to 1.</param>
@@ -78,7 +68,6 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
     /// <summary>What is left when a part of it is poured off; null when there is not so much of something in it.</summary>
     public Contents? Without(Contents taken)
     {
-        ArgumentNullException.ThrowIfNull(taken);
         var left = With(taken.Times(-1));
         return left.Resins.All(r => r.Weight > -Trace) && left.Solvents.All(s => s.Weight > -Trace)
             ? Dry(new([.. left.Resins.Where(r => r.Weight > Trace)], [.. left.Solvents.Where(s => s.Weight > Trace)]))
@@ -107,3 +96,23 @@ public sealed record Contents(IReadOnlyList<ResinPart> Resins, IReadOnlyList<Sol
             .Select(g => new SolventPart(g.Key, Volume.FromMilliliters(g.Sum(s => s.Poured.Milliliters)), Mass.FromGrams(g.Sum(s => s.Weight.Grams))))
             .OrderByDescending(s => s.Poured)]);
 }
+
+/// <summary>Flakes of one grade in a jar.</summary>
+/// <param name="Grade">The grade's id.</param>
+/// <param name="Weight">Weight, stored in grams.</param>
+/// <param name="FlakeDate">When the flakes were made or bought, where known.</param>
+public sealed record ResinPart(string Grade, [property: JsonPropertyName("grams")] Mass Weight, DateOnly? FlakeDate = null)
+{
+    /// <summary>True when a pinch of the bag they came from had dissolved cloudy.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool Cloudy { get; init; }
+}
+
+/// <summary>One solvent in a jar.</summary>
+/// <param name="Solvent">The solvent's id.</param>
+/// <param name="Poured">Volume as poured, stored in millilitres.</param>
+/// <param name="Weight">Weight of that volume, stored in grams.</param>
+public sealed record SolventPart(
+    string Solvent,
+    [property: JsonPropertyName("milliliters")] Volume Poured,
+    [property: JsonPropertyName("grams")] Mass Weight);

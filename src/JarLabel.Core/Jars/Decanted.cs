@@ -1,6 +1,3 @@
-using System.Text.Json.Serialization;
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>The jar's beginning: a part of another jar was poured off into it. It keeps that jar's dates.</summary>

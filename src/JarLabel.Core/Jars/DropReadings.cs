@@ -1,7 +1,3 @@
-using System.Text.Json.Serialization;
-using JarLabel.Core.Keeping;
-using UnitsNet;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>What a bench reads of drops that dry. Minutes alone say little, as film, warmth and damp air change them; beside a fresh batch on the same glass

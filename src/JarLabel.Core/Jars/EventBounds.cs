@@ -1,4 +1,3 @@
-using System.Globalization;
 using JarLabel.Core.Text;
 
 namespace JarLabel.Core.Jars;

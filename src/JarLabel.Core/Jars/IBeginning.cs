@@ -1,5 +1,3 @@
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>An event with which the life of a jar begins: a batch mixed, jars blended, a part poured off into a jar of its own.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using UnitsNet;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>What a jar is now: the fold of its events.</summary>
@@ -47,11 +43,8 @@ public sealed record Jar(
     public Contents Held { get; init; } = Contents;
 
     /// <summary>The jar after all its events, in order; a problem where they cannot be one jar's life.</summary>
-    public static Result<Jar> Fold(JarNumber number, IEnumerable<JarEvent> events)
-    {
-        ArgumentNullException.ThrowIfNull(events);
-        return JarLife.Of(number, events).Then<Jar>(life => life.Jar);
-    }
+    public static Result<Jar> Fold(JarNumber number, IEnumerable<JarEvent> events) =>
+        JarLife.Of(number, events).Then<Jar>(life => life.Jar);
 
     /// <summary>How the jar stands at a moment, by the more careful of the dates on record and those the shop's tests say now.</summary>
     public JarState StateAt(DateTime moment) => OnShelf ? (Learned is { } now ? Dates.Shortest(now) : Dates).StateAt(moment, Test) : JarState.Discarded;
@@ -114,3 +107,8 @@ public sealed record Jar(
 
     private Jar Revised() => this with { Revision = Revision + 1 };
 }
+
+/// <summary>What last made a jar another one than it was mixed as, for its label.</summary>
+/// <param name="Word">thinned, thickened, blended.</param>
+/// <param name="At">When.</param>
+public sealed record LastChange(string Word, DateTime At);

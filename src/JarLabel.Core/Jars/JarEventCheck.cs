@@ -1,5 +1,3 @@
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>Whether a jar's event could have been recorded by this program: the rules of what is typed, for what comes from elsewhere.</summary>
@@ -13,7 +11,6 @@ public static class JarEventCheck
     /// <summary>Everything that it says and could not have been recorded.</summary>
     public static IReadOnlyList<Problem> Faults(JarEvent happened, string where)
     {
-        ArgumentNullException.ThrowIfNull(happened);
         var bounds = new EventBounds(where);
         bounds.Moment("at", happened.At);
         if (happened is IBeginning beginning)

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 
 namespace JarLabel.Core.Jars;
@@ -39,11 +38,7 @@ public static class JarEventJson
     };
 
     /// <summary>One line of JSON.</summary>
-    public static string Write(JarEvent happened)
-    {
-        ArgumentNullException.ThrowIfNull(happened);
-        return CommonEvents.Write(happened) ?? AtLength(happened);
-    }
+    public static string Write(JarEvent happened) => CommonEvents.Write(happened) ?? AtLength(happened);
 
     private static string AtLength(JarEvent happened) => Shape(happened.Name) is { } shape
         ? $"{Head}{happened.Name}\",{JsonSerializer.Serialize(happened, shape).AsSpan(1)}"
@@ -54,7 +49,6 @@ public static class JarEventJson
     /// <param name="where">The place it came from, for the message.</param>
     public static Result<JarEvent> Read(string json, string where)
     {
-        ArgumentNullException.ThrowIfNull(json);
         try
         {
             return (Common(json) ?? AsWritten(json) ?? JsonSerializer.Deserialize(json, JarEventContext.Default.JarEvent)) is { } happened
@@ -87,4 +81,26 @@ public static class JarEventJson
 
         return Shape(json[Head.Length..end]) is { } shape ? (JarEvent?)JsonSerializer.Deserialize($"{{{json.AsSpan(end + 2)}", shape) : null;
     }
+}
+
+/// <summary>The compiled shape of the events.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
+    UseStringEnumConverter = true,
+    Converters = [typeof(GramsConverter), typeof(MillilitersConverter), typeof(CelsiusConverter), typeof(JarNumberConverter), typeof(SupplyNumberConverter)])]
+[JsonSerializable(typeof(JarEvent))]
+internal sealed partial class JarEventContext : JsonSerializerContext;
+
+/// <summary>Keeps a jar in JSON as its bare number.</summary>
+internal sealed class JarNumberConverter : JsonConverter<JarNumber>
+{
+    /// <inheritdoc/>
+    public override JarNumber Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => JarNumber.From(reader.GetInt32());
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter writer, JarNumber value, JsonSerializerOptions options) => writer.WriteNumberValue(value.Value);
 }

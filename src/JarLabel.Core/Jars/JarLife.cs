@@ -20,7 +20,6 @@ public sealed class JarLife
     /// <summary>Folds the events, in order; a problem where they cannot be one jar's life.</summary>
     public static Result<JarLife> Of(JarNumber number, IEnumerable<JarEvent> events)
     {
-        ArgumentNullException.ThrowIfNull(events);
         Result<JarLife>? life = null;
         foreach (var happened in events)
         {

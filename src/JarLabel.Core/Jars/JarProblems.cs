@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Labels;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>What can be wrong with the name of a jar or with what is asked of it.</summary>

@@ -17,7 +17,6 @@ public readonly record struct JarSpan(JarNumber First, JarNumber Last)
     /// <summary>Reads one jar or a run.</summary>
     public static Result<JarSpan> Read(string text, string where)
     {
-        ArgumentNullException.ThrowIfNull(text);
         var ends = text.Split(Dots, StringSplitOptions.TrimEntries);
         return ends.Length switch
         {

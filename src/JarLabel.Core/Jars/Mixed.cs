@@ -1,8 +1,3 @@
-using System.Text.Json.Serialization;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Supplies;
-using UnitsNet;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>The jar's beginning: a batch was mixed into it.</summary>

@@ -1,5 +1,3 @@
-using System.Text.Json.Serialization;
-
 namespace JarLabel.Core.Jars;
 
 /// <summary>How a few drops dried on glass.</summary>

@@ -24,3 +24,15 @@ internal static class AgingBelief
         return paces[i].Q10 * Math.Exp(Aging.Step * ((weights[i] > 0 ? Math.Min(1, left / weights[i]) : 1) - 0.5));
     }
 }
+
+/// <summary>How many times faster jars age when they are 10 °C warmer, as far as a shop knows.</summary>
+/// <param name="Q10">The middle of it.</param>
+/// <param name="Low">Nine times of ten it lies between this</param>
+/// <param name="High">and this.</param>
+/// <param name="Set">True when the shop has settled it.</param>
+public sealed record AgingEstimate(double Q10, double Low, double High, bool Set);
+
+/// <summary>A pace of ageing that is thought possible.</summary>
+/// <param name="Q10">How many times faster when it is 10 °C warmer.</param>
+/// <param name="Weight">How likely it is thought beside the others.</param>
+public readonly record struct AgingPace(double Q10, double Weight);

@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Keeping;
 
 /// <summary>What old flakes cost a jar. Dry shellac ages too, and what it has lost in the bag is missing in the jar.</summary>
@@ -31,15 +29,11 @@ public static class FlakeAge
     public static bool PastDryLife(DateOnly? flakeDate, DateOnly mixed, KeepingClass kind) => DryLivesSpent(flakeDate, mixed, kind) > 1;
 
     /// <summary>The last day on which flakes of this date cost a jar nothing.</summary>
-    public static DateOnly FreshUntil(DateOnly flakeDate, KeepingClass kind)
-    {
-        ArgumentNullException.ThrowIfNull(kind);
-        return flakeDate.AddDays((int)(Months.AverageDays * (double)kind.FlakeMonths / 2));
-    }
+    public static DateOnly FreshUntil(DateOnly flakeDate, KeepingClass kind) =>
+        flakeDate.AddDays((int)(Months.AverageDays * (double)kind.FlakeMonths / 2));
 
     private static double DryLivesSpent(DateOnly? flakeDate, DateOnly mixed, KeepingClass kind)
     {
-        ArgumentNullException.ThrowIfNull(kind);
         return flakeDate is { } made
             ? (mixed.DayNumber - made.DayNumber) / (Months.AverageDays * (double)kind.FlakeMonths)
             : 0;

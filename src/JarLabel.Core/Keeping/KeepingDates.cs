@@ -1,7 +1,3 @@
-using System.Text.Json.Serialization;
-using JarLabel.Core.Jars;
-using UnitsNet;
-
 namespace JarLabel.Core.Keeping;
 
 /// <summary>When a batch is ready, when to try a drop before use, and until when it is expected to dry hard. All are estimates.</summary>
@@ -30,7 +26,6 @@ public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly Us
     /// <summary>The more cautious of two: ready when both are, the rest as early as either.</summary>
     public KeepingDates Shortest(KeepingDates other)
     {
-        ArgumentNullException.ThrowIfNull(other);
         return new(
             Ready > other.Ready ? Ready : other.Ready,
             TestFrom < other.TestFrom ? TestFrom : other.TestFrom,
@@ -48,7 +43,6 @@ public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly Us
     /// <param name="settings">How warmth acts.</param>
     public KeepingDates? AfterMove(DateOnly day, Temperature from, Temperature to, KeepingSettings settings)
     {
-        ArgumentNullException.ThrowIfNull(settings);
         var pace = Warmth.Stretch(to, settings.WarmingQ10) / Warmth.Stretch(from, settings.WarmingQ10);
         return pace < 1 && UseBy > day ? this with { TestFrom = Sooner(TestFrom, day, pace), UseBy = Sooner(UseBy, day, pace) } : null;
     }
@@ -56,3 +50,8 @@ public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly Us
     private static DateOnly Sooner(DateOnly date, DateOnly day, double pace) =>
         date > day ? day.AddDays((int)Math.Floor((date.DayNumber - day.DayNumber) * pace)) : date;
 }
+
+/// <summary>On what an estimated use-by stands beside published claims.</summary>
+/// <param name="Tests">Drying tests of this shop's jars of the same flakes and solvent.</param>
+/// <param name="Related">Tested jars of other flakes or solvents.</param>
+public sealed record KeepingBasis(int Tests, int Related);

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Core.Keeping;
 
 /// <summary>Estimates when a fresh batch is ready and how long it will dry hard.</summary>
@@ -30,8 +27,6 @@ public static class KeepingEstimate
         double? learned = null,
         bool cloudy = false)
     {
-        ArgumentNullException.ThrowIfNull(kind);
-        ArgumentNullException.ThrowIfNull(form);
         var day = DateOnly.FromDateTime(mixed);
         var kept = Math.Min(LongestMonths, learned ?? ((double)kind.MonthsAt20C * Warmth.Keeping(shelf, settings)));
         var months = kept * FlakeAge.LifeLeft(flakeDate, day, kind, cloudy);
@@ -44,8 +39,6 @@ public static class KeepingEstimate
     /// <summary>When the shellac should be dissolved, to the next quarter of an hour.</summary>
     public static DateTime Ready(DateTime mixed, LacForm form, Temperature bench, KeepingSettings settings)
     {
-        ArgumentNullException.ThrowIfNull(form);
-        ArgumentNullException.ThrowIfNull(settings);
         var quarters = Math.Ceiling((double)form.HoursAt20C * Warmth.Stretch(bench, settings.DissolvingQ10) * 4 - 1e-9);
         return mixed.AddMinutes(15 * quarters);
     }

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Core.Keeping;
 
 /// <summary>What a shop's drying tests say of how long each class of jars keeps.</summary>
@@ -31,9 +28,6 @@ public sealed class LearnedLives
     /// <param name="warmth">How warmth acts; the usual where nothing is said.</param>
     public LearnedLives(IReadOnlyDictionary<LifeClass, ClassTests> tests, CatalogTable<KeepingClass> kinds, LearningSettings settings, KeepingSettings? warmth = null)
     {
-        ArgumentNullException.ThrowIfNull(tests);
-        ArgumentNullException.ThrowIfNull(kinds);
-        ArgumentNullException.ThrowIfNull(settings);
         this.tests = tests;
         this.kinds = kinds;
         this.settings = settings;
@@ -69,11 +63,8 @@ public sealed class LearnedLives
     }
 
     /// <summary>The months on a shelf that the shop's tests say, rounded down to a hundredth; null where they say nothing.</summary>
-    public double? MonthsOn(KeepingClass kind, string solvent, Temperature shelf)
-    {
-        ArgumentNullException.ThrowIfNull(kind);
-        return SaysMore ? Math.Floor(100 * Of(new(kind.Id, solvent), shelf).Months) / 100 : null;
-    }
+    public double? MonthsOn(KeepingClass kind, string solvent, Temperature shelf) =>
+        SaysMore ? Math.Floor(100 * Of(new(kind.Id, solvent), shelf).Months) / 100 : null;
 
     /// <summary>On what an estimate for a class stands; null where no jar was ever tested.</summary>
     public KeepingBasis? Basis(LifeClass wanted) => tests.Count == 0 ? null : new(tests.GetValueOrDefault(wanted)?.Tests ?? 0, Related(wanted));
@@ -83,7 +74,6 @@ public sealed class LearnedLives
     /// <param name="stillGood">Shares between 0 and 1.</param>
     public IReadOnlyList<LifeBandPoint> Band(LifeClass wanted, IEnumerable<double> stillGood)
     {
-        ArgumentNullException.ThrowIfNull(stillGood);
         var (months, learned) = (Base(wanted), Learned(On(Said(wanted), 0)));
         return [.. stillGood.Select(share =>
         {
@@ -160,4 +150,65 @@ public sealed class LearnedLives
     /// <param name="Weight">What it counts.</param>
     /// <param name="Belief">What is said.</param>
     private readonly record struct Part(double Shape, int Pace, double Weight, Belief Belief);
+}
+
+/// <summary>What the tested jars of one class showed.</summary>
+/// <param name="Lives">One for each jar, ages brought to 20 °C by the middle pace of ageing.</param>
+/// <param name="Tests">How many tests that were.</param>
+public sealed record ClassTests(IReadOnlyList<LifeObservation> Lives, int Tests)
+{
+    /// <summary>The same lives with their ages brought to 20 °C by each of the paces that are thought possible; null where all stood at 20 °C.</summary>
+    public IReadOnlyList<IReadOnlyList<LifeObservation>>? AtPaces { get; init; }
+
+    /// <summary>The lives at one of the paces.</summary>
+    internal IReadOnlyList<LifeObservation> At(int pace) => AtPaces?[pace] ?? Lives;
+
+    /// <summary>What tested jars of one class showed.</summary>
+    /// <param name="jars">The jars, each with at least one test that says something.</param>
+    /// <param name="settings">The paces.</param>
+    public static ClassTests Of(IReadOnlyCollection<TestedJar> jars, KeepingSettings settings)
+    {
+        IReadOnlyList<LifeObservation>[] paces = [.. settings.Paces.Select((_, pace) => (LifeObservation[])[.. jars.Select(j => DryingTests.Life(j.At(pace))!.Value)])];
+        return new(paces[settings.MiddlePace], jars.Sum(j => j.Tests.Count)) { AtPaces = paces.All(p => p.SequenceEqual(paces[0])) ? null : paces };
+    }
+}
+
+/// <summary>When so many jars of a class will still be good.</summary>
+/// <param name="StillGood">The share, between 0 and 1.</param>
+/// <param name="Low">Nine times of ten the true age is between this</param>
+/// <param name="High">and this, in months as at 20 °C.</param>
+public readonly record struct LifeBandPoint(double StillGood, double Low, double High);
+
+/// <summary>How long jars of a class keep on a shelf, at 20 °C unless another was asked for, as far as is known.</summary>
+/// <param name="Class">The class.</param>
+/// <param name="BaseMonths">The months from published claims, brought to the shelf.</param>
+/// <param name="Months">The months after the shop's tests: as many jars as wanted still dry hard then.</param>
+/// <param name="Low">Nine times of ten the true figure is between this</param>
+/// <param name="High">and this, in months.</param>
+/// <param name="Lives">What the class's own jars showed, ages in days as at 20 °C.</param>
+/// <param name="Related">How many tested jars of other classes it leans on.</param>
+public sealed record LifeEstimate(
+    LifeClass Class, double BaseMonths, double Months, double Low, double High, IReadOnlyList<LifeObservation> Lives, int Related)
+{
+    /// <summary>How many drying tests of the class's own jars it stands on.</summary>
+    public int Tests { get; init; }
+
+    /// <summary>How close together the lives end, as the shape of the Weibull distribution: the mean of what is thought possible now.</summary>
+    public double Shape { get; init; } = LearningSettings.Shape;
+
+    /// <summary>How the lifetimes scatter around the estimate, in months.</summary>
+    /// <param name="stillGood">The share that <see cref="Months"/> is meant for.</param>
+    public Weibull Curve(double stillGood) => Weibull.Through(Shape, Months, stillGood);
+}
+
+/// <summary>What is known of one lifetime.</summary>
+/// <param name="After">It ended later than this age, 0 or more.</param>
+/// <param name="Until">It ended, or is expected to end, by this age; null while nothing says so. The same as <paramref name="After"/> where the moment was seen.</param>
+public readonly record struct LifeObservation(double After, double? Until)
+{
+    /// <summary>True when nobody saw it end: drops dried hard but slowly, so that it is expected to.</summary>
+    public bool Expected { get; init; }
+
+    /// <summary>True when it ended.</summary>
+    public bool Ended => Until is not null && !Expected;
 }

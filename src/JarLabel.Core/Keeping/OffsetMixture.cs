@@ -20,7 +20,7 @@ internal sealed class OffsetMixture
     internal double Quantile(double share)
     {
         var (low, high) = (grid.Offsets[0] - grid.Step + parts.Min(p => p.Shift), grid.Offsets[^1] + grid.Step + parts.Max(p => p.Shift));
-        return Halving.Find(low, high, place => parts.Sum(p => p.Weight * Below(p.Below, place - p.Shift)) < share);
+        return Bisection.Find(low, high, place => parts.Sum(p => p.Weight * Below(p.Below, place - p.Shift)) < share);
     }
 
     private double Below(double[] gathered, double offset)

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Core.Keeping;
 
 /// <summary>A jar's life, read for what its drying tests say of its class.</summary>
@@ -23,10 +20,6 @@ public sealed record TestedJar(LifeClass Class, IReadOnlyList<DryingTest> Tests)
     /// <param name="settings">How warmth acts.</param>
     public static TestedJar? Of(JarLife life, ShopCatalog catalog, Func<string, WarmthHistory> shelf, KeepingSettings settings)
     {
-        ArgumentNullException.ThrowIfNull(life);
-        ArgumentNullException.ThrowIfNull(catalog);
-        ArgumentNullException.ThrowIfNull(shelf);
-        ArgumentNullException.ThrowIfNull(settings);
         if (life.Standing is not [.., Mixed mixed] || life.Standing.OfType<Thickened>().Any() || ClassOf(life.Jar.Held, catalog) is not { } known)
         {
             return null;
@@ -39,8 +32,6 @@ public sealed record TestedJar(LifeClass Class, IReadOnlyList<DryingTest> Tests)
     /// <summary>The one class of a liquid; null where there are several, or its grade is no longer in the catalog.</summary>
     public static LifeClass? ClassOf(Contents contents, ShopCatalog catalog)
     {
-        ArgumentNullException.ThrowIfNull(contents);
-        ArgumentNullException.ThrowIfNull(catalog);
         var kinds = contents.Resins.Select(r => catalog.Grades.Find(r.Grade)?.Keeping).Distinct().ToArray();
         return kinds is [{ } kind] && contents.Solvents is [{ } solvent] && catalog.Keeping.Find(kind) is not null ? new LifeClass(kind, solvent.Solvent) : null;
     }
@@ -62,4 +53,19 @@ public sealed record TestedJar(LifeClass Class, IReadOnlyList<DryingTest> Tests)
 
         return aged + shelf(where).AgedDays(since, at, q10);
     }
+}
+
+/// <summary>One drying test of a jar.</summary>
+/// <param name="Age">The jar's age then, in days as at 20 °C.</param>
+/// <param name="Dried">How the drops dried.</param>
+public readonly record struct DryingTest(double Age, Drying Dried)
+{
+    /// <summary>A test of which only is known whether the drops dried hard.</summary>
+    public DryingTest(double age, bool passed)
+        : this(age, passed ? Drying.Hard : Drying.Soft)
+    {
+    }
+
+    /// <summary>True when the drops dried hard.</summary>
+    public bool Passed => Dried != Drying.Soft;
 }

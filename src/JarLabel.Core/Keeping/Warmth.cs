@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Keeping;
 
 /// <summary>How warmth changes the pace of ageing and dissolving, compared with 20 °C.</summary>
@@ -15,11 +13,8 @@ public static class Warmth
 
     /// <summary>How many times as long a jar is taken to keep as at 20 °C, before any test: no longer on a cool shelf than the convention says, shorter on a
     /// warm one.</summary>
-    public static double Keeping(Temperature temperature, KeepingSettings settings)
-    {
-        ArgumentNullException.ThrowIfNull(settings);
-        return Stretch(temperature, TensAbove(temperature) > 0 ? settings.WarmingQ10 : settings.CoolingQ10);
-    }
+    public static double Keeping(Temperature temperature, KeepingSettings settings) =>
+        Stretch(temperature, TensAbove(temperature) > 0 ? settings.WarmingQ10 : settings.CoolingQ10);
 
     /// <summary>How many times 10 °C it is warmer than 20 °C. Held between 5 °C and 35 °C, because beyond that the rule says nothing.</summary>
     internal static double TensAbove(Temperature temperature) => (Math.Clamp(temperature.DegreesCelsius, ColdestCelsius, WarmestCelsius) - ReferenceCelsius) / 10;

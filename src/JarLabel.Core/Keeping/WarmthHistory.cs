@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Keeping;
 
 /// <summary>How warm a place is, and was before.</summary>
@@ -33,3 +31,8 @@ public sealed record WarmthHistory(Temperature Now, IReadOnlyList<EarlierWarmth>
 
     private static double Days(DateTime from, DateTime to) => Math.Max(0, (to - from).TotalDays);
 }
+
+/// <summary>How warm a place was before it was made warmer or cooler.</summary>
+/// <param name="Until">The first day on which it was so no longer.</param>
+/// <param name="Temperature">How warm it was.</param>
+public sealed record EarlierWarmth(DateOnly Until, Temperature Temperature);

@@ -12,7 +12,6 @@ public static class WeibullFit
     /// <summary>The likeliest distribution; null when fewer than two lives of different length ended, because then there is none.</summary>
     public static Weibull? Of(IReadOnlyList<LifeObservation> lives)
     {
-        ArgumentNullException.ThrowIfNull(lives);
         if (lives.Where(l => l.Ended).Distinct().Count() < 2)
         {
             return null;

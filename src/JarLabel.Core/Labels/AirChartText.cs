@@ -1,17 +1,14 @@
-using System.Globalization;
-using JarLabel.Core.Air;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The words of the chart of a room's air.</summary>
 /// <param name="Title">What dries where.</param>
 /// <param name="Peak">The most in the air, against both limits.</param>
-/// <param name="Upright">Names the upright axis.</param>
+/// <param name="ExifOrientation">Names the upright axis.</param>
 /// <param name="Across">Names the axis of time.</param>
 /// <param name="Limits">The lines drawn in, the lowest first.</param>
 /// <param name="Notes">Short lines under the chart.</param>
 public sealed record AirChartText(
-    string Title, string Peak, string Upright, string Across, IReadOnlyList<AirChartLimit> Limits, IReadOnlyList<string> Notes)
+    string Title, string Peak, string ExifOrientation, string Across, IReadOnlyList<AirChartLimit> Limits, IReadOnlyList<string> Notes)
 {
     private static readonly (double Fraction, string Name)[] OfLel = [(0.10, "10 % of LEL"), (0.25, "25 % of LEL"), (1, "LEL, it can burn")];
 
@@ -20,7 +17,6 @@ public sealed record AirChartText(
     /// <param name="metric">Metric amounts first.</param>
     public static AirChartText For(AirAssessment air, bool metric)
     {
-        ArgumentNullException.ThrowIfNull(air);
         var question = air.Question;
         var room = metric ? Say($"{question.Room.CubicMeters:0.#} m³") : Say($"{question.Room.CubicFeet:0} cu ft");
         var pace = question.Over is { } over ? $"over {AirWords.Time(over)}" : "all at once";
@@ -80,3 +76,9 @@ public sealed record AirChartText(
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }
+
+/// <summary>A line across the chart of a room's air.</summary>
+/// <param name="Ppm">Where it lies, ppm by volume, more than 0.</param>
+/// <param name="Words">What stands beside it.</param>
+/// <param name="Health">True for the exposure limit, false for fractions of the lower explosive limit.</param>
+public sealed record AirChartLimit(double Ppm, string Words, bool Health);

@@ -1,7 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Air;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>How figures about air are written: no finer than the sums are good for.</summary>
@@ -29,7 +25,6 @@ public static class AirWords
     /// <summary>That the air can burn, or comes nearer to it than fire rules work with; null below that.</summary>
     public static string? Fire(AirAssessment air)
     {
-        ArgumentNullException.ThrowIfNull(air);
         var share = Say($"{100 * air.FractionOfLel:0.#} %");
         var closed = air.Question.ChangesPerHour > 0 ? "" : ", the room closed";
         return air switch
@@ -41,16 +36,12 @@ public static class AirWords
     }
 
     /// <summary>Between which shares of vapour the air can burn.</summary>
-    public static string Burns(AirAssessment air)
-    {
-        ArgumentNullException.ThrowIfNull(air);
-        return Say($"{air.LowerExplosivePercent:0.#} to {air.UpperExplosivePercent:0.#} % of vapour in the air");
-    }
+    public static string Burns(AirAssessment air) =>
+        Say($"{air.LowerExplosivePercent:0.#} to {air.UpperExplosivePercent:0.#} % of vapour in the air");
 
     /// <summary>The same in a word or two, to stand behind the figure; empty below that.</summary>
     public static string FireMark(AirAssessment air)
     {
-        ArgumentNullException.ThrowIfNull(air);
         return air switch
         {
             { CanBurn: true } => ": CAN BURN",
@@ -62,7 +53,6 @@ public static class AirWords
     /// <summary>Which limit asks for more fresh air, in one sentence that a maker can act on.</summary>
     public static string Governs(AirAssessment air)
     {
-        ArgumentNullException.ThrowIfNull(air);
         return air switch
         {
             { AirForLimit: null } => "No exposure limit is known for this vapour, so health cannot be judged: fire is what is left to go by.",
@@ -73,23 +63,16 @@ public static class AirWords
     }
 
     /// <summary>The exposure limits the air is held against, the lowest of those listed for each vapour, such as <c>ethanol: OSHA PEL, 1000 ppm</c>.</summary>
-    public static IReadOnlyList<string> Limits(AirAssessment air)
-    {
-        ArgumentNullException.ThrowIfNull(air);
-        return [.. air.Parts.Where(p => p.Limit is not null).Select(p => Say($"{p.Substance.Name}: {p.Limit!.Name}, {p.Limit.Ppm:0.###} ppm"))];
-    }
+    public static IReadOnlyList<string> Limits(AirAssessment air) =>
+        [.. air.Parts.Where(p => p.Limit is not null).Select(p => Say($"{p.Substance.Name}: {p.Limit!.Name}, {p.Limit.Ppm:0.###} ppm"))];
 
     /// <summary>Whose limits they are, each once, where there is room for no more.</summary>
-    public static string LimitNames(AirAssessment air)
-    {
-        ArgumentNullException.ThrowIfNull(air);
-        return string.Join(", ", air.Parts.Select(p => p.Limit?.Name).OfType<string>().Distinct());
-    }
+    public static string LimitNames(AirAssessment air) =>
+        string.Join(", ", air.Parts.Select(p => p.Limit?.Name).OfType<string>().Distinct());
 
     /// <summary>What half a square metre of open window does for this room, with the careful wind of <see cref="Draught"/>.</summary>
     public static string Window(AirAssessment air)
     {
-        ArgumentNullException.ThrowIfNull(air);
         var draught = Draught.ThroughSmallWindow;
         var wanted = Wanted(air);
         var changes = Say($"{Draught.ChangesPerHour(draught, air.Question.Room):0.#}");
@@ -100,7 +83,6 @@ public static class AirWords
     /// <summary>What a fan has to move.</summary>
     public static string Fan(AirAssessment air)
     {
-        ArgumentNullException.ThrowIfNull(air);
         return $"must really move {Flow(Wanted(air))} outdoors, with a way in across the room; one that cannot spark";
     }
 

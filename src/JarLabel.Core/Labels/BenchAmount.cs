@@ -1,6 +1,3 @@
-using System.Globalization;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>Amounts as they are shown, rounded once, to what a bench can weigh or pour:

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>What a calibration page says: what to measure, and what to type then.</summary>

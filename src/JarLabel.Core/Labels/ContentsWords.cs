@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>What is in a jar, in words and percent by weight.</summary>
@@ -25,8 +20,6 @@ public static class ContentsWords
     /// <summary><c>Ethanol 92 %, water 8 % by weight</c>; where nobody knows, so it says, with the most methanol it may hold.</summary>
     public static string Of(Solvent solvent, HazardAssessment hazards)
     {
-        ArgumentNullException.ThrowIfNull(solvent);
-        ArgumentNullException.ThrowIfNull(hazards);
         return solvent.CompositionKnown ? Capital.Of($"{(solvent.Compositions is [var known] ? Hundred(known) : Ingredients(solvent.Compositions))} by weight")
             : hazards.MethanolPercent > 0 ? $"Composition unknown; taken as {Percent(hazards.MethanolPercent)} methanol by weight"
             : "Composition unknown";

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>So many of something.</summary>

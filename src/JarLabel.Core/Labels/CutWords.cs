@@ -1,5 +1,3 @@
-using JarLabel.Core.Quantities;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>A cut in words.</summary>

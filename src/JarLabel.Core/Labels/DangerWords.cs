@@ -1,5 +1,3 @@
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>What a jar and a bottle say of danger in the same words: signal word, dangers in a few words, poison, whom to call, lid.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>Dates that nobody can misread: the month in letters and always the year.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>A drying test in words.</summary>
@@ -10,7 +6,6 @@ public static class DryingWords
     /// <summary><c>test passed, slow but hard, 1.8 times as long as fresh: tack-free after 45 min (fresh 25); 21 °C, 55 % damp; glass, 1 coat</c>.</summary>
     public static string Of(Tested test)
     {
-        ArgumentNullException.ThrowIfNull(test);
         string?[] said = [$"test {(test.Passed ? "passed" : "failed")}", Verdict(test.HowDried), Number(test.DryMinutes, m => $"dry after {m} min"), .. test.Readings is { } read ? Read(read) : []];
         return string.Join(", ", said.OfType<string>());
     }
@@ -24,11 +19,7 @@ public static class DryingWords
     };
 
     /// <summary><c>passed</c>, <c>passed slowly</c> or <c>failed</c>, for a list.</summary>
-    public static string InList(TestResult test)
-    {
-        ArgumentNullException.ThrowIfNull(test);
-        return !test.Passed ? "failed" : test.Slow ? "passed slowly" : "passed";
-    }
+    public static string InList(TestResult test) => !test.Passed ? "failed" : test.Slow ? "passed slowly" : "passed";
 
     private static IEnumerable<string?> Read(DropReadings read) =>
     [

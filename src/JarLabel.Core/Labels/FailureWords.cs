@@ -1,5 +1,3 @@
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>What stands where the use-by would, once a drying test of the jar has failed.</summary>
@@ -14,7 +12,6 @@ public static class FailureWords
     /// <summary>Words and what they say, for a list: from when to test and until when to use it, or that the jar has no such days.</summary>
     public static IEnumerable<(string Word, string? Says)> Rows(Jar jar)
     {
-        ArgumentNullException.ThrowIfNull(jar);
         return jar.FailedOn is { } failed
             ? [(Failed, $"{DateWords.Of(failed)}; do not use it as a finish")]
             : [("test from", DateWords.Estimate(jar.Dates.TestFrom)), ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass")];

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>First aid in whole sentences, the gravest first. That the center is called at once, that one rinses for 15 minutes and whom to call
@@ -10,11 +7,8 @@ public static class FirstAidWords
     /// <summary>For one liquid.</summary>
     /// <param name="hazards">What it is.</param>
     /// <param name="poisonCenter">The shop's own number to call; null for that of the rules' region.</param>
-    public static IReadOnlyList<string> Of(HazardAssessment hazards, string? poisonCenter)
-    {
-        ArgumentNullException.ThrowIfNull(hazards);
-        return Of(hazards.MethanolCounts || !hazards.CompositionKnown, hazards.Rules, poisonCenter);
-    }
+    public static IReadOnlyList<string> Of(HazardAssessment hazards, string? poisonCenter) =>
+        Of(hazards.MethanolCounts || !hazards.CompositionKnown, hazards.Rules, poisonCenter);
 
     internal static IReadOnlyList<string> Of(bool methanol, RuleSet rules, string? poisonCenter)
     {

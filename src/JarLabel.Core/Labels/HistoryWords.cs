@@ -1,6 +1,3 @@
-using JarLabel.Core.Jars;
-using JarLabel.Core.Supplies;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>One event in words, for a card or a screen.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
 using JarLabel.Core.Reminders;
 
 namespace JarLabel.Core.Labels;
@@ -21,7 +18,6 @@ public static class JarReminders
     /// <param name="failed">True when its last drying test failed.</param>
     public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now, bool failed = false)
     {
-        ArgumentNullException.ThrowIfNull(dates);
         var name = jar is { } known ? $"jar {known}" : "the new jar";
         var day = DateOnly.FromDateTime(now);
         if (dates.Ready > now)

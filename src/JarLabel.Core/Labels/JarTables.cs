@@ -1,7 +1,3 @@
-using JarLabel.Core.Jars;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The tables of a jar's label and card.</summary>

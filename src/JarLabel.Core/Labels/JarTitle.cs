@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>A jar in one line.</summary>
@@ -9,8 +6,6 @@ public static class JarTitle
     /// <summary><c>1½ lb cut garnet in ethanol 95 %</c>.</summary>
     public static string Of(Jar jar, ShopCatalog catalog)
     {
-        ArgumentNullException.ThrowIfNull(jar);
-        ArgumentNullException.ThrowIfNull(catalog);
         var cut = jar.Contents.Cut is { } known ? CutWords.Of(known) : "empty";
         return $"{cut}, {GradeWords.Of(jar.Held, catalog)} in {GradeWords.Solvents(jar.Held, catalog)}";
     }

@@ -1,8 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>What the code on a label says: with a base address the upper-case address of the jar's page, which is the shortest code;
@@ -15,7 +10,6 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
     /// <summary>The payload for a label.</summary>
     public static string Write(LabelFacts facts)
     {
-        ArgumentNullException.ThrowIfNull(facts);
         var name = string.Create(CultureInfo.InvariantCulture, $"{facts.Jar.Number}.{facts.Jar.Revision}");
         return facts.BaseUrl is { } address ? $"{address.TrimEnd('/')}/J/{name}".ToUpperInvariant() : Sentences(facts, name);
     }
@@ -23,7 +17,6 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
     /// <summary>The jar and revision in a scanned or typed payload, in capitals or not; null when it is no code of ours.</summary>
     public static LabelCode? Read(string payload)
     {
-        ArgumentNullException.ThrowIfNull(payload);
         var match = Ending().Match(payload.Trim());
         return match.Success
             && JarNumber.Read(match.Groups["jar"].Value, "").TryGet(out var jar, out _)
@@ -36,7 +29,6 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
     /// another.</summary>
     public bool IsShort(string typed)
     {
-        ArgumentNullException.ThrowIfNull(typed);
         return string.Equals(typed.Trim(), string.Create(CultureInfo.InvariantCulture, $"JAR {Jar}.{Revision}"), StringComparison.OrdinalIgnoreCase);
     }
 

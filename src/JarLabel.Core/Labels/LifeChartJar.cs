@@ -1,6 +1,3 @@
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>A tested jar on the chart of its kind.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The words of the chart of how long one kind of jar keeps.</summary>
@@ -13,7 +9,7 @@ namespace JarLabel.Core.Labels;
 public sealed record LifeChartText(string Title, string Answer, string Basis, string Jars, IReadOnlyList<string> Notes)
 {
     /// <summary>Names the upright axis.</summary>
-    public const string Upright = "jars that still dry hard";
+    public const string ExifOrientation = "jars that still dry hard";
 
     /// <summary>Names the axis of age.</summary>
     public const string Across = "age in months, as at 20 °C";
@@ -28,8 +24,6 @@ public sealed record LifeChartText(string Title, string Answer, string Basis, st
     /// <param name="catalog">Names.</param>
     public static LifeChartText For(LifeEstimate life, double stillGood, int shown, ShopCatalog catalog)
     {
-        ArgumentNullException.ThrowIfNull(life);
-        ArgumentNullException.ThrowIfNull(catalog);
         var tested = life.Lives.Count;
         return new(
             $"{Capital.Of(life.Class.Keeping)} shellac in {catalog.Solvents.Find(life.Class.Solvent)?.ShortName ?? life.Class.Solvent}",

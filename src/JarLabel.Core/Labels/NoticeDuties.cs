@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>What to do beside a solvent shelf, and when something goes wrong: one word and its sentences each. Common practice, except

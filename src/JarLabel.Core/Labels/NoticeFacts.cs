@@ -1,7 +1,3 @@
-using JarLabel.Core.Air;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>All that the notice for a solvent shelf is made from.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The storage limits of a region, each with the rule it comes from, the smallest first, under a line that says where they do not hold: the

@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Air;
-using JarLabel.Core.Hazards;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The figures of a shelf notice.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core.Supplies;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>How a pinch of flakes dissolved, in words.</summary>
@@ -17,16 +15,11 @@ public static class PinchWords
     };
 
     /// <summary><c>cloudy, 3 May 2026</c>.</summary>
-    public static string Of(PinchTest test)
-    {
-        ArgumentNullException.ThrowIfNull(test);
-        return $"{Of(test.Pinch)}, {DateWords.Of(test.Day)}";
-    }
+    public static string Of(PinchTest test) => $"{Of(test.Pinch)}, {DateWords.Of(test.Day)}";
 
     /// <summary>The same with what follows from it, for a screen.</summary>
     public static string WithAdvice(PinchTest test)
     {
-        ArgumentNullException.ThrowIfNull(test);
         return Of(test) + (test.Pinch switch
         {
             Pinch.Gel => $": {Unfit}",

@@ -1,9 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Air;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Planning;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>Everything that is printed on the sheet that goes to the bench with a job.</summary>
@@ -39,9 +33,6 @@ public sealed record PlanSheetText(
     public static PlanSheetText For(
         string? shop, JobPlan plan, IReadOnlyList<PlanStep> steps, Grade grade, Solvent solvent, AirAssessment air, Volume room, DateTime now, bool metric)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(grade);
-        ArgumentNullException.ThrowIfNull(solvent);
         return new(
             $"{Capital.Of(grade.Name)} in {solvent.ShortName}",
             $"{(shop is null ? "" : shop + ", ")}{DateWords.Of(DateOnly.FromDateTime(now))}: {PlanWords.Liquid(plan, metric)}. Low confidence: coats and waste differ much.",

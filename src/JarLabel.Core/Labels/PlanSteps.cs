@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Planning;
-using JarLabel.Core.Supplies;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>A plan as things to do in order, with the commands that record them and print their labels.</summary>
@@ -20,7 +15,6 @@ public static class PlanSteps
     public static IReadOnlyList<PlanStep> Of(
         JobPlan plan, string grade, string solvent, IReadOnlyList<Bag> bags, IReadOnlyList<Bottle> bottles, DateTime ready, DateTime now, bool metric)
     {
-        ArgumentNullException.ThrowIfNull(plan);
         return
         [
             .. plan.FlakesMissing > Mass.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.FlakesMissing, metric)} of {grade} flakes: the bags on record do not hold enough")] : Array.Empty<PlanStep>(),

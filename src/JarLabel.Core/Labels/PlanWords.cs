@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Air;
-using JarLabel.Core.Planning;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>What a plan comes to, in rows.</summary>
@@ -12,18 +7,12 @@ public static class PlanWords
     public static IReadOnlyList<string> LineHeads { get; } = ["line", "way", " cut", " coats", " on the wood", " with waste", " dry film a coat"];
 
     /// <summary><c>1.51 L of liquid</c> for the whole job.</summary>
-    public static string Liquid(JobPlan plan, bool metric)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        return $"{BenchAmount.Both(Volume.FromMilliliters(plan.Lines.Sum(l => l.Needed.Milliliters)), metric)} of liquid";
-    }
+    public static string Liquid(JobPlan plan, bool metric) =>
+        $"{BenchAmount.Both(Volume.FromMilliliters(plan.Lines.Sum(l => l.Needed.Milliliters)), metric)} of liquid";
 
     /// <summary>A row for each line of the job.</summary>
-    public static IReadOnlyList<string[]> Lines(JobPlan plan, bool metric)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        return [.. plan.Lines.Select((line, place) => Row(line, place, metric))];
-    }
+    public static IReadOnlyList<string[]> Lines(JobPlan plan, bool metric) =>
+        [.. plan.Lines.Select((line, place) => Row(line, place, metric))];
 
     /// <summary>What it takes, what of that is there, and what it does to the air.</summary>
     /// <param name="plan">The plan.</param>
@@ -32,8 +21,6 @@ public static class PlanWords
     /// <param name="metric">Metric amounts first.</param>
     public static IReadOnlyList<(string Label, string? Words)> Takes(JobPlan plan, AirAssessment air, Volume room, bool metric)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(air);
         return
         [
             ("flakes", $"{BenchAmount.Both(plan.Flakes, metric)}; in bags {BenchAmount.Both(plan.FlakesAtHand, metric)}{Missing(plan.FlakesMissing > Mass.Zero, BenchAmount.Both(plan.FlakesMissing, metric))}"),

@@ -1,9 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Mixing;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The rows that tell how to mix a batch, in the order of the hands.</summary>
@@ -12,8 +6,6 @@ public static class RecipeRows
     /// <summary>Pour first, then add, makes.</summary>
     public static IEnumerable<(string Name, string? Value)> Of(Recipe recipe, Solvent solvent, string flakes, bool metric)
     {
-        ArgumentNullException.ThrowIfNull(recipe);
-        ArgumentNullException.ThrowIfNull(solvent);
         return
         [
             ("pour first", Poured(recipe.Pour, recipe.PourWeight, solvent, metric)),
@@ -25,8 +17,6 @@ public static class RecipeRows
     /// <summary>The batch that a jar's contents amount to, part by part: a blend has flakes or solvents of several kinds.</summary>
     public static IEnumerable<(string Name, string? Value)> Of(Contents held, ShopCatalog catalog, bool metric)
     {
-        ArgumentNullException.ThrowIfNull(held);
-        ArgumentNullException.ThrowIfNull(catalog);
         return held.Recipe is { } recipe
             ?
             [

@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Jars;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>One jar on the drawing of the shelves: its words and its days.</summary>
@@ -23,8 +18,6 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
     /// <param name="metric">Metric amounts first.</param>
     public static ShelfChartRow Of(Jar jar, IEnumerable<TestResult> tests, ShopCatalog catalog, DateTime now, bool metric)
     {
-        ArgumentNullException.ThrowIfNull(jar);
-        ArgumentNullException.ThrowIfNull(catalog);
         var dates = jar.Learned is { } learned ? jar.Dates.Shortest(learned) : jar.Dates;
         var state = jar.StateAt(now);
         var days = new ShelfChartDays(jar.MixedAt, dates.Ready, dates.TestFrom, dates.UseBy, [.. tests.OrderBy(t => t.Day)]);
@@ -51,4 +44,30 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
         ({ Test: { } test }, _) => $"{DryingWords.InList(test)} {DateWords.Of(test.Day)}",
         _ => $"test from {DateWords.Of(testFrom)}",
     };
+}
+
+/// <summary>How a jar stands, in a word or two, as pages and drawings say it beside a shape.</summary>
+public static class JarStateWords
+{
+    /// <summary><c>test first</c>.</summary>
+    public static string Of(JarState state) => state switch
+    {
+        JarState.Dissolving => "still dissolving",
+        JarState.Good => "good",
+        JarState.Test => "test first",
+        JarState.Past => "past",
+        _ => "gone",
+    };
+}
+
+/// <summary>The days of a jar's life, as they are drawn.</summary>
+/// <param name="Mixed">When it was mixed.</param>
+/// <param name="Ready">When the flakes should be dissolved.</param>
+/// <param name="TestFrom">From this day a drop is tried before use.</param>
+/// <param name="UseBy">Expected to dry hard until this day.</param>
+/// <param name="Tests">Its tests, the oldest first.</param>
+public sealed record ShelfChartDays(DateTime Mixed, DateTime Ready, DateOnly TestFrom, DateOnly UseBy, IReadOnlyList<TestResult> Tests)
+{
+    /// <summary>The day it stopped drying hard as far as is known: the last test, where that failed; else the use-by.</summary>
+    public DateOnly Ends => Tests is [.., { Passed: false } last] && last.Day < UseBy ? last.Day : UseBy;
 }

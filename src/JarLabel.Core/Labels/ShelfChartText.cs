@@ -1,7 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Jars;
-using UnitsNet;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>Everything that is printed on the drawing of the shelves.</summary>
@@ -31,7 +27,6 @@ public sealed record ShelfChartText(
     public static ShelfChartText For(
         string? shop, string? shelf, IReadOnlyList<ShelfChartRow> rows, long standing, bool due, Volume liquid, DateTime now, bool metric)
     {
-        ArgumentNullException.ThrowIfNull(rows);
         var where = shelf is null ? "all shelves" : $"shelf {shelf}";
         return new(
             shop is null ? $"Shellac on {where}" : $"{shop}: shellac on {where}",

@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The words of the notice that hangs over a solvent shelf. What stands large is read from across the room; the rest is for
@@ -10,11 +8,8 @@ public static class ShelfNotice
     internal const string Closing = "The local fire code, the alcohol's own label and data sheet, and licensed practice come first.";
 
     /// <summary>Everything that may be printed on it.</summary>
-    public static LabelText For(NoticeFacts facts)
-    {
-        ArgumentNullException.ThrowIfNull(facts);
-        return new LabelText(Words(facts), Lists(facts), Tables(facts), Warnings(facts), null, null);
-    }
+    public static LabelText For(NoticeFacts facts) =>
+        new LabelText(Words(facts), Lists(facts), Tables(facts), Warnings(facts), null, null);
 
     private static Dictionary<string, IReadOnlyList<string>> Words(NoticeFacts facts)
     {

@@ -1,5 +1,3 @@
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The dangers in a few plain words, for a label without room for the statements: what 29 CFR 1910.1200(f)(6)(ii) calls general information on

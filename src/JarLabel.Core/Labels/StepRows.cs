@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>What the hands do, or did, in a step.</summary>
@@ -9,8 +6,6 @@ public static class StepRows
     /// <summary>What to add, or what was done.</summary>
     public static IEnumerable<(string Name, string? Value)> Of(JarEvent step, ShopCatalog catalog, bool metric)
     {
-        ArgumentNullException.ThrowIfNull(step);
-        ArgumentNullException.ThrowIfNull(catalog);
         return step switch
         {
             Thinned { Added: var a } => [("add", $"{BenchAmount.Both(a.Poured, metric)} of {catalog.SolventOf(a.Solvent).ShortName}, or weigh {BenchAmount.Both(a.Weight, metric)}")],

@@ -1,7 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-using JarLabel.Core.Supplies;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>What the code on a bag or bottle says: a few short sentences that any phone shows with no network, in the 45 signs of a code's
@@ -13,7 +9,6 @@ public sealed partial record SupplyCode(SupplyKind Kind, SupplyNumber Number)
     /// <summary>The bag or bottle in a scanned or typed payload, in capitals or not; null when it is no such code.</summary>
     public static SupplyCode? Read(string payload)
     {
-        ArgumentNullException.ThrowIfNull(payload);
         if (Ending().Match(payload.Trim()) is not { Success: true } match)
         {
             return null;
@@ -25,11 +20,7 @@ public sealed partial record SupplyCode(SupplyKind Kind, SupplyNumber Number)
     }
 
     /// <summary>True when what was typed is no more than the end of a code, <c>BAG 12-9</c>, which does not tell one shop from another.</summary>
-    public bool IsShort(string typed)
-    {
-        ArgumentNullException.ThrowIfNull(typed);
-        return string.Equals(typed.Trim(), End(Kind, Number), StringComparison.OrdinalIgnoreCase);
-    }
+    public bool IsShort(string typed) => string.Equals(typed.Trim(), End(Kind, Number), StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The payload for a bag.</summary>
     internal static string Of(Bag bag) => string.Create(

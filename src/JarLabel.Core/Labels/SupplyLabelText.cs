@@ -1,7 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Supplies;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The words of the labels for a bag of flakes and a bottle of alcohol.</summary>
@@ -15,8 +11,6 @@ public static class SupplyLabelText
     /// <param name="owner">Shop and contact, most telling first; empty for none.</param>
     public static LabelText For(Bag bag, ShopCatalog catalog, IReadOnlyList<string> owner)
     {
-        ArgumentNullException.ThrowIfNull(bag);
-        ArgumentNullException.ThrowIfNull(catalog);
         var grade = catalog.GradeOf(bag.Grade);
         var words = Common($"bag {bag.Number}", owner, bag.Note);
         words["grade"] = bag.Unfit ? [$"{Capital.Of(PinchWords.Unfit)}: {grade.Name}", Capital.Of(PinchWords.Unfit)] : [Capital.Of(grade.Name) + " flakes", Capital.Of(grade.Name)];
@@ -33,9 +27,6 @@ public static class SupplyLabelText
     /// <param name="poisonCenter">The poison center's number as the shop set it; null for that of the rules' region.</param>
     public static LabelText For(Bottle bottle, HazardAssessment hazards, ShopCatalog catalog, IReadOnlyList<string> owner, string? poisonCenter = null)
     {
-        ArgumentNullException.ThrowIfNull(bottle);
-        ArgumentNullException.ThrowIfNull(hazards);
-        ArgumentNullException.ThrowIfNull(catalog);
         var solvent = catalog.SolventOf(bottle.Solvent);
         var words = Common($"bottle {bottle.Number}", owner, bottle.Note);
         words["title"] = [Capital.Of(solvent.Name), Capital.Of(solvent.ShortName)];

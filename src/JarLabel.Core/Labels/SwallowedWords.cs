@@ -1,5 +1,3 @@
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>The one line of first aid that even a small label has: whom to call at once when it was swallowed, and that it is for methanol. The statement is

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Core.Labels;
 
 /// <summary>Writes a number as a bench says it: a whole number with a fraction as one glyph where that is what it is, decimals otherwise.</summary>

@@ -1,8 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Core.Mixing;
 
 /// <summary>What goes through but should be known before the lid is on.</summary>
@@ -14,8 +9,6 @@ public static class BatchCautions
     /// <summary>Cautions about the liquid itself.</summary>
     public static IReadOnlyList<Problem> OfLiquid(Recipe recipe, Solvent solvent)
     {
-        ArgumentNullException.ThrowIfNull(recipe);
-        ArgumentNullException.ThrowIfNull(solvent);
         return
         [
             .. OfSolvent(solvent),
@@ -26,7 +19,6 @@ public static class BatchCautions
     /// <summary>Cautions about an alcohol, whatever is dissolved in it.</summary>
     public static IReadOnlyList<Problem> OfSolvent(Solvent solvent)
     {
-        ArgumentNullException.ThrowIfNull(solvent);
         return
         [
             .. solvent.CompositionKnown ? Array.Empty<Problem>() : [MixingCautions.UnknownSolvent(solvent)],
@@ -40,8 +32,6 @@ public static class BatchCautions
     /// <summary>Cautions about the jar it stands in and the flakes it is made of.</summary>
     public static IReadOnlyList<Problem> OfJar(Container container, Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly mixed, bool cloudy = false)
     {
-        ArgumentNullException.ThrowIfNull(container);
-        ArgumentNullException.ThrowIfNull(grade);
         return
         [
             .. If(container.Material == ContainerMaterial.Metal, MixingCautions.BareMetal()),
@@ -51,11 +41,8 @@ public static class BatchCautions
     }
 
     /// <summary>Cautions about the flakes themselves on a day.</summary>
-    public static IReadOnlyList<Problem> OfFlakes(Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly day)
-    {
-        ArgumentNullException.ThrowIfNull(grade);
-        return If(FlakeAge.PastDryLife(flakeDate, day, kind), MixingCautions.OldFlakes(grade));
-    }
+    public static IReadOnlyList<Problem> OfFlakes(Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly day) =>
+        If(FlakeAge.PastDryLife(flakeDate, day, kind), MixingCautions.OldFlakes(grade));
 
     /// <summary>Cautions about working with a jar that stands as it does.</summary>
     public static IReadOnlyList<Problem> OfState(JarState state) => state switch

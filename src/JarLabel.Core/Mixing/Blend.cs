@@ -1,6 +1,3 @@
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Mixing;
 
 /// <summary>Several liquids poured together.</summary>
@@ -11,7 +8,6 @@ public sealed record Blend(Volume Makes, PoundCut Cut)
     /// <summary>Flakes and solvents are added up part by part; the cut is one over the other.</summary>
     public static Result<Blend> Solve(IReadOnlyList<(Volume Liquid, PoundCut Cut)> parts)
     {
-        ArgumentNullException.ThrowIfNull(parts);
         if (parts.Count < 2)
         {
             return MixingProblems.NothingToBlend(parts.Count);

@@ -1,6 +1,3 @@
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Mixing;
 
 /// <summary>Whether a batch fits its jar with head space.</summary>
@@ -9,7 +6,6 @@ public static class ContainerFit
     /// <summary>The recipe, or a problem that names the largest batch of this cut that fits.</summary>
     public static Result<Recipe> Check(Recipe recipe, Volume container)
     {
-        ArgumentNullException.ThrowIfNull(recipe);
         var most = RecipeSolver.MostIn(container);
         return Fits(recipe.Makes, most)
             ? recipe
@@ -19,7 +15,6 @@ public static class ContainerFit
     /// <summary>The thinning, or a problem that says what to pour off first or how to split it.</summary>
     public static Result<Thinning> Check(Thinning thinning, Volume container)
     {
-        ArgumentNullException.ThrowIfNull(thinning);
         var most = RecipeSolver.MostIn(container);
         return Fits(thinning.Makes, most)
             ? thinning

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Mixing;
 
 /// <summary>The density of ethanol and water mixed, by the international formula: OIML R 22, the same as the annex to Directive
@@ -62,7 +60,7 @@ public static class EthanolWater
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(percentByVolumeAt20, 0);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(percentByVolumeAt20, 100);
-        return Halving.Find(0, 1, fraction => PercentByVolume(fraction) < percentByVolumeAt20);
+        return Bisection.Find(0, 1, fraction => PercentByVolume(fraction) < percentByVolumeAt20);
     }
 
     /// <summary>Percent by volume at 20 °C of a mass fraction of ethanol.</summary>

@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Quantities;
-
 namespace JarLabel.Core.Mixing;
 
 /// <summary>The words of the cautions about a batch.</summary>

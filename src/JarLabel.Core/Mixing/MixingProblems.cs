@@ -1,9 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Mixing;
 
 /// <summary>What can be wrong with an order for a batch, a thinning, a thickening or a blend.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Mixing;
 
 /// <summary>A batch, solved. Everything follows from the solvent poured, the flakes and the solvent's density at the bench.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Mixing;
 
 /// <summary>Solves a batch from a cut and one amount, or from two amounts.</summary>
@@ -11,16 +8,13 @@ public static class RecipeSolver
     public const double FullestFraction = 0.95;
 
     /// <summary>The recipe, or what is missing from or too much in the order, or too little to be measured.</summary>
-    public static Result<Recipe> Solve(Order order, Density solventDensity)
-    {
-        ArgumentNullException.ThrowIfNull(order);
-        return Amounts(order).Then(a => Measurable.Demand(new Recipe(a.Cut, a.Flakes, a.Pour, solventDensity)));
-    }
+    public static Result<Recipe> Solve(BatchRequest order, Density solventDensity) =>
+        Amounts(order).Then(a => Measurable.Demand(new Recipe(a.Cut, a.Flakes, a.Pour, solventDensity)));
 
     /// <summary>The most liquid that a container may hold.</summary>
     public static Volume MostIn(Volume container) => container * FullestFraction;
 
-    private static Result<(PoundCut Cut, Mass Flakes, Volume Pour)> Amounts(Order order) => order switch
+    private static Result<(PoundCut Cut, Mass Flakes, Volume Pour)> Amounts(BatchRequest order) => order switch
     {
         { Cut: { } cut, Pour: { } pour, Flakes: null, Makes: null, Fill: null } => FromPour(cut, pour),
         { Cut: { } cut, Pour: null, Flakes: { } flakes, Makes: null, Fill: null } => (cut, flakes, cut.PourFor(flakes)),
@@ -38,3 +32,11 @@ public static class RecipeSolver
     private static Result<(PoundCut Cut, Mass Flakes, Volume Pour)> FromBoth(Mass flakes, Volume pour) =>
         PoundCut.Of(flakes, pour) is { } cut ? (cut, flakes, pour) : MixingProblems.NoUsableCut(flakes, pour);
 }
+
+/// <summary>What somebody asks for: a cut and one amount, or two amounts from which the cut follows.</summary>
+/// <param name="Cut">The strength wanted.</param>
+/// <param name="Pour">Solvent to pour.</param>
+/// <param name="Flakes">Flakes to use up.</param>
+/// <param name="Makes">Finished liquid wanted.</param>
+/// <param name="Fill">A container to fill, leaving its head space.</param>
+public sealed record BatchRequest(PoundCut? Cut = null, Volume? Pour = null, Mass? Flakes = null, Volume? Makes = null, Volume? Fill = null);

@@ -1,6 +1,3 @@
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Mixing;
 
 /// <summary>What dissolved shellac does to a volume: one pound of flakes takes up very nearly a tenth of a US gallon.</summary>

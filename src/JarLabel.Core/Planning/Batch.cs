@@ -1,5 +1,3 @@
-using JarLabel.Core.Mixing;
-
 namespace JarLabel.Core.Planning;
 
 /// <summary>A batch to mix for what no jar serves.</summary>

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Planning;
 
 /// <summary>What a job takes, where it comes from, and what has to be mixed and bought.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Planning;
 
 /// <summary>Finds what serves a job: first the jars, soonest use-by first, thinned where they are stronger; then batches.</summary>
@@ -22,7 +18,6 @@ public static class JobPlanner
     public static Result<JobPlan> Solve(
         IReadOnlyList<JobLine> lines, IEnumerable<ShelfJar> jars, Mass flakesAtHand, Volume alcoholAtHand, Density alcohol)
     {
-        ArgumentNullException.ThrowIfNull(lines);
         var left = jars.OrderBy(j => j.UseBy).ThenBy(j => j.Number.Value).Select(j => (Jar: j, Liquid: j.Liquid)).ToArray();
         var serves = lines.SelectMany((line, place) => Serve(line, place, left)).ToArray();
         var missing = lines.Select((line, place) => (line.Cut, Place: place, Liquid: line.Needed - Given(serves, place))).Where(m => m.Liquid >= Least);
@@ -30,7 +25,7 @@ public static class JobPlanner
         foreach (var cut in missing.GroupBy(m => m.Cut))
         {
             var makes = Volume.FromMilliliters(cut.Sum(m => m.Liquid.Milliliters));
-            if (!RecipeSolver.Solve(new Order(cut.Key, Makes: makes), alcohol).TryGet(out var recipe, out var problems))
+            if (!RecipeSolver.Solve(new BatchRequest(cut.Key, Makes: makes), alcohol).TryGet(out var recipe, out var problems))
             {
                 return Result<JobPlan>.Failed(problems);
             }
@@ -70,3 +65,24 @@ public static class JobPlanner
         _ => Thinning.Solve(jar, wanted, Volume.FromMilliliters(1)).Require().PartsPerPart,
     };
 }
+
+/// <summary>What a jar gives to one line of a job.</summary>
+/// <param name="Line">Which line, from 0.</param>
+/// <param name="Jar">The jar.</param>
+/// <param name="Take">Liquid taken from it.</param>
+/// <param name="To">The cut it is thinned to; the jar's own where it is used as it is.</param>
+/// <param name="Add">Alcohol added to what was taken.</param>
+public sealed record JarServes(int Line, ShelfJar Jar, Volume Take, PoundCut To, Volume Add)
+{
+    /// <summary>Liquid for the line.</summary>
+    public Volume Gives => Take + Add;
+}
+
+/// <summary>A jar that might serve a job.</summary>
+/// <param name="Number">Its number.</param>
+/// <param name="Cut">Its cut.</param>
+/// <param name="Liquid">What is in it.</param>
+/// <param name="UseBy">Its estimated use-by.</param>
+/// <param name="TestFirst">True when a few drops on glass come first.</param>
+/// <param name="Ready">From when its flakes are dissolved.</param>
+public sealed record ShelfJar(JarNumber Number, PoundCut Cut, Volume Liquid, DateOnly UseBy, bool TestFirst, DateTime Ready);

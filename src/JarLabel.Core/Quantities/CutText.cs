@@ -1,6 +1,3 @@
-using System.Text.RegularExpressions;
-using UnitsNet;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>Reads a cut: <c>2</c>, <c>2 lb</c>, <c>2-lb</c>, <c>1½</c>, <c>240 g/L</c>, <c>2 oz/pt</c>, or any weight in any volume of
@@ -10,7 +7,6 @@ public static partial class CutText
     /// <summary>A cut from 0.01 to 12 lb; otherwise a problem that says what was read and what is allowed.</summary>
     public static Result<PoundCut> Read(string text, string where)
     {
-        ArgumentNullException.ThrowIfNull(text);
         var written = text.Trim();
         if (SplitRatio(written) is not var (flakes, pour))
         {

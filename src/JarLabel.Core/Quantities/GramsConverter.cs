@@ -1,7 +1,3 @@
-using System.Text.Json;
-using System.Text.Json.Serialization;
-using UnitsNet;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>Keeps a weight in JSON as a bare number of grams; the member's name says the unit.</summary>

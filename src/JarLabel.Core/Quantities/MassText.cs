@@ -1,6 +1,3 @@
-using JarLabel.Core.Labels;
-using UnitsNet;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>Reads a weight: <c>4 oz</c>, <c>1/4 lb</c>, <c>1 lb 4 oz</c>, <c>113 g</c>, <c>0,5 kg</c>.</summary>

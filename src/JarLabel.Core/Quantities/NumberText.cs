@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>Reads a number as a bench writes it: <c>1</c>, <c>1.5</c>, <c>.5</c>, <c>0,5</c>, <c>1/2</c>, <c>1 1/2</c>, <c>1-1/2</c>,
@@ -32,7 +30,6 @@ public static class NumberText
     /// <summary>True when a comma could part thousands as well as decimals, as in <c>1,500</c>.</summary>
     public static bool IsAmbiguous(string text)
     {
-        ArgumentNullException.ThrowIfNull(text);
         var comma = text.IndexOf(',', StringComparison.Ordinal);
         var digitsAfter = text.Skip(comma + 1).TakeWhile(char.IsAsciiDigit).Count();
         return comma > 0 && digitsAfter == 3 && text[..comma].TrimStart().TrimStart('0').Length > 0;

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>The strength of a shellac: pounds of flakes per US gallon of alcohol <em>poured</em>. It is not a concentration (which is per

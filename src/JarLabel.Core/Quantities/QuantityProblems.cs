@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>What can be wrong with an amount, a cut or a temperature that somebody typed.</summary>
@@ -73,4 +71,23 @@ internal static class QuantityProblems
 
     private static string Units(UnitKind kind) =>
         string.Join(", ", UnitWord.All.Where(u => u.Measures(kind) && (kind != UnitKind.Room || u.Size > LargestJarUnit)).Select(u => (u.System == "imperial" ? "imp " : "") + u.Words[0]));
+}
+
+/// <summary>What a unit word measures.</summary>
+internal enum UnitKind
+{
+    /// <summary>Size in millilitres.</summary>
+    Volume,
+
+    /// <summary>Size in millilitres, of the air in a room.</summary>
+    Room,
+
+    /// <summary>Size in grams.</summary>
+    Mass,
+
+    /// <summary>Size in square centimetres.</summary>
+    Area,
+
+    /// <summary>Size in seconds.</summary>
+    Time,
 }

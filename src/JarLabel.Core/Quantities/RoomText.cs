@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>Reads the size of a room: <c>50 m3</c>, <c>1800 cu ft</c>.</summary>

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>Reads a temperature: <c>68F</c>, <c>20 C</c>, <c>20 °C</c>, <c>-5 C</c>.</summary>
@@ -10,7 +8,6 @@ public static class TemperatureText
     /// <summary>From -20 °C to 40 °C, which is as far as the density formula for alcohol reaches.</summary>
     public static Result<Temperature> Read(string text, string where)
     {
-        ArgumentNullException.ThrowIfNull(text);
         var written = text.Trim();
         var below = written.StartsWith('-') || written.StartsWith('\u2212');
         if (NumberText.Take(below ? written[1..] : written) is not { } number)

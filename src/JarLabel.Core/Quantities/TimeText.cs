@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>Reads a time: <c>1 h</c>, <c>45 min</c>, <c>1 h 30 min</c>.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>One unit and the words people write for it.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Core.Labels;
-using UnitsNet;
-
 namespace JarLabel.Core.Quantities;
 
 /// <summary>Reads a volume: <c>1 pt</c>, <c>1 1/2 qt</c>, <c>½ gal</c>, <c>473 mL</c>, <c>0,5 L</c>, <c>16 fl oz</c>, <c>1 imp pt</c>.</summary>

@@ -1,5 +1,3 @@
-using System.Text.Json;
-
 namespace JarLabel.Core.Reading;
 
 /// <summary>The members of one JSON object, taken by name. A fault is noted and a harmless stand-in returned, so that the rest of
@@ -130,7 +128,6 @@ public sealed class FieldReader
     /// <summary>One of a few words.</summary>
     public T Choice<T>(string name, IReadOnlyDictionary<string, T> choices)
     {
-        ArgumentNullException.ThrowIfNull(choices);
         var word = Text(name);
         if (choices.TryGetValue(word, out var value))
         {
@@ -148,7 +145,6 @@ public sealed class FieldReader
     /// <summary>One object inside this one.</summary>
     public T Member<T>(string name, Func<FieldReader, T> read)
     {
-        ArgumentNullException.ThrowIfNull(read);
         var inner = new FieldReader(Find(name) ?? EmptyObject, $"{Where}/{name}", code, problems);
         var value = read(inner);
         inner.RefuseUnknown();

@@ -1,8 +1,3 @@
-using System.Globalization;
-using System.Text;
-using System.Text.Json;
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Core.Reading;
 
 /// <summary>What can be wrong with the form of a data file, whatever it is about.</summary>

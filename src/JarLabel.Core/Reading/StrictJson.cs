@@ -1,5 +1,3 @@
-using System.Text.Json;
-
 namespace JarLabel.Core.Reading;
 
 /// <summary>Reads the project's data files: strictly, to the end, with every problem at once. Comments and trailing commas are
@@ -25,7 +23,6 @@ public static class StrictJson
     public static Result<T> ReadObject<T>(string file, string code, ReadOnlyMemory<byte> utf8, Func<FieldReader, T> read)
         where T : notnull
     {
-        ArgumentNullException.ThrowIfNull(read);
         return Parse(file, code, utf8, (root, problems) =>
         {
             var fields = new FieldReader(root, file + "#", code, problems);
@@ -40,7 +37,6 @@ public static class StrictJson
     public static Result<IReadOnlyList<T>> ReadList<T>(string file, string code, ReadOnlyMemory<byte> utf8, Func<FieldReader, T> read)
         where T : notnull
     {
-        ArgumentNullException.ThrowIfNull(read);
         return Parse(file, code, utf8, (root, problems) => FieldReader.ReadItems(root, file + "#", code, problems, read));
     }
 

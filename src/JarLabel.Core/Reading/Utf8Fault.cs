@@ -1,7 +1,4 @@
 using System.Buffers;
-using System.Globalization;
-using System.Text;
-using System.Text.Json;
 using System.Text.Unicode;
 
 namespace JarLabel.Core.Reading;

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-
 namespace JarLabel.Core.Reminders;
 
 /// <summary>Writes reminders as an iCalendar file (RFC 5545). Times are the bench's own, without a zone: a clock on the wall.</summary>
@@ -14,7 +11,6 @@ public static class CalendarFile
     /// <param name="now">When it was written.</param>
     public static byte[] Write(IEnumerable<Reminder> reminders, DateTime now)
     {
-        ArgumentNullException.ThrowIfNull(reminders);
         var text = new StringBuilder();
         Lines(text, "BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//JarLabel//JarLabel//EN", "CALSCALE:GREGORIAN");
         foreach (var reminder in reminders)
@@ -78,4 +74,20 @@ public static class CalendarFile
             text.Append("\r\n");
         }
     }
+}
+
+/// <summary>One entry of a calendar.</summary>
+/// <param name="Id">Stays the same when the calendar is written again, so that a calendar program replaces the entry.</param>
+/// <param name="Title">What to do.</param>
+/// <param name="Text">More about it.</param>
+/// <param name="At">When; at midnight it is meant for the whole day where <paramref name="WholeDay"/> says so.</param>
+/// <param name="WholeDay">True for an entry of a day.</param>
+/// <param name="Revision">Rises when the same entry changes.</param>
+public sealed record Reminder(string Id, string Title, string Text, DateTime At, bool WholeDay, int Revision)
+{
+    /// <summary>Every so many hours again; null for once.</summary>
+    public int? EveryHours { get; init; }
+
+    /// <summary>Not again after this moment.</summary>
+    public DateTime? Until { get; init; }
 }

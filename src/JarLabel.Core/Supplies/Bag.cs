@@ -1,7 +1,3 @@
-using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
-using UnitsNet;
-
 namespace JarLabel.Core.Supplies;
 
 /// <summary>What a bag of flakes is now: the fold of its events.</summary>
@@ -37,7 +33,6 @@ public sealed record Bag(SupplyNumber Number, string Grade, Mass Bought, Mass Le
     /// <summary>The bag after all its events, in order; a problem where they cannot be one bag's life.</summary>
     public static Result<Bag> Fold(SupplyNumber number, IReadOnlyList<SupplyEvent> events)
     {
-        ArgumentNullException.ThrowIfNull(events);
         return events.Count == 0 ? SupplyProblems.NoSuch(SupplyKind.Bag, number)
             : events[0] is not BagAdded added ? SupplyProblems.CannotFollow(SupplyKind.Bag, number, events[0])
             : events.Skip(1).Aggregate((Result<Bag>)new Bag(number, added.Grade, added.Weight, added.Weight, added.Made, added.Note), (bag, e) => bag.Then(b => b.After(e)));
@@ -75,3 +70,8 @@ public sealed record Bag(SupplyNumber Number, string Grade, Mass Bought, Mass Le
         ? this with { Left = Left + taken.Weight, Taken = [.. Taken.Where(t => !ReferenceEquals(t, taken))] }
         : SupplyProblems.CannotFollow(SupplyKind.Bag, Number, back);
 }
+
+/// <summary>How a pinch of a bag last dissolved.</summary>
+/// <param name="Day">The day.</param>
+/// <param name="Pinch">What became of it.</param>
+public sealed record PinchTest(DateOnly Day, Pinch Pinch);

@@ -1,6 +1,3 @@
-using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
-
 namespace JarLabel.Core.Supplies;
 
 /// <summary>What should be known after a pinch of a bag was tried.</summary>
@@ -9,7 +6,6 @@ public static class BagCautions
     /// <summary>What to say of the bag, and of what was mixed from it before.</summary>
     public static IReadOnlyList<Problem> OfTest(Bag bag)
     {
-        ArgumentNullException.ThrowIfNull(bag);
         JarNumber[] jars = [.. bag.Taken.Select(t => t.For).Distinct()];
         return bag.Test is not { } test ? [] :
         [

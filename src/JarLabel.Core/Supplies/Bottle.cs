@@ -1,7 +1,3 @@
-using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
-using UnitsNet;
-
 namespace JarLabel.Core.Supplies;
 
 /// <summary>What a bottle of alcohol is now: the fold of its events.</summary>
@@ -28,7 +24,6 @@ public sealed record Bottle(
     /// <summary>The bottle after all its events, in order; a problem where they cannot be one bottle's life.</summary>
     public static Result<Bottle> Fold(SupplyNumber number, IReadOnlyList<SupplyEvent> events)
     {
-        ArgumentNullException.ThrowIfNull(events);
         return events.Count == 0 ? SupplyProblems.NoSuch(SupplyKind.Bottle, number)
             : events[0] is not BottleAdded added ? SupplyProblems.CannotFollow(SupplyKind.Bottle, number, events[0])
             : events.Skip(1).Aggregate((Result<Bottle>)Begin(number, added), (bottle, e) => bottle.Then(b => b.After(e)));

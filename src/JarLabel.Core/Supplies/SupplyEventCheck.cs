@@ -1,5 +1,3 @@
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Core.Supplies;
 
 /// <summary>Whether an event of a bag or bottle could have been recorded by this program: the rules of what is typed, for what comes from
@@ -11,7 +9,6 @@ public static class SupplyEventCheck
     /// <summary>Everything that it says and could not have been recorded.</summary>
     public static IReadOnlyList<Problem> Faults(SupplyEvent happened, string where)
     {
-        ArgumentNullException.ThrowIfNull(happened);
         var bounds = new EventBounds(where);
         bounds.Moment("at", happened.At);
         switch (happened)

@@ -1,5 +1,3 @@
-using System.Text.Json;
-
 namespace JarLabel.Core.Supplies;
 
 /// <summary>An event of a bag or bottle as the ledger and an export keep it: one JSON object, units in the names, invariant.</summary>
@@ -23,3 +21,15 @@ public static class SupplyEventJson
         }
     }
 }
+
+/// <summary>The compiled shape of the events.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
+    UseStringEnumConverter = true,
+    Converters = [typeof(GramsConverter), typeof(MillilitersConverter), typeof(JarNumberConverter)])]
+[JsonSerializable(typeof(SupplyEvent))]
+internal sealed partial class SupplyEventContext : JsonSerializerContext;

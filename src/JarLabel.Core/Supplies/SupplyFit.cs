@@ -1,9 +1,3 @@
-using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Supplies;
 
 /// <summary>Whether the bag and the bottle hold what a step needs, and what could be made of them instead.</summary>
@@ -12,7 +6,6 @@ public static class SupplyFit
     /// <summary>The recipe, or what is short, with the largest batch of the same cut that both give.</summary>
     public static Result<Recipe> Check(Recipe recipe, Bag? bag, Bottle? bottle)
     {
-        ArgumentNullException.ThrowIfNull(recipe);
         var possible = Largest(recipe, bag, bottle);
         Problem[] problems =
         [
@@ -25,57 +18,37 @@ public static class SupplyFit
     /// <summary>The thinning, or how far the bottle's rest would thin the jar.</summary>
     public static Result<Thinning> Check(Thinning thinning, Contents jar, Bottle bottle)
     {
-        ArgumentNullException.ThrowIfNull(thinning);
-        ArgumentNullException.ThrowIfNull(jar);
-        ArgumentNullException.ThrowIfNull(bottle);
         return thinning.Add <= bottle.Left * SupplyReading.Most ? thinning : SupplyProblems.TooLittleToThin(bottle, thinning.Add, PoundCut.Of(jar.Flakes, jar.Poured + bottle.Left));
     }
 
     /// <summary>The thickening, or how far the bag's rest would thicken the jar.</summary>
     public static Result<Thickening> Check(Thickening thickening, Contents jar, Bag bag)
     {
-        ArgumentNullException.ThrowIfNull(thickening);
-        ArgumentNullException.ThrowIfNull(jar);
-        ArgumentNullException.ThrowIfNull(bag);
         return thickening.Add <= bag.Left * SupplyReading.Most ? thickening : SupplyProblems.TooLittleToThicken(bag, thickening.Add, PoundCut.Of(jar.Flakes + bag.Left, jar.Poured));
     }
 
     /// <summary>The reading, unless it is more than the bag ever held.</summary>
     public static Result<FlakesLeft> Check(FlakesLeft reading, Bag bag)
     {
-        ArgumentNullException.ThrowIfNull(reading);
-        ArgumentNullException.ThrowIfNull(bag);
         return reading.Weight <= bag.Bought * SupplyReading.Most ? reading : SupplyProblems.MoreThanBought(SupplyKind.Bag, bag.Number, BenchAmount.Both(reading.Weight), BenchAmount.Both(bag.Bought));
     }
 
     /// <summary>The reading, unless it is more than the bottle ever held.</summary>
     public static Result<SolventLeft> Check(SolventLeft reading, Bottle bottle)
     {
-        ArgumentNullException.ThrowIfNull(reading);
-        ArgumentNullException.ThrowIfNull(bottle);
         return reading.Volume <= bottle.Bought * SupplyReading.Most ? reading : SupplyProblems.MoreThanBought(SupplyKind.Bottle, bottle.Number, BenchAmount.Both(reading.Volume), BenchAmount.Both(bottle.Bought));
     }
 
     /// <summary>The bag, unless its flakes are of a later day than the step.</summary>
-    public static Result<Bag> Made(Bag bag, DateOnly day)
-    {
-        ArgumentNullException.ThrowIfNull(bag);
-        return bag.Made <= day ? bag : SupplyProblems.NotYetMade(bag, day);
-    }
+    public static Result<Bag> Made(Bag bag, DateOnly day) => bag.Made <= day ? bag : SupplyProblems.NotYetMade(bag, day);
 
     /// <summary>The bag when it holds the grade; else a problem.</summary>
-    public static Result<Bag> Demand(Bag bag, string grade)
-    {
-        ArgumentNullException.ThrowIfNull(bag);
-        return bag.Grade == grade ? bag : SupplyProblems.OtherThing(SupplyKind.Bag, bag.Number, bag.Grade, grade);
-    }
+    public static Result<Bag> Demand(Bag bag, string grade) =>
+        bag.Grade == grade ? bag : SupplyProblems.OtherThing(SupplyKind.Bag, bag.Number, bag.Grade, grade);
 
     /// <summary>The bottle when it holds the solvent; else a problem.</summary>
-    public static Result<Bottle> Demand(Bottle bottle, string solvent)
-    {
-        ArgumentNullException.ThrowIfNull(bottle);
-        return bottle.Solvent == solvent ? bottle : SupplyProblems.OtherThing(SupplyKind.Bottle, bottle.Number, bottle.Solvent, solvent);
-    }
+    public static Result<Bottle> Demand(Bottle bottle, string solvent) =>
+        bottle.Solvent == solvent ? bottle : SupplyProblems.OtherThing(SupplyKind.Bottle, bottle.Number, bottle.Solvent, solvent);
 
     private static Recipe Largest(Recipe recipe, Bag? bag, Bottle? bottle)
     {
@@ -84,4 +57,14 @@ public static class SupplyFit
         var pour = Volume.FromMilliliters(Math.Min(recipe.Pour.Milliliters, Math.Min(byFlakes.Milliliters, byAlcohol.Milliliters)));
         return recipe with { Pour = pour, Flakes = recipe.Cut.FlakesFor(pour) };
     }
+}
+
+/// <summary>How far a bench may read a bag's or bottle's last bit off: half a percent, as for a jar.</summary>
+internal static class SupplyReading
+{
+    /// <summary>The most that may be asked for of what is left.</summary>
+    internal const double Most = 1.005;
+
+    /// <summary>From this part of what is left on it is all.</summary>
+    internal const double Least = 0.995;
 }

@@ -1,5 +1,3 @@
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Core.Supplies;
 
 /// <summary>The number of a bag or of a bottle: 1 to 999 999 999, written with its check digit behind a hyphen, <c>12-9</c>. Bags and

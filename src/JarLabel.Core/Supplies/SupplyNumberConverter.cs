@@ -1,6 +1,3 @@
-using System.Text.Json;
-using System.Text.Json.Serialization;
-
 namespace JarLabel.Core.Supplies;
 
 /// <summary>Keeps the number of a bag or bottle in JSON as the bare number.</summary>

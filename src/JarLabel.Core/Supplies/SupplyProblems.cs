@@ -1,9 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Labels;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Core.Supplies;
 
 /// <summary>What can be wrong with the name of a bag or bottle or with what is asked of it.</summary>

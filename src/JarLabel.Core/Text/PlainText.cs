@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-
 namespace JarLabel.Core.Text;
 
 /// <summary>Reads a name, a job or a note that somebody typed: one line, nothing invisible in it.</summary>
@@ -15,7 +12,6 @@ public static class PlainText
     /// <param name="where">The option it was typed for.</param>
     public static Result<string> Read(string text, int longest, string where)
     {
-        ArgumentNullException.ThrowIfNull(text);
         var line = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         if (line.Length == 0)
         {
@@ -35,4 +31,20 @@ public static class PlainText
     private static bool IsInvisible(Rune rune) => Rune.IsControl(rune)
         || rune == Rune.ReplacementChar
         || rune.Value is 0x200E or 0x200F or (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0xFEFF;
+}
+
+/// <summary>What can be wrong with a name, a job or a note.</summary>
+internal static class TextProblems
+{
+    internal static Problem Empty(string where) => new("JL191", "Read an empty text; write something, or leave the option out.", where);
+
+    internal static Problem Invisible(string read, Rune hidden, string where) => new(
+        "JL192",
+        string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}, which holds a character that cannot be seen or printed (U+{hidden.Value:X4}). Letters, digits, spaces and punctuation are allowed, for example \"viola top, second coat\"."),
+        where);
+
+    internal static Problem TooLong(string read, int length, int longest, string where) => new(
+        "JL193",
+        string.Create(CultureInfo.InvariantCulture, $"Read a text of {length} characters, {Quoted.Of(read)}; at most {longest} are allowed here. Put the rest into a note."),
+        where);
 }

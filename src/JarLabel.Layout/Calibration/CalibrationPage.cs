@@ -1,9 +1,4 @@
-using System.Globalization;
-using JarLabel.Core.Labels;
 using JarLabel.Layout.Checks;
-using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
 
 namespace JarLabel.Layout.Calibration;
 

@@ -1,7 +1,4 @@
-using System.Globalization;
 using JarLabel.Core.Air;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
 using UnitsNet;
 
 namespace JarLabel.Layout.Charts;
@@ -29,9 +26,6 @@ public static class AirChart
     /// <param name="ruler">Measures text.</param>
     public static Page Of(AirAssessment air, AirChartText text, ITextRuler ruler)
     {
-        ArgumentNullException.ThrowIfNull(air);
-        ArgumentNullException.ThrowIfNull(text);
-        ArgumentNullException.ThrowIfNull(ruler);
         var length = Length(air);
         var scale = Scale(air, text, length);
         return new Page(Width, NoteTop + ((text.Notes.Count - 1) * NoteLine) + BottomMargin,
@@ -65,7 +59,7 @@ public static class AirChart
     [
         new TextMark(Box, 4, 8, text.Title, Face.Bold, 12, Ink.Black),
         new TextMark(Box, 4, 13.5, text.Peak, Face.SemiBold, 9, Ink.Black),
-        Line(4, 20, text.Upright),
+        Line(4, 20, text.ExifOrientation),
         Line(Left, Bottom + 10, text.Across),
     ];
 

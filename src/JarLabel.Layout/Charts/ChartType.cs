@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>Lines of type on a drawing.</summary>

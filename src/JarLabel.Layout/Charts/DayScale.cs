@@ -1,5 +1,3 @@
-using JarLabel.Core.Labels;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>Where days lie along a drawing.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>One sign of a drawing's key, with its word.</summary>

@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>How many jars of one kind still dry hard at an age: the curve with its band, the use-by age on it, and under it the tested jars on
@@ -30,10 +25,6 @@ public static class LifeChart
     /// <param name="ruler">Measures text.</param>
     public static Page Of(LifeEstimate life, double stillGood, IReadOnlyList<LifeBandPoint> band, IReadOnlyList<LifeChartJar> jars, LifeChartText text, ITextRuler ruler)
     {
-        ArgumentNullException.ThrowIfNull(life);
-        ArgumentNullException.ThrowIfNull(band);
-        ArgumentNullException.ThrowIfNull(jars);
-        ArgumentNullException.ThrowIfNull(text);
         var (type, lanes) = (new ChartType(ruler), new LifeLanes(jars.Count, LanesTop));
         var scale = new LifeScale((Left, Top, Right, Bottom), Length(life, stillGood, jars));
         var notes = lanes.Bottom + 7;
@@ -63,7 +54,7 @@ public static class LifeChart
         type.Within(Box, 4, 8, Width - 8, text.Title, Face.Bold, 13, 11, 9),
         type.Within(Box, 4, 14, Width - 8, text.Answer, Face.SemiBold, 9.5, 9, 8, 7),
         type.Within(Box, 4, 19, Width - 8, text.Basis, Face.Regular, 9, 8, 7),
-        ChartType.At(Box, 4, 27, LifeChartText.Upright, Face.Regular, Small),
+        ChartType.At(Box, 4, 27, LifeChartText.ExifOrientation, Face.Regular, Small),
         ChartType.At(Box, Left, Bottom + 9, LifeChartText.Across, Face.Regular, Small),
     ];
 

@@ -1,7 +1,3 @@
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>The key of the chart of one kind of jar, in one row.</summary>

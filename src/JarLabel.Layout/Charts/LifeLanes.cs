@@ -1,7 +1,3 @@
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>The tested jars of one kind, a lane each, on the scale of the curve above: passed tests, failed ones, and between the two a bar in

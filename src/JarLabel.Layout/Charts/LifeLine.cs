@@ -1,6 +1,3 @@
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>One jar's life as a line: a stroke where it was mixed, dots until it is ready, filled while it is good, half-filled while it is to

@@ -1,8 +1,4 @@
-using System.Globalization;
-using JarLabel.Core.Labels;
 using JarLabel.Core.Planning;
-using JarLabel.Layout.Fitting;
-using JarLabel.Layout.Marks;
 
 namespace JarLabel.Layout.Charts;
 
@@ -39,12 +35,7 @@ public sealed class PlanSheet
     /// <param name="text">Its words.</param>
     /// <param name="paper">The paper, upright.</param>
     /// <param name="ruler">Measures text.</param>
-    public static Page Of(PlanSheetText text, Paper paper, ITextRuler ruler)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        ArgumentNullException.ThrowIfNull(ruler);
-        return new PlanSheet(text, paper, ruler).Page();
-    }
+    public static Page Of(PlanSheetText text, Paper paper, ITextRuler ruler) => new PlanSheet(text, paper, ruler).Page();
 
     private Page Page()
     {

@@ -1,6 +1,3 @@
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>The jars on the shelves along time, on paper turned on its side, to be pinned up. All pages have one scale.</summary>
@@ -18,8 +15,6 @@ public static class ShelfChart
     /// <param name="ruler">Measures text.</param>
     public static IReadOnlyList<Page> Of(ShelfChartText text, Paper paper, bool cropped, ITextRuler ruler)
     {
-        ArgumentNullException.ThrowIfNull(text);
-        ArgumentNullException.ThrowIfNull(ruler);
         var side = paper.OnItsSide;
         var room = side.Height - ShelfChartPage.PlotTop - ShelfChartFoot.Room - BottomMargin;
         var pages = Math.Max(1, (int)Math.Ceiling(text.Rows.Count / Math.Floor(room / LeastRow)));

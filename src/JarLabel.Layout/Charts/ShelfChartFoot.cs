@@ -1,6 +1,3 @@
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>The foot of the drawing of the shelves: its key, drawn as one jar's line, and its notes.</summary>

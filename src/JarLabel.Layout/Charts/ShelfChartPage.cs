@@ -1,7 +1,4 @@
-using System.Globalization;
 using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
 
 namespace JarLabel.Layout.Charts;
 
@@ -103,5 +100,26 @@ internal sealed class ShelfChartPage(ShelfChartText text, DayScale scale, Paper 
         yield return new BarMark("today", x - 0.35, PlotTop - 1, 0.7, bottom - PlotTop + 2.5, Ink.Black);
         yield return new BarMark("today", left, bottom + 1.5, width, 5.6, Ink.Black);
         yield return ChartType.At("today", left + 2, bottom + 5.5, text.Today, Face.Bold, 9.5, Ink.White);
+    }
+}
+
+/// <summary>How a jar stands, as a shape: filled is good, half is to be tested, hollow is past, dotted is not yet dissolved. Colour comes
+/// third, after shape and word.</summary>
+internal static class StateSign
+{
+    private const double Line = 0.4;
+    private const int Dots = 8;
+
+    internal static IEnumerable<Mark> Of(JarState state, double x, double y, double radius, string box)
+    {
+        var draw = new Strokes(box);
+        return state switch
+        {
+            JarState.Good => [draw.Disc(x, y, radius, Ink.Green)],
+            JarState.Test => [draw.Disc(x, y, radius, Ink.Orange), draw.HalfDisc(x, y, radius), draw.Ring(x, y, radius, Line)],
+            JarState.Dissolving => Enumerable.Range(0, Dots).Select(i => draw.Disc(
+                x + ((radius - Line) * Math.Cos(2 * Math.PI * i / Dots)), y + ((radius - Line) * Math.Sin(2 * Math.PI * i / Dots)), 1.1 * Line)),
+            _ => [draw.Ring(x, y, radius, Line)],
+        };
     }
 }

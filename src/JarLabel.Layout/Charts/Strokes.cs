@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>The few shapes that charts are drawn with, as filled outlines. All measures in mm.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Checks;
 
 /// <summary>Finds codes that could not be scanned: too small, crowded, or saying something else.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Layout.Checks;
 
 /// <summary>Finds marks beyond the safe part of the label, labels beyond the sheet, and lines too thin to print.</summary>

@@ -1,7 +1,4 @@
 using System.Buffers;
-using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Symbols;
 
 namespace JarLabel.Layout.Checks;
 

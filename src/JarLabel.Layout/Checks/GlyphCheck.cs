@@ -1,5 +1,3 @@
-using JarLabel.Core;
-
 namespace JarLabel.Layout.Checks;
 
 /// <summary>Finds what the typeface cannot draw.</summary>
@@ -18,3 +16,6 @@ internal static class GlyphCheck
         }
     }
 }
+
+/// <summary>A line of text and the room it takes.</summary>
+internal readonly record struct SetText(TextMark Mark, Extent Extent);

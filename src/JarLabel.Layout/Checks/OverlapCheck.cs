@@ -1,6 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Checks;
 
 /// <summary>Finds lines of text that run into each other. White words on white paper lie under the stacked fraction they spell.</summary>

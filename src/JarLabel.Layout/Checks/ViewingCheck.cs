@@ -1,7 +1,4 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
-using JarLabel.Core;
-using JarLabel.Layout.Marks;
 using UnitsNet;
 
 namespace JarLabel.Layout.Checks;

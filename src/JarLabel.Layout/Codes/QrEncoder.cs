@@ -1,6 +1,5 @@
 using System.Collections;
 using System.Text;
-using JarLabel.Layout.Marks;
 using QRCoder;
 
 namespace JarLabel.Layout.Codes;

@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Codes;
 
 /// <summary>A code in signs of half a line, two rows of modules in one line of text, with its quiet zone: for a screen that shows dark signs on
@@ -9,7 +7,6 @@ public static class QrText
     /// <summary>The lines, all of one length.</summary>
     public static IReadOnlyList<string> Lines(QrModules code)
     {
-        ArgumentNullException.ThrowIfNull(code);
         var side = code.Size + (2 * QrEncoder.QuietZone);
         return [.. Enumerable.Range(0, (side + 1) / 2).Select(line => string.Concat(Enumerable.Range(0, side).Select(column => Sign(code, 2 * line, column))))];
     }

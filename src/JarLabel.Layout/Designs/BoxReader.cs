@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Layout.Designs;
 
 /// <summary>Reads a design's tree of boxes. Each kind takes its own members and no others.</summary>
@@ -15,7 +13,7 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
         ["list"] = (reader, fields) => reader.List(fields),
         ["table"] = (reader, fields) => reader.Table(fields),
         ["qr"] = (_, fields) => new QrBox(Frame(fields, "qr"), fields.Number("module", 0.3, 5), fields.Number("leastModule", 0.3, 5)),
-        ["tone"] = (_, fields) => new ToneBox(Frame(fields, "tone"), fields.Number("side", 1, 50), Words.Flag(fields, "downwards")),
+        ["tone"] = (_, fields) => new ToneBox(Frame(fields, "tone"), fields.Number("side", 1, 50), LayoutKeywords.Flag(fields, "downwards")),
         ["symbols"] = (_, fields) => Symbols(fields),
         ["rule"] = (_, fields) => new RuleBox(Frame(fields, "rule"), fields.Number("thickness", 0.25, 10)),
         ["space"] = (_, fields) => new SpaceBox(Frame(fields, "space")),
@@ -29,17 +27,17 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
         fields.OptionalNumber("height", 0, 2000),
         fields.OptionalNumber("grow", 0, 100) ?? 0,
         fields.Has("drop") ? fields.Count("drop", 1, 99) : null,
-        Words.Optional(fields, "across", Words.Across) ?? Align.Start,
-        Words.Optional(fields, "down", Words.Down) ?? Align.Start,
-        Words.Flag(fields, "whenMoved"));
+        LayoutKeywords.Optional(fields, "across", LayoutKeywords.Across) ?? Align.Start,
+        LayoutKeywords.Optional(fields, "down", LayoutKeywords.Down) ?? Align.Start,
+        LayoutKeywords.Flag(fields, "whenMoved"));
 
     private StackBox Stack(FieldReader fields, bool downwards) => new(
         Frame(fields, downwards ? "rows" : "columns"),
         downwards,
         fields.OptionalNumber("gap", 0, 100) ?? 0,
         fields.OptionalNumber("pad", 0, 100) ?? 0,
-        Words.Optional(fields, "fill", Words.Inks),
-        Words.Optional(fields, "ink", Words.Inks),
+        LayoutKeywords.Optional(fields, "fill", LayoutKeywords.Inks),
+        LayoutKeywords.Optional(fields, "ink", LayoutKeywords.Inks),
         fields.List("boxes", Read));
 
     private TextBox Text(FieldReader fields)
@@ -49,9 +47,9 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
             Frame(fields, word),
             word,
             Voice(fields),
-            Words.Optional(fields, "face", Words.Faces),
-            Words.Optional(fields, "lines", 1, 50, 1),
-            Words.Flag(fields, "trim"));
+            LayoutKeywords.Optional(fields, "face", LayoutKeywords.Faces),
+            LayoutKeywords.Optional(fields, "lines", 1, 50, 1),
+            LayoutKeywords.Flag(fields, "trim"));
     }
 
     private FigureBox Figure(FieldReader fields)
@@ -67,10 +65,10 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
             Frame(fields, list),
             list,
             Voice(fields),
-            Words.Optional(fields, "face", Words.Faces),
-            Words.Flag(fields, "running"),
-            Words.Optional(fields, "least", 0, 99, 0),
-            Words.Optional(fields, "most", 1, 99, 99));
+            LayoutKeywords.Optional(fields, "face", LayoutKeywords.Faces),
+            LayoutKeywords.Flag(fields, "running"),
+            LayoutKeywords.Optional(fields, "least", 0, 99, 0),
+            LayoutKeywords.Optional(fields, "most", 1, 99, 99));
     }
 
     private TableBox Table(FieldReader fields)
@@ -84,32 +82,32 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
             table,
             Voice(fields),
             fields.List("columns", Column),
-            Words.Optional(fields, "perLine", 1, 10, 1),
+            LayoutKeywords.Optional(fields, "perLine", 1, 10, 1),
             fields.OptionalNumber("gap", 0, 100) ?? 1.5,
             fields.OptionalNumber("lineGap", 0, 100) ?? 3,
             fields.OptionalNumber("rowGap", 0, 100) ?? 0,
             fields.OptionalNumber("rule", 0.25, 5) ?? 0,
-            Words.Flag(fields, "heading"),
-            Words.Optional(fields, "least", 0, 99, 0),
-            Words.Optional(fields, "most", 1, 99, 99),
+            LayoutKeywords.Flag(fields, "heading"),
+            LayoutKeywords.Optional(fields, "least", 0, 99, 0),
+            LayoutKeywords.Optional(fields, "most", 1, 99, 99),
             between);
     }
 
     private static TableColumn Column(FieldReader fields) => new(
-        Words.Optional(fields, "face", Words.Faces),
-        Words.Optional(fields, "across", Words.Across) ?? Align.Start,
-        Words.Flag(fields, "grow"));
+        LayoutKeywords.Optional(fields, "face", LayoutKeywords.Faces),
+        LayoutKeywords.Optional(fields, "across", LayoutKeywords.Across) ?? Align.Start,
+        LayoutKeywords.Flag(fields, "grow"));
 
     private static SymbolsBox Symbols(FieldReader fields)
     {
         var sizes = fields.Numbers("sizes", 3, 500);
-        Words.RequireFalling(fields, "sizes", sizes);
+        LayoutKeywords.RequireFalling(fields, "sizes", sizes);
         return new SymbolsBox(
             Frame(fields, "symbols"),
             fields.Has("codes") ? fields.Texts("codes") : [],
             sizes,
             fields.OptionalNumber("gap", 0, 100) ?? 0.8,
-            Words.Optional(fields, "perRow", 1, 20, 20),
+            LayoutKeywords.Optional(fields, "perRow", 1, 20, 20),
             fields.Has("with") ? Key(fields, "with", Vocabulary.Words) : null,
             fields.OptionalText("unless"));
     }
@@ -129,4 +127,21 @@ internal sealed class BoxReader(IReadOnlyList<string> voices)
             fields.Refuse(name, LayoutProblems.UnknownKey(key, known));
         return key;
     }
+}
+
+/// <summary>The keys a design may name; a misspelt one would silently never be printed.</summary>
+public static class Vocabulary
+{
+    /// <summary>Keys of single wordings.</summary>
+    public static IReadOnlyList<string> Words { get; } =
+    [
+        "cut", "cutUnit", "cutMetric", "grade", "jar", "revision", "jarLine", "solvent", "contents", "batch", "amounts", "signal", "poison",
+        "owner", "job", "note", "by", "mixedDate", "useByDate", "testDate", "readyDate", "keeping", "closing", "title", "subtitle", "moreOnCard", "stepsBetween", "advice", "danger", "warning", "lid", "rags", "dangers", "swallowed",
+    ];
+
+    /// <summary>Keys of lists of sentences.</summary>
+    public static IReadOnlyList<string> Lists { get; } = ["hazards", "precautions", "firstAid", "handling", "rules", "figures", "sentences"];
+
+    /// <summary>Keys of tables.</summary>
+    public static IReadOnlyList<string> Tables { get; } = ["dates", "batch", "thinning", "history", "timeline", "stock", "air", "duties", "limits"];
 }

@@ -1,5 +1,3 @@
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Layout.Designs;
 
 /// <summary>How a label looks: its voices and its tree of boxes.</summary>

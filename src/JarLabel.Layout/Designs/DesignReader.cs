@@ -1,7 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Core.Reading;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Layout.Designs;
 
 /// <summary>Reads one design file. The members are described in <c>layouts/README.md</c>.</summary>
@@ -21,13 +17,13 @@ public static class DesignReader
 
     private static Design Take(FieldReader fields)
     {
-        Words.Schema(fields);
+        LayoutKeywords.Schema(fields);
         var voices = fields.List("voices", TakeVoice);
         var boxes = new BoxReader([.. voices.Select(voice => voice.Name)]);
         return new Design(
             fields.Text("id"),
             fields.Text("title"),
-            fields.Choice("shape", Words.Shapes),
+            fields.Choice("shape", LayoutKeywords.Shapes),
             fields.Number("width", 5, 2000),
             fields.Number("height", 5, 2000),
             fields.Number("inset", 0, 50),
@@ -41,8 +37,8 @@ public static class DesignReader
         var sizes = fields.Numbers("sizes", 1, 1000);
         foreach (var size in sizes.Where(size => !TypeScale.Points.Contains(size)))
             fields.Refuse("sizes", LayoutProblems.NotOnTheScale(size, TypeScale.Points));
-        Words.RequireFalling(fields, "sizes", sizes);
-        return new Voice(fields.Text("name"), fields.Choice("face", Words.Faces), sizes);
+        LayoutKeywords.RequireFalling(fields, "sizes", sizes);
+        return new Voice(fields.Text("name"), fields.Choice("face", LayoutKeywords.Faces), sizes);
     }
 
     private static Design Checked(FieldReader fields, string file, Design design)
@@ -78,4 +74,12 @@ public static class DesignReader
         RuleBox or SpaceBox => [],
         _ => [box.Frame.Name],
     };
+}
+
+/// <summary>The only type sizes there are, so that labels, cards and notices look like one family.</summary>
+public static class TypeScale
+{
+    /// <summary>The sizes, in points.</summary>
+    public static IReadOnlyList<double> Points { get; } =
+        [5.5, 6, 6.5, 7, 8, 9, 10, 11, 12, 14, 17, 20, 24, 28, 34, 40, 48, 56, 62, 68, 80, 88, 96, 120, 144];
 }

@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Designs;
 
 /// <summary>One of the few sizes a label speaks in. Every box of one voice is printed in the same size.</summary>

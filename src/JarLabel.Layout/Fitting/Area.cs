@@ -1,5 +1,3 @@
-using JarLabel.Layout.Designs;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Room on the page, mm.</summary>

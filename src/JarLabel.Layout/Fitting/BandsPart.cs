@@ -1,6 +1,3 @@
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>The outermost rows of a round label: bands of fixed height, each as wide as the circle is there.</summary>

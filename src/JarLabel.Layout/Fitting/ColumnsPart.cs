@@ -1,6 +1,3 @@
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Parts side by side, each as wide as it needs or is told; growing ones share the rest.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>A large figure from the top of its capitals to its baseline, the fraction stacked.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>What all parts of one label share while it is being fitted.</summary>
@@ -64,4 +60,15 @@ internal sealed class Fit(LabelText text, Paragraphs paragraphs, QrModules? code
         if (needs > has + Closeness)
             Fault ??= new Fault(part, false, "", needs, has);
     }
+}
+
+/// <summary>The first thing that did not fit in one attempt.</summary>
+/// <param name="Part">Where.</param>
+/// <param name="Wide">True when the width was missing, false for the height.</param>
+/// <param name="Text">What stands there; empty for height.</param>
+/// <param name="Needs">mm it needs.</param>
+/// <param name="Has">mm it has.</param>
+internal sealed record Fault(Part Part, bool Wide, string Text, double Needs, double Has)
+{
+    internal double Missing => Needs - Has;
 }

@@ -1,6 +1,3 @@
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Sentences in order of importance, as one running paragraph or a new line each; the last are left out first.</summary>
@@ -62,4 +59,24 @@ internal sealed class ListPart : Part
 
     // Hazard statements are printed without a full stop in the rules; in a row of sentences they need one.
     private string Ended(string sentence) => !box.Running || sentence.EndsWith('.') ? sentence : sentence + ".";
+}
+
+/// <summary>Texts measured before: most words of a run of labels are the same on all of them. Belongs to one thread.</summary>
+internal sealed class Paragraphs(ITextRuler ruler)
+{
+    // A few sheets' worth; a longer run of different texts starts anew instead of growing.
+    private const int Most = 2000;
+
+    private readonly Dictionary<(string Text, Face Face), Paragraph> known = [];
+
+    internal ITextRuler Ruler => ruler;
+
+    internal Paragraph Of(string text, Face face)
+    {
+        if (known.TryGetValue((text, face), out var paragraph))
+            return paragraph;
+        if (known.Count >= Most)
+            known.Clear();
+        return known[(text, face)] = new Paragraph(text, face, ruler);
+    }
 }

@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>One text, measured once and broken into lines at any size and width. Type scales evenly, so widths are kept per point.

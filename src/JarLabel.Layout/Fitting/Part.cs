@@ -1,6 +1,3 @@
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>A box of the design together with what one label puts into it.</summary>

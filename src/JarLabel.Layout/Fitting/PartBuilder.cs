@@ -1,6 +1,3 @@
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Puts one label's contents into a design's boxes.</summary>
@@ -43,4 +40,43 @@ internal sealed class PartBuilder
         SpaceBox space => new SpacePart(fit, space),
         _ => throw new NotSupportedException($"No part for a {box.GetType().Name}."),
     };
+}
+
+/// <summary>A line: lying in rows, standing in columns.</summary>
+internal sealed class RulePart(Fit fit, RuleBox box) : WordlessPart(fit, box.Frame)
+{
+    internal override bool Speaks => false;
+
+    private bool Lies => Parent is StackPart { Downwards: true };
+
+    internal override void Draw(Area area, Ink ink, List<Mark> marks) =>
+        marks.Add(Lies
+            ? new BarMark(Frame.Name, area.X, area.Y, area.Width, box.Thickness, ink)
+            : new BarMark(Frame.Name, area.X, area.Y, box.Thickness, area.Height, ink));
+
+    protected override double NaturalWidth() => Lies ? 0 : box.Thickness;
+
+    protected override double NaturalHeight(double width) => Lies ? box.Thickness : 0;
+}
+
+/// <summary>White.</summary>
+internal sealed class SpacePart(Fit fit, SpaceBox box) : WordlessPart(fit, box.Frame)
+{
+    internal override bool Speaks => false;
+
+    internal override void Draw(Area area, Ink ink, List<Mark> marks)
+    {
+    }
+
+    protected override double NaturalWidth() => 0;
+
+    protected override double NaturalHeight(double width) => 0;
+}
+
+/// <summary>A part without words: a code, a tone bar, symbols, a rule, white.</summary>
+internal abstract class WordlessPart(Fit fit, BoxFrame frame) : Part(fit, frame)
+{
+    internal override IEnumerable<string> Moved => LeftOut > 0 ? Texts : [];
+
+    internal override IEnumerable<string> Texts => [];
 }

@@ -1,7 +1,3 @@
-using JarLabel.Layout.Codes;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>The code in its quiet zone.</summary>

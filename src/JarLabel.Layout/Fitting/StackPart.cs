@@ -1,6 +1,3 @@
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Parts one after the other; those without anything to say take no room and no gap.</summary>
@@ -65,5 +62,22 @@ internal abstract class StackPart : Part
         for (var index = 0; index < lengths.Length; index++)
             lengths[index] += spare * parts[index].Frame.Grow / shares;
         return 0;
+    }
+}
+
+/// <summary>A filled ground. One in a colour that prints white in one-bit gets a black edge, so that it never gets lost.</summary>
+internal static class Panel
+{
+    private const double Edge = 0.5;
+
+    internal static void Draw(string box, Area area, Ink fill, List<Mark> marks)
+    {
+        if (OneBit.Of(fill) == Ink.White && fill != Ink.White)
+        {
+            marks.Add(new BarMark(box, area.X, area.Y, area.Width, area.Height, Ink.Black));
+            area = area.Shrunk(Edge);
+        }
+
+        marks.Add(new BarMark(box, area.X, area.Y, area.Width, area.Height, fill));
     }
 }

@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Weights that a one-bit printer can draw. A stroke comes out as whole dots; one of clearly less than two comes out, here and there,
@@ -13,13 +11,13 @@ internal static class Strokes
     /// <param name="dpi">Dots per inch of the printer.</param>
     internal static Face Sure(Face face, double points, int dpi)
     {
-        while (face < Face.Bold && Upright(face) * points * TypePoint.Millimetres * dpi / 25.4 < LeastDots)
+        while (face < Face.Bold && ExifOrientation(face) * points * TypePoint.Millimetres * dpi / 25.4 < LeastDots)
             face++;
         return face;
     }
 
     /// <summary>Thickness of the uprights of a capital H over the type size, as its outline in the shipped file has it.</summary>
-    internal static double Upright(Face face) => face switch
+    internal static double ExifOrientation(Face face) => face switch
     {
         Face.Regular => 0.080,
         Face.SemiBold => 0.125,

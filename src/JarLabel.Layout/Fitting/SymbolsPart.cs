@@ -1,8 +1,3 @@
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Symbols;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Hazard pictograms or safety signs.</summary>

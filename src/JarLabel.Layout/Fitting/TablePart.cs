@@ -1,7 +1,3 @@
-using System.Globalization;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Fitting;
 
 /// <summary>Rows of cells. The last rows are left out first; of a history those between the first and the newest, with a line that counts them.</summary>
@@ -180,3 +176,6 @@ internal sealed class TablePart : Part
         type.Set(Frame.Name, cell.LinesAt(type.Points, area.Width), area, ColumnAt(column).Across, ink, marks);
     }
 }
+
+/// <summary>One printed line of a table, counted from 0.</summary>
+internal readonly record struct TableLine(int Index, Paragraph[] Cells);

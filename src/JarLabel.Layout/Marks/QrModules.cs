@@ -13,7 +13,6 @@ public sealed class QrModules
     /// <param name="dark">size × size bits, row by row, true for a dark module.</param>
     public QrModules(string payload, int size, BitArray dark)
     {
-        ArgumentNullException.ThrowIfNull(dark);
         ArgumentOutOfRangeException.ThrowIfNotEqual(dark.Length, size * size);
         Payload = payload;
         Size = size;

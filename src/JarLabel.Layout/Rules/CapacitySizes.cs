@@ -1,5 +1,4 @@
 using UnitsNet;
-
 namespace JarLabel.Layout.Rules;
 
 /// <summary>The sizes that European rules ask for by the capacity of the package: CLP Annex I 1.2.1.4 table 1.3, and the height of a small x

@@ -1,7 +1,5 @@
-using System.Globalization;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Hazards;
-using JarLabel.Core.Labels;
 using UnitsNet;
 
 namespace JarLabel.Layout.Rules;
@@ -24,8 +22,6 @@ public static class LabelRules
     /// <param name="blackOnly">True when the printer has one ink.</param>
     public static LabelRuleReport Of(PlacedLabel label, LabelText text, Volume? capacity, RuleSet rules, ITextRuler ruler, bool blackOnly = false)
     {
-        ArgumentNullException.ThrowIfNull(label);
-        ArgumentNullException.ThrowIfNull(text);
         var shown = new ShownOnLabel(label, text, ruler);
         Finding[] findings =
         [
@@ -116,3 +112,10 @@ public static class LabelRules
 
     private readonly record struct Finding(string Rule, string? Lack);
 }
+
+/// <summary>How one printed label stands against the labelling rules of a region. A jar for one's own use need not meet them all; this says
+/// what it does meet.</summary>
+/// <param name="Satisfies">Rules whose demands the label meets, each with its paragraph.</param>
+/// <param name="Lacks">What a rule asks for and the label does not have, one sentence each.</param>
+/// <param name="MovedToCard">Wordings that had no room and stand on the jar card.</param>
+public sealed record LabelRuleReport(IReadOnlyList<string> Satisfies, IReadOnlyList<string> Lacks, IReadOnlyList<string> MovedToCard);

@@ -1,9 +1,4 @@
 using JarLabel.Core.Hazards;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Fitting;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Symbols;
 
 namespace JarLabel.Layout.Rules;
 

@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Sheets;
 
 /// <summary>Label stock: a sheet of labels, or a roll (one label a page). All lengths in mm. Named by its dimensions.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Core.Reading;
-using JarLabel.Layout.Designs;
-
 namespace JarLabel.Layout.Sheets;
 
 /// <summary>Reads one sheet file. The members are described in <c>layouts/README.md</c>.</summary>
@@ -21,7 +17,7 @@ public static class SheetReader
 
     private static Sheet Take(FieldReader fields)
     {
-        Words.Schema(fields);
+        LayoutKeywords.Schema(fields);
         var (paperWidth, paperHeight) = fields.Member("paper", paper => (Length(paper, "width"), Length(paper, "height")));
         var width = Length(fields, "width");
         var height = Length(fields, "height");
@@ -30,7 +26,7 @@ public static class SheetReader
             fields.Text("title"),
             paperWidth,
             paperHeight,
-            fields.Choice("shape", Words.Shapes),
+            fields.Choice("shape", LayoutKeywords.Shapes),
             width,
             height,
             fields.OptionalNumber("corner", 0, 30) ?? 0,
@@ -38,9 +34,9 @@ public static class SheetReader
             fields.OptionalNumber("top", 0, LongestPaper) ?? 0,
             fields.OptionalNumber("pitchX", 1, LongestPaper) ?? width,
             fields.OptionalNumber("pitchY", 1, LongestPaper) ?? height,
-            Words.Optional(fields, "columns", 1, 50, 1),
-            Words.Optional(fields, "rows", 1, 100, 1),
-            Words.Optional(fields, "dpi", 150, 2400, 300),
+            LayoutKeywords.Optional(fields, "columns", 1, 50, 1),
+            LayoutKeywords.Optional(fields, "rows", 1, 100, 1),
+            LayoutKeywords.Optional(fields, "dpi", 150, 2400, 300),
             fields.Text("design"),
             fields.Text("source"))
         {

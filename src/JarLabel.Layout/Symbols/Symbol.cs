@@ -1,7 +1,3 @@
-using JarLabel.Core.Reading;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Layout.Symbols;
 
 /// <summary>A hazard pictogram or safety sign, drawn for this project after the published standards' descriptions.</summary>
@@ -37,5 +33,10 @@ public sealed record Symbol(string Code, string Title, IReadOnlyList<SymbolLayer
     private static Symbol Take(FieldReader fields) => new(
         fields.Text("code"),
         fields.Text("title"),
-        fields.List("layers", layer => new SymbolLayer(layer.Choice("ink", Words.Inks), layer.Text("d"))));
+        fields.List("layers", layer => new SymbolLayer(layer.Choice("ink", LayoutKeywords.Inks), layer.Text("d"))));
 }
+
+/// <summary>One filled outline of a symbol; layers cover each other in order.</summary>
+/// <param name="Ink">Its colour.</param>
+/// <param name="Data">SVG path data in a frame of 100 by 100, even-odd.</param>
+public readonly record struct SymbolLayer(Ink Ink, string Data);

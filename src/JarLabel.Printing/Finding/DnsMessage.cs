@@ -1,7 +1,3 @@
-using System.Buffers.Binary;
-using System.Net;
-using System.Text;
-
 namespace JarLabel.Printing.Finding;
 
 /// <summary>Writes a question and reads answers of DNS (RFC 1035 section 4). Anybody on the network may answer anything: what is damaged is
@@ -17,7 +13,6 @@ public sealed class DnsMessage
     /// <summary>Asks for the pointers of names, and that the answer come to the asker alone.</summary>
     public static byte[] Question(IReadOnlyList<string> names)
     {
-        ArgumentNullException.ThrowIfNull(names);
         List<byte> message = [0, 0, 0, 0, 0, (byte)names.Count, 0, 0, 0, 0, 0, 0];
         foreach (var name in names)
         {
@@ -27,7 +22,7 @@ public sealed class DnsMessage
                 message.AddRange(Encoding.UTF8.GetBytes(label));
             }
 
-            message.AddRange([0, 0, (byte)DnsKind.Leads, 0x80, 1]);
+            message.AddRange([0, 0, (byte)DnsKind.PtrRecord, 0x80, 1]);
         }
 
         return [.. message];
@@ -36,7 +31,6 @@ public sealed class DnsMessage
     /// <summary>The records of an answer that say where a printer is; those before the damage where there is any.</summary>
     public static IReadOnlyList<DnsRecord> Read(byte[] bytes)
     {
-        ArgumentNullException.ThrowIfNull(bytes);
         var records = new List<DnsRecord>();
         try
         {
@@ -85,12 +79,12 @@ public sealed class DnsMessage
         {
             case DnsKind.Address when end - at == 4:
                 return record with { Address = new IPAddress(bytes.AsSpan(at, 4)) };
-            case DnsKind.Leads:
+            case DnsKind.PtrRecord:
                 return record with { Target = Name() };
-            case DnsKind.Service:
+            case DnsKind.SrvRecord:
                 Skip(4);
                 return record with { Port = Short(), Target = Name() };
-            case DnsKind.Words:
+            case DnsKind.TxtRecord:
                 return record with { Words = [.. Words(end)] };
             default:
                 return record;
@@ -156,4 +150,38 @@ public sealed class DnsMessage
     }
 
     private void Skip(int count) => at = at + count <= bytes.Length ? at + count : throw new FormatException();
+}
+
+/// <summary>The kinds of record that say where a printer is (RFC 1035 section 3.2.2; RFC 2782).</summary>
+public enum DnsKind
+{
+    /// <summary>A host's address.</summary>
+    Address = 1,
+
+    /// <summary>The name of one printer.</summary>
+    PtrRecord = 12,
+
+    /// <summary>What a printer says of itself.</summary>
+    TxtRecord = 16,
+
+    /// <summary>A printer's host and port.</summary>
+    SrvRecord = 33,
+}
+
+/// <summary>One record of an answer.</summary>
+/// <param name="Name">Whose.</param>
+/// <param name="Kind">What it says.</param>
+public sealed record DnsRecord(string Name, DnsKind Kind)
+{
+    /// <summary>The name that it leads to.</summary>
+    public string? Target { get; init; }
+
+    /// <summary>The port of a service.</summary>
+    public int Port { get; init; }
+
+    /// <summary>A host's address.</summary>
+    public IPAddress? Address { get; init; }
+
+    /// <summary>Words, each <c>key=value</c>.</summary>
+    public IReadOnlyList<string> Words { get; init; } = [];
 }

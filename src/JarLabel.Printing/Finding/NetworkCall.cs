@@ -1,4 +1,3 @@
-using System.Net;
 using System.Net.Sockets;
 
 namespace JarLabel.Printing.Finding;
@@ -16,7 +15,6 @@ public static class NetworkCall
     /// <summary>The printers that answered; none where there is no network.</summary>
     public static async Task<IReadOnlyList<SeenPrinter>> Listen(IPEndPoint to, TimeSpan span)
     {
-        ArgumentNullException.ThrowIfNull(to);
         using var socket = new UdpClient(AddressFamily.InterNetwork);
         using var limit = new CancellationTokenSource(span);
         var records = new List<DnsRecord>();
@@ -38,18 +36,18 @@ public static class NetworkCall
 
     private static IReadOnlyList<SeenPrinter> Printers(IReadOnlyList<DnsRecord> records) =>
     [
-        .. Services.SelectMany(service => records.Where(r => r.Kind == DnsKind.Leads && Same(r.Name, service)).Select(r => Printer(records, r.Target!, service)))
+        .. Services.SelectMany(service => records.Where(r => r.Kind == DnsKind.PtrRecord && Same(r.Name, service)).Select(r => Printer(records, r.Target!, service)))
             .OfType<SeenPrinter>().DistinctBy(p => p.Name, StringComparer.OrdinalIgnoreCase).OrderBy(p => p.Name, StringComparer.Ordinal),
     ];
 
     private static SeenPrinter? Printer(IReadOnlyList<DnsRecord> records, string instance, string service)
     {
-        if (records.FirstOrDefault(r => r.Kind == DnsKind.Service && Same(r.Name, instance)) is not { Target: { Length: > 0 } host } at)
+        if (records.FirstOrDefault(r => r.Kind == DnsKind.SrvRecord && Same(r.Name, instance)) is not { Target: { Length: > 0 } host } at)
         {
             return null;
         }
 
-        var words = records.FirstOrDefault(r => r.Kind == DnsKind.Words && Same(r.Name, instance))?.Words ?? [];
+        var words = records.FirstOrDefault(r => r.Kind == DnsKind.TxtRecord && Same(r.Name, instance))?.Words ?? [];
         var address = records.FirstOrDefault(r => r.Kind == DnsKind.Address && Same(r.Name, host))?.Address?.ToString() ?? host;
         var scheme = service.StartsWith("_ipps", StringComparison.Ordinal) ? "ipps" : "ipp";
         var name = instance.EndsWith("." + service, StringComparison.OrdinalIgnoreCase) ? instance[..^(service.Length + 1)] : instance;

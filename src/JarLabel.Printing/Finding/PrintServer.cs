@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-using JarLabel.Printing.Ipp;
 using JarLabel.Printing.Printers;
 using JarLabel.Printing.Transport;
 
@@ -20,7 +17,6 @@ public sealed class PrintServer
     /// <summary>Where it is: as <c>CUPS_SERVER</c> says, else its usual socket, else port 631 of this machine.</summary>
     public static PrintServer Find(Func<string, string?> environment)
     {
-        ArgumentNullException.ThrowIfNull(environment);
         if (environment("CUPS_SERVER") is { Length: > 0 } named)
         {
             var parts = named.Split('/')[0].Split(':');
@@ -37,7 +33,7 @@ public sealed class PrintServer
     /// <summary>Its queues; none where there is no server.</summary>
     public async Task<Result<IReadOnlyList<SeenPrinter>>> Queues(PrintPatience patience, string user, CancellationToken stop = default)
     {
-        using var door = new IppDoor(PrinterAddress.OfServer(host, port, socket, "/"), patience);
+        using var door = new IppClient(PrinterAddress.OfServer(host, port, socket, "/"), patience);
         var answer = await door.Ask(IppOperation.CupsGetPrinters, Requests.Queues(door.Address.Uri, user), stop: stop).ConfigureAwait(false);
         return answer.Message is not { } message ? answer.Fault!
             : Result<IReadOnlyList<SeenPrinter>>.Of(message.Succeeded ? [.. message.Of(IppTag.PrinterGroup).Select(Seen).Where(p => p.Name.Length > 0)] : []);
@@ -47,5 +43,34 @@ public sealed class PrintServer
     {
         var (facts, name) = (new PrinterFacts(said), said.Word("printer-name") ?? "");
         return new SeenPrinter(name, Queue(name).Uri, facts.Model, SeenPrinter.StateOf(facts), SeenHow.Queue);
+    }
+}
+
+/// <summary>How a printer came to be known.</summary>
+public enum SeenHow
+{
+    /// <summary>The shop has named it.</summary>
+    Named,
+
+    /// <summary>A queue of this machine's print server.</summary>
+    Queue,
+
+    /// <summary>It answered a call on the network.</summary>
+    Network,
+}
+
+/// <summary>A printer that can be named in <c>--to</c>.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Uri">Its address.</param>
+/// <param name="Model">What it is; null when unsaid.</param>
+/// <param name="State">How it stands, in words; null when nobody asked it.</param>
+/// <param name="How">How it came to be known.</param>
+public sealed record SeenPrinter(string Name, string Uri, string? Model, string? State, SeenHow How)
+{
+    /// <summary>How a printer stands, in a few words.</summary>
+    public static string StateOf(PrinterFacts facts)
+    {
+        var ready = !facts.Accepts ? "takes no jobs" : facts.IsStopped ? "stands still" : facts.TakesPdf || facts.Formats.Count == 0 ? "ready" : "takes no PDF";
+        return facts.Why is { } why ? $"{ready}: {why}" : ready;
     }
 }

@@ -1,6 +1,3 @@
-using System.Buffers.Binary;
-using System.Text;
-
 namespace JarLabel.Printing.Ipp;
 
 /// <summary>Reads a message from bytes that anybody may have sent: what is not one is refused, never guessed at.</summary>
@@ -19,7 +16,6 @@ public sealed class IppReader
     /// <param name="end">Where the message ends and a document may begin.</param>
     public static IppMessage? Read(byte[] bytes, out int end)
     {
-        ArgumentNullException.ThrowIfNull(bytes);
         var reader = new IppReader(bytes);
         try
         {
@@ -155,4 +151,28 @@ public sealed class IppReader
         at += count;
         return taken;
     }
+}
+
+/// <summary>A named attribute with one value or several.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Values">Its values, at least one.</param>
+public sealed record IppField(string Name, IReadOnlyList<IppValue> Values);
+
+/// <summary>A request or an answer without its document (RFC 8010 section 3).</summary>
+/// <param name="Code">What is asked, or how it went.</param>
+/// <param name="RequestId">Ties the answer to the request.</param>
+/// <param name="Groups">In order.</param>
+public sealed record IppMessage(ushort Code, int RequestId, IReadOnlyList<IppGroup> Groups)
+{
+    /// <summary>True when it went well, perhaps with something left out.</summary>
+    public bool Succeeded => Code <= 0x00FF;
+
+    /// <summary>The groups of one kind.</summary>
+    public IEnumerable<IppGroup> Of(IppTag tag) => Groups.Where(g => g.Tag == tag);
+
+    /// <summary>The first group of one kind; an empty one where there is none.</summary>
+    public IppGroup First(IppTag tag) => Of(tag).FirstOrDefault() ?? new IppGroup(tag, []);
+
+    /// <summary>What the printer says about how it went, or null.</summary>
+    public string? Says => First(IppTag.OperationGroup).Word("status-message");
 }

@@ -1,6 +1,3 @@
-using System.Buffers.Binary;
-using System.Text;
-
 namespace JarLabel.Printing.Ipp;
 
 /// <summary>One value: its syntax and its bytes, or the members of a collection.</summary>

@@ -1,6 +1,4 @@
 using System.Buffers;
-using System.Buffers.Binary;
-using System.Text;
 
 namespace JarLabel.Printing.Ipp;
 
@@ -18,7 +16,6 @@ public sealed class IppWriter
     /// <param name="minor">The version: 1 for 1.1, which every printer must answer.</param>
     public static byte[] Bytes(IppMessage message, byte minor = 1)
     {
-        ArgumentNullException.ThrowIfNull(message);
         var writer = new IppWriter();
         writer.target.Write<byte>([1, minor]);
         writer.Short(message.Code);

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Printing.Printers;
 
 /// <summary>A size of paper that a printer takes, in hundredths of a millimetre, with the edges it cannot print where it says so.</summary>

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Security.Cryptography;
-using JarLabel.Core;
 
 namespace JarLabel.Printing.Printers;
 
@@ -32,10 +31,6 @@ public sealed class PrintRun
     /// <param name="stop">Takes the job back from the printer.</param>
     public static Task<PrintResult> Go(Printer printer, PrintOrder order, PrinterFacts facts, Action<JobReport> tell, CancellationToken stop = default)
     {
-        ArgumentNullException.ThrowIfNull(printer);
-        ArgumentNullException.ThrowIfNull(order);
-        ArgumentNullException.ThrowIfNull(facts);
-        ArgumentNullException.ThrowIfNull(tell);
         return new PrintRun(printer, order, facts, tell, stop).Go();
     }
 
@@ -148,3 +143,35 @@ public sealed class PrintRun
 
     private static TimeSpan Min(TimeSpan a, TimeSpan b) => a < b ? a : b;
 }
+
+/// <summary>How a job stands at one moment.</summary>
+/// <param name="Id">Its number at the printer.</param>
+/// <param name="State">How it stands.</param>
+/// <param name="Sheets">Sheets or pages done; null when unsaid.</param>
+/// <param name="Why">Why it stands so, in words; null when unsaid.</param>
+/// <param name="Troubled">True when a completed job had errors.</param>
+public sealed record JobReport(int Id, JobState State, int? Sheets, string? Why, bool Troubled)
+{
+    /// <summary>True when it goes no further.</summary>
+    public bool IsOver => State is JobState.Canceled or JobState.Aborted or JobState.Completed;
+}
+
+/// <summary>How a job ended.</summary>
+public enum PrintEnd
+{
+    /// <summary>The printer says that it is on paper.</summary>
+    Printed,
+
+    /// <summary>It is surely not all on paper.</summary>
+    Failed,
+
+    /// <summary>It was sent, and nobody can say whether it is on paper.</summary>
+    Unknown,
+}
+
+/// <summary>How a job ended.</summary>
+/// <param name="End">On paper, not on paper, or nobody can say.</param>
+/// <param name="Job">Its number at the printer; null when it never got one.</param>
+/// <param name="Problem">Why it is not surely on paper; null when it is.</param>
+/// <param name="Cautions">What should be known of it.</param>
+public sealed record PrintResult(PrintEnd End, int? Job, Problem? Problem, IReadOnlyList<Problem> Cautions);

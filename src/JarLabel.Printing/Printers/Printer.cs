@@ -1,5 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Printing.Ipp;
 using JarLabel.Printing.Transport;
 
 namespace JarLabel.Printing.Printers;
@@ -8,7 +6,7 @@ namespace JarLabel.Printing.Printers;
 public sealed class Printer(PrinterAddress address, PrintPatience patience, string user) : IDisposable
 {
     private const ushort NotFound = 0x0406;
-    private readonly IppDoor door = new(address, patience);
+    private readonly IppClient door = new(address, patience);
 
     /// <summary>Its address.</summary>
     public string Uri => address.Uri;
@@ -25,8 +23,6 @@ public sealed class Printer(PrinterAddress address, PrintPatience patience, stri
     /// <summary>Asks whether it would print the order.</summary>
     public async Task<Result<PrinterFacts>> Validate(PrintOrder order, PrinterFacts facts, CancellationToken stop = default)
     {
-        ArgumentNullException.ThrowIfNull(order);
-        ArgumentNullException.ThrowIfNull(facts);
         var answer = await door.Ask(IppOperation.ValidateJob, Requests.Print(Uri, order, order.Title, facts), stop: stop).ConfigureAwait(false);
         return Told(answer).Then<PrinterFacts>(_ => facts);
     }
@@ -101,3 +97,7 @@ public sealed class Printer(PrinterAddress address, PrintPatience patience, stri
         ? PrintingProblems.NotKnown(Uri)
         : PrintingProblems.Refused(Uri, message.Code, message.Says, [.. message.First(IppTag.UnsupportedGroup).Attributes.Select(a => a.Name)]);
 }
+
+/// <summary>What came of looking for a job.</summary>
+/// <param name="Report">The job; null when the printer has none of that name.</param>
+internal sealed record FoundJob(JobReport? Report);

@@ -1,5 +1,3 @@
-using JarLabel.Printing.Ipp;
-
 namespace JarLabel.Printing.Printers;
 
 /// <summary>What a printer says of itself when asked.</summary>
@@ -101,3 +99,25 @@ public sealed class PrinterFacts
             : Names("media-supported");
     }
 }
+
+/// <summary>A self-describing name of paper: <c>iso_a4_210x297mm</c> (PWG 5101.1).</summary>
+public static class MediaName
+{
+    /// <summary>The size in hundredths of a millimetre, or null when the name says none.</summary>
+    public static (int Width, int Height)? SizeOf(string name)
+    {
+        var size = name[(name.LastIndexOf('_') + 1)..];
+        var unit = size.EndsWith("mm", StringComparison.Ordinal) ? 100.0 : size.EndsWith("in", StringComparison.Ordinal) ? 2540.0 : 0;
+        return unit > 0 && size[..^2].Split('x') is [var width, var height] && Read(width, unit) is { } wide && Read(height, unit) is { } high ? (wide, high) : null;
+    }
+
+    private static int? Read(string text, double unit) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value is > 0 and < 5000 ? (int)Math.Round(value * unit) : null;
+}
+
+/// <summary>The edges of the paper that cannot be printed, in mm.</summary>
+/// <param name="Left">On the left.</param>
+/// <param name="Top">On top.</param>
+/// <param name="Right">On the right.</param>
+/// <param name="Bottom">At the bottom.</param>
+public sealed record PaperMargins(double Left, double Top, double Right, double Bottom);

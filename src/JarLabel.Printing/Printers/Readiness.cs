@@ -1,5 +1,3 @@
-using JarLabel.Core;
-
 namespace JarLabel.Printing.Printers;
 
 /// <summary>Asks a printer before anything is recorded or sent: does it take a PDF and this paper, is it well, would it print this?</summary>
@@ -12,8 +10,6 @@ public static class Readiness
     /// <param name="stop">Ends the waiting.</param>
     public static async Task<Result<ReadyPrinter>> Of(Printer printer, PrintOrder order, int dpi, CancellationToken stop = default)
     {
-        ArgumentNullException.ThrowIfNull(printer);
-        ArgumentNullException.ThrowIfNull(order);
         if (!(await printer.Facts(stop).ConfigureAwait(false)).Then(facts => Able(printer.Uri, facts, order)).TryGet(out var able, out var problems))
         {
             return Result<ReadyPrinter>.Failed(problems);
@@ -60,3 +56,16 @@ public static class Readiness
         }
     }
 }
+
+/// <summary>What is to be printed: a PDF whose pages have the paper's exact size. Copies are pages of it.</summary>
+/// <param name="Title">The job's name, as the printer shows it.</param>
+/// <param name="Pdf">The document.</param>
+/// <param name="Width">Width of the paper, mm.</param>
+/// <param name="Height">Height of the paper, mm.</param>
+/// <param name="User">Who prints.</param>
+public sealed record PrintOrder(string Title, byte[] Pdf, double Width, double Height, string User);
+
+/// <summary>A printer that said it would print.</summary>
+/// <param name="Facts">What it says of itself.</param>
+/// <param name="Cautions">What should be known.</param>
+public sealed record ReadyPrinter(PrinterFacts Facts, IReadOnlyList<Problem> Cautions);

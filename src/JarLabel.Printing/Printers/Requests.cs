@@ -1,5 +1,3 @@
-using JarLabel.Printing.Ipp;
-
 namespace JarLabel.Printing.Printers;
 
 /// <summary>The groups of each request. Charset, language and the printer's address come first, as RFC 8011 section 4.1.4 wants it.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core;
-
 namespace JarLabel.Printing.Transport;
 
 /// <summary>Where a printer is asked: the address it knows itself by, and where its HTTP door is. A CUPS queue may stand behind a socket.</summary>
@@ -36,7 +34,6 @@ public sealed record PrinterAddress
     /// <summary>Reads <c>ipp://</c>, <c>ipps://</c>, <c>http://</c> or <c>https://</c> with a host, perhaps <c>#sha256:...</c> of its certificate.</summary>
     public static Result<PrinterAddress> Read(string text, string where)
     {
-        ArgumentNullException.ThrowIfNull(text);
         if (!System.Uri.TryCreate(text.Trim(), UriKind.Absolute, out var uri) || uri.Host.Length == 0 || uri.UserInfo.Length > 0
             || uri.Scheme is not ("ipp" or "ipps" or "http" or "https"))
         {

@@ -1,6 +1,3 @@
-using JarLabel.Layout.Marks;
-using SkiaSharp;
-
 namespace JarLabel.Render.Drawing;
 
 /// <summary>What each ink is on paper.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render.Text;
-using SkiaSharp;
-
 namespace JarLabel.Render.Drawing;
 
 /// <summary>Draws marks on a Skia canvas whose unit is the grain. Belongs to one thread.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render.Text;
-using SkiaSharp;
-
 namespace JarLabel.Render.Drawing;
 
 /// <summary>The faces of a document whose pages are all known beforehand, with no more glyphs than those pages draw: Skia puts a whole

@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Render.Drawing;
 
 /// <summary>The dark modules of a code as closed outlines of whole module coordinates, to be filled by the even-odd rule.

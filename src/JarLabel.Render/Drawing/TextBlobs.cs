@@ -1,7 +1,4 @@
 using System.Text;
-using JarLabel.Render.Text;
-using SkiaSharp;
-
 namespace JarLabel.Render.Drawing;
 
 /// <summary>Shaped lines as Skia draws them.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render.Text;
-using SkiaSharp;
-
 namespace JarLabel.Render.Drawing;
 
 /// <summary>The embedded faces as Skia holds them, one each for the life of the process.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using JarLabel.Layout.Marks;
 
 namespace JarLabel.Render.Pdf;
 

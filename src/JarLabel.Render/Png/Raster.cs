@@ -1,7 +1,3 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render.Drawing;
-using SkiaSharp;
-
 namespace JarLabel.Render.Png;
 
 /// <summary>A page as dots.</summary>

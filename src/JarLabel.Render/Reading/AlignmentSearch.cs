@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>Looks for the last alignment pattern of a code near where it should be: a black module in a white ring in a black ring (ISO/IEC 18004).</summary>

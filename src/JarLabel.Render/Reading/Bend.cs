@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>How the rows of a code round a jar are seen bent: the middle of a row lies so far from where it would lie on a flat label. A parabola is

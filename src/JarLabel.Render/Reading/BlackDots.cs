@@ -1,6 +1,3 @@
-using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>Which dots of a picture are black: those darker than what lies around them, within some twenty dots. One bit a dot.</summary>

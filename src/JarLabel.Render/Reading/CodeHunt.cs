@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>Puts finder patterns together to codes and reads them: first each as a flat one, then what is left as bent round a jar.</summary>
@@ -90,5 +88,18 @@ internal sealed class CodeHunt(IReadOnlyList<PhotoView> views)
         while (at + 1 < views.Count && three.Module / views[at + 1].Scale >= FewestDots)
             at++;
         return views[at];
+    }
+}
+
+/// <summary>A code that was read.</summary>
+/// <param name="Text">What it says.</param>
+/// <param name="Corners">Where it lies in the photo.</param>
+internal sealed record FoundCode(string Text, Corners Corners)
+{
+    /// <summary>Its left upper corner as the picture is shown, not as the code lies.</summary>
+    internal Vector2 TopLeft(Func<Vector2, Vector2> shown)
+    {
+        var (left, right, low) = (shown(Corners.Left.Centre), shown(Corners.Right.Centre), shown(Corners.Low.Centre));
+        return Vector2.Min(Vector2.Min(left, right), Vector2.Min(low, right + low - left));
     }
 }

@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>Where a code of that size lies in a photo, and how it is bent.</summary>

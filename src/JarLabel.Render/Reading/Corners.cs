@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>Three finder patterns that stand to one another as in one code.</summary>

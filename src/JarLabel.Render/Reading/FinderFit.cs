@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>Looks from the middle of what may be a finder pattern all round: where the three edges lie tells whether it is one, and how it is turned,

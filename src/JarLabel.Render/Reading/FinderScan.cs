@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>Looks for finder patterns row by row: black, white, black, white, black as 1 : 1 : 3 : 1 : 1 (ISO/IEC 18004), then the same down the column, then all round.</summary>

@@ -1,6 +1,3 @@
-using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>A picture of grey dots, 0 black, row by row. Places in it are counted in dots from its left top corner, so that the middle of the first dot is (0.5, 0.5).</summary>

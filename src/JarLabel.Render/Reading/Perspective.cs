@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>From places on a flat code to places in a photo of it, by four places known in both.</summary>

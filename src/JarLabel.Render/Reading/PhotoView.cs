@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>A photo, or a part of it, looked at larger or smaller.</summary>

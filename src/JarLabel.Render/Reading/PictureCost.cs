@@ -1,5 +1,3 @@
-using SkiaSharp;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>What reading a picture costs in memory, before it is read: each kind of file keeps so many bytes of every dot at once.</summary>

@@ -1,7 +1,3 @@
-using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
-using SkiaSharp;
-
 namespace JarLabel.Render.Reading;
 
 /// <summary>The dots of a picture file in grey, with what is clear on white paper. Of an animation the first picture.</summary>

@@ -1,9 +1,5 @@
-using System.Globalization;
 using System.Net;
 using System.Text;
-using JarLabel.Layout.Marks;
-using JarLabel.Render.Drawing;
-using JarLabel.Render.Text;
 
 namespace JarLabel.Render.Svg;
 

@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Render.Text;
 
 /// <summary>The bytes of the family's three font files, embedded in this assembly. A font is never looked up by name: a machine

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using HarfBuzzSharp;
 
 namespace JarLabel.Render.Text;

@@ -1,11 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Files;
-using JarLabel.Store.Index;
-using JarLabel.Store.Schema;
-using JarLabel.Store.Shops;
-using Microsoft.Data.Sqlite;
-using SQLitePCL;
-
 namespace JarLabel.Store.Checking;
 
 /// <summary>Checks the whole shop within one reading transaction: the database's own structure, the guards, every event's seal, the

@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-
 namespace JarLabel.Store.Checking;
 
 /// <summary>What a check of the whole shop can find.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Core;
-
 namespace JarLabel.Store.Checking;
 
 /// <summary>What a check of the whole shop found.</summary>

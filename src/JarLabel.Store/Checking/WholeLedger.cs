@@ -1,6 +1,3 @@
-using JarLabel.Store.Schema;
-using Microsoft.Data.Sqlite;
-
 namespace JarLabel.Store.Checking;
 
 /// <summary>Whether a database is a whole ledger: its own structure, every seal, the end it should have, and its lists. Quicker than a check
@@ -15,7 +12,7 @@ internal static class WholeLedger
     {
         try
         {
-            return LedgerDoor.RefusalOrDamage(database, ledger) is null
+            return LedgerOpener.RefusalOrDamage(database, ledger) is null
                 && database.List("PRAGMA integrity_check(1)", row => row.GetString(0)) is ["ok"]
                 && EndOf(database, ledger) == database.Number("SELECT count(*) FROM events NOT INDEXED")
                 && database.Number("SELECT count(*) = coalesce(max(id), 0) FROM files") == 1
@@ -47,7 +44,7 @@ internal static class WholeLedger
 
     private static bool ListsFit(Database database, string ledger)
     {
-        var version = LedgerDoor.SchemaOf(database);
+        var version = LedgerOpener.SchemaOf(database);
         if (version < WithJars)
         {
             return true;

@@ -1,7 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Files;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Checking;
 
 /// <summary>Holds every written file against what the ledger says of it, while others go on writing. A file that does not fit at first

@@ -1,9 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Files;
-using JarLabel.Store.Schema;
-using JarLabel.Store.Shops;
-using Microsoft.Data.Sqlite;
-
 namespace JarLabel.Store.Exchange;
 
 /// <summary>A whole copy of the ledger in one file, taken while others work on it: the ledger as of one moment. Put in the place of
@@ -86,3 +80,9 @@ internal sealed class Backup(Database database, EventTable events, ShopFolder fo
         }
     }
 }
+
+/// <summary>A backup that was written and read back, every seal checked.</summary>
+/// <param name="File">Where it is.</param>
+/// <param name="LedgerId">Whose it is.</param>
+/// <param name="Events">How many events it holds.</param>
+public sealed record BackupReport(string File, string LedgerId, long Events);

@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-
 namespace JarLabel.Store.Exchange;
 
 /// <summary>What can be wrong with a backup's place, and with a file of exported events.</summary>

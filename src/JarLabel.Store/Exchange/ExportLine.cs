@@ -1,8 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
-using JarLabel.Core;
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Store.Exchange;
 
 /// <summary>The lines of an export: one JSON object each, the first about the whole, then one an event.</summary>
@@ -78,3 +73,9 @@ internal static class ExportLine
         stream.WriteByte((byte)'\n');
     }
 }
+
+/// <summary>The first line of an export.</summary>
+/// <param name="LedgerId">Whose events they are.</param>
+/// <param name="Events">How many follow.</param>
+/// <param name="Seal">The seal of the last one.</param>
+internal sealed record ExportHeader(string LedgerId, long Events, string Seal);

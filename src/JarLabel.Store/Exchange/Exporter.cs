@@ -1,7 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Files;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Exchange;
 
 /// <summary>Writes all events as JSON Lines, each seal checked on the way out.</summary>
@@ -46,3 +42,8 @@ internal sealed class Exporter(EventTable events, ShopFolder folder)
         stream.Flush();
     }
 }
+
+/// <summary>An export that was written.</summary>
+/// <param name="File">Where it is.</param>
+/// <param name="Events">How many events it holds.</param>
+public sealed record ExportReport(string File, long Events);

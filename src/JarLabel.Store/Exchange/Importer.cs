@@ -1,10 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-using JarLabel.Core.Reading;
-using JarLabel.Store.Checking;
-using JarLabel.Store.Index;
-using JarLabel.Store.Sheets;
-
 namespace JarLabel.Store.Exchange;
 
 /// <summary>Takes exported events into the ledger, inside one transaction of the ledger's: all of them, or none and every problem with
@@ -198,3 +191,8 @@ internal sealed class Importer(Database database, EventTable events, IJarReader 
 
     private string Where(int line) => string.Create(CultureInfo.InvariantCulture, $"{file} line {line}");
 }
+
+/// <summary>What an import did.</summary>
+/// <param name="Added">Events that were new.</param>
+/// <param name="Known">Events that the ledger had already, the same to the last sign.</param>
+public sealed record ImportReport(long Added, long Known);

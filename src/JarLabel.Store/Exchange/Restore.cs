@@ -1,13 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-using JarLabel.Store.Checking;
-using JarLabel.Store.Files;
-using JarLabel.Store.Index;
-using JarLabel.Store.Schema;
-using JarLabel.Store.Shops;
-using Microsoft.Data.Sqlite;
-using SQLitePCL;
-
 namespace JarLabel.Store.Exchange;
 
 /// <summary>Brings a backup back.</summary>
@@ -21,12 +11,8 @@ public static class Restore
     }
 
     /// <summary>Puts a copy of a backup in the ledger's place; what stands there is kept under another name.</summary>
-    public static Result<RestoreReport> Do(ShopFolder folder, RestoreWish wish, IJarReader reader)
-    {
-        ArgumentNullException.ThrowIfNull(folder);
-        ArgumentNullException.ThrowIfNull(wish);
-        return new Restoring(folder, reader, wish).Run();
-    }
+    public static Result<RestoreReport> Do(ShopFolder folder, RestoreWish wish, IJarReader reader) =>
+        new Restoring(folder, reader, wish).Run();
 }
 
 /// <summary>Puts a copy of a backup in the ledger's place. The backup is checked first and stays where it is; what stood here, with the log that
@@ -250,3 +236,38 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
 
     private static string LedgerAt(string path) => new FileInfo(path) is { LinkTarget: not null } link ? link.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? path : path;
 }
+
+/// <summary>Why a backup cannot be put in the ledger's place.</summary>
+internal static class RestoreProblems
+{
+    internal static Problem NotWhole(string backup) =>
+        new("JL457", Message.Of($"This is not a whole ledger, so it was not put in place, and nothing was changed. Try another backup, such as {new Remedy("restore", new InputName("file", "ledger-backup.db"))}."), backup);
+
+    internal static Problem InOrder(string ledger, long events) =>
+        new("JL458", Message.Of($"The ledger that stands here is in order and holds {events} events, so it was left in its place. With {new InputName("force")} the backup takes its place, and it is kept under another name."), ledger);
+
+    internal static Problem NothingToDo(string ledger, long events) =>
+        new("JL458", string.Create(CultureInfo.InvariantCulture, $"This is the ledger itself, with {events} events, and it is in order; there is nothing to put right."), ledger);
+
+    internal static Problem OtherShop(string backup, string ledger) =>
+        new("JL424", Message.Of($"This backup is of another shop than the ledger {ledger}, which gave out the same numbers to other jars. Restore it into a folder of its own, named with {new InputName("shop")}, or say {new InputName("force")}."), backup);
+
+    internal static Problem Stuck(string ledger, string why, IReadOnlyList<string> aside) =>
+        new("JL459", $"The backup could not be put in place: {why}{(aside.Count == 0 ? " Nothing was changed." : $" What stood here is kept as {string.Join(", ", aside)}.")} Mend that, then give the same command again.", ledger);
+}
+
+/// <summary>A backup that was checked and stands in the ledger's place.</summary>
+/// <param name="File">The backup.</param>
+/// <param name="Ledger">The ledger it is now.</param>
+/// <param name="LedgerId">Whose it is.</param>
+/// <param name="Events">How many events it holds.</param>
+/// <param name="Aside">What stood there before, under the names it is kept by.</param>
+/// <param name="Cautions">Numbers that were given out and that the backup does not know of.</param>
+public sealed record RestoreReport(string File, string Ledger, string LedgerId, long Events, IReadOnlyList<string> Aside, IReadOnlyList<Problem> Cautions);
+
+/// <summary>Which backup is to come into the ledger's place.</summary>
+/// <param name="File">The backup.</param>
+/// <param name="Now">The moment, for the name of what is moved aside.</param>
+/// <param name="Force">True to put it in the place of a ledger that is in order, too.</param>
+/// <param name="DryRun">True to check all and move nothing.</param>
+public sealed record RestoreWish(string File, DateTime Now, bool Force = false, bool DryRun = false);

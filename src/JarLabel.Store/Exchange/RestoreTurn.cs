@@ -1,6 +1,3 @@
-using JarLabel.Store.Files;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Exchange;
 
 /// <summary>While a backup is put in a ledger's place there is a moment without a ledger. Only one program does that at a time, and whoever finds

@@ -1,10 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Checking;
-using JarLabel.Store.Files;
-using JarLabel.Store.Index;
-using JarLabel.Store.Schema;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Exchange;
 
 /// <summary>The copy of a backup that will be the ledger: written beside its place, brought up to date, and checked event by event.</summary>
@@ -14,7 +7,7 @@ internal static class RestoredCopy
     internal static IReadOnlyList<Problem> Write(Database backup, PartFile part, string source, IJarReader reader, ShopFolder folder)
     {
         backup.Execute("VACUUM INTO $1", part.Path);
-        using (var copy = LedgerDoor.OpenCopy(part.Path, source))
+        using (var copy = LedgerOpener.OpenCopy(part.Path, source))
         {
             if (Faults(copy, source, reader, folder) is { Count: > 0 } faults)
             {
@@ -31,6 +24,6 @@ internal static class RestoredCopy
     {
         var events = new EventTable(ledger, source);
         var jars = new JarIndex(ledger, events, reader, source);
-        return LedgerDoor.SchemaOf(ledger) < Migrations.Newest || jars.IsStale() ? [] : new Verifier(ledger, events, jars, reader, folder).Run().Damage;
+        return LedgerOpener.SchemaOf(ledger) < Migrations.Newest || jars.IsStale() ? [] : new Verifier(ledger, events, jars, reader, folder).Run().Damage;
     }
 }

@@ -1,9 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Checking;
-using JarLabel.Store.Schema;
-using Microsoft.Data.Sqlite;
-using SQLitePCL;
-
 namespace JarLabel.Store.Exchange;
 
 /// <summary>What stands in the ledger's place when a backup is to come there. As far as it can be opened it is held, so that no other program
@@ -18,7 +12,7 @@ internal sealed class StandingLedger : IDisposable
         this.held = held;
         HasLog = hasLog;
         Exists = File.Exists(file);
-        if (held is not null && LedgerDoor.RefusalOrDamage(held, ledger) is null)
+        if (held is not null && LedgerOpener.RefusalOrDamage(held, ledger) is null)
         {
             Look(held, file, ledger);
         }

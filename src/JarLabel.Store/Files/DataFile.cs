@@ -1,5 +1,3 @@
-using JarLabel.Core.Reading;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>Reads a data file whole, as <see cref="StrictJson"/> wants it: of one that is longer than it takes, or without end, only so much that it

@@ -1,8 +1,3 @@
-using System.Runtime.InteropServices;
-using JarLabel.Core;
-using Microsoft.Data.Sqlite;
-using SQLitePCL;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>Why a disk refused to write: it is full, or the system lets no file grow so large. The database tells neither for sure, so the disk

@@ -1,6 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Checking;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>Files that are whole or not there, even after a power cut: written beside their place, flushed, then moved.</summary>
@@ -36,8 +33,6 @@ public static class DurableFile
     /// <returns>What came between, or null when it is written.</returns>
     public static Problem? Write(GuardedPlace place, Action<Stream> write)
     {
-        ArgumentNullException.ThrowIfNull(place);
-        ArgumentNullException.ThrowIfNull(write);
         using var part = new PartFile(place.Real);
         write(part.Stream);
         part.Stream.FlushToDisk();

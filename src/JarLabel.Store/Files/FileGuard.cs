@@ -1,6 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>The one guard of every file that is written. Links are followed first. Then a file of the shop's own is refused, and a pipe, a

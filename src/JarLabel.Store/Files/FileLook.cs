@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>What a path leads to, through all links: of which kind it is, which one of all files, and how it was last written.</summary>

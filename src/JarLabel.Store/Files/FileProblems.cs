@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>What can be wrong with a file that is to be written.</summary>

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>Makes a folder's list of names survive a power cut: on Unix a new or renamed file is only safe once its folder was

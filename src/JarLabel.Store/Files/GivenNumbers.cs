@@ -1,7 +1,3 @@
-using System.Globalization;
-using System.Text;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>The highest jar, bag and bottle numbers that were ever given out, kept beside the ledger: when an older backup stands in its

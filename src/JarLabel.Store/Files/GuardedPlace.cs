@@ -1,6 +1,3 @@
-using System.Runtime.InteropServices;
-using JarLabel.Core;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>A place that the guard let through, as it looked then. A finished part is moved in only when it still looks so.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Runtime.InteropServices;
 using Microsoft.Win32.SafeHandles;
 
 namespace JarLabel.Store.Files;

@@ -1,5 +1,3 @@
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>What on the disk belongs to a shop and is no place for an answer: its ledger with all that stands beside it, its settings, and

@@ -1,6 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>The one lock on what a shop has settled: its settings, what was measured of its printers, its devices. Whoever changes one of
@@ -14,8 +11,6 @@ public static class ShopLock
     public static Result<T> Within<T>(ShopFolder folder, Func<Result<T>> work)
         where T : notnull
     {
-        ArgumentNullException.ThrowIfNull(folder);
-        ArgumentNullException.ThrowIfNull(work);
         return folder.Create().Then(Take).Then(held =>
         {
             using (held)

@@ -1,8 +1,3 @@
-using System.Text;
-using JarLabel.Core;
-using JarLabel.Store.Shops;
-using Microsoft.Data.Sqlite;
-
 namespace JarLabel.Store.Files;
 
 /// <summary>Files that belong to a recorded step. Each is written as a part beside its place and entered in <c>pending_files</c> within

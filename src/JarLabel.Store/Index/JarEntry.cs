@@ -1,6 +1,3 @@
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Store.Index;
 
 /// <summary>What the list of jars shows of a jar, as its events add up. Only an index: it can be rebuilt from the events.</summary>

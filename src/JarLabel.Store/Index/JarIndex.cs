@@ -1,10 +1,4 @@
-using System.Globalization;
-using JarLabel.Core;
 using JarLabel.Core.Jars;
-using JarLabel.Core.Quantities;
-using JarLabel.Store.Checking;
-using Microsoft.Data.Sqlite;
-using UnitsNet;
 
 namespace JarLabel.Store.Index;
 
@@ -40,7 +34,6 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
 
     internal IReadOnlyList<JarEntry> Page(ShelfQuery query)
     {
-        ArgumentNullException.ThrowIfNull(query);
         if (query.After is null)
         {
             DemandWholeShelf(query.Shelf);
@@ -175,3 +168,36 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
 
     private static DateOnly ToDay(string text) => DateOnly.ParseExact(text, Day, CultureInfo.InvariantCulture);
 }
+
+/// <summary>What the ledger does not know itself: how to read an event, and what a jar's events add up to.</summary>
+public interface IJarReader
+{
+    /// <summary>Raised whenever the same events would give another entry; a ledger indexed by another version is indexed anew when
+    /// it is opened.</summary>
+    int Version { get; }
+
+    /// <summary>Everything that is wrong with one event taken alone; empty when it can be read.</summary>
+    IReadOnlyList<Problem> Faults(EventRow row);
+
+    /// <summary>Everything for which one event, taken alone, could not have been recorded here, what cannot be read included: what comes from
+    /// elsewhere is held against the rules of what is typed.</summary>
+    IReadOnlyList<Problem> Refusals(EventRow row) => Faults(row);
+
+    /// <summary>Everything that is wrong with the life of a bag or bottle, its events in order.</summary>
+    IReadOnlyList<Problem> LifeFaults(IReadOnlyList<EventRow> events) => [];
+
+    /// <summary>The jar that the events, all of one jar and in order, add up to.</summary>
+    Result<JarEntry> Fold(IReadOnlyList<EventRow> events);
+}
+
+/// <summary>What stands on one shelf of one kind of liquid.</summary>
+/// <param name="Solvent">The id of its solvent; of a blend, of the largest.</param>
+/// <param name="Cut">Its cut, rounded down to a hundredth of a pound, thus never with less alcohol than there is.</param>
+/// <param name="Liquid">How much, each jar counted to the microlitre.</param>
+public sealed record ShelfLiquid(string Solvent, PoundCut Cut, Volume Liquid);
+
+/// <summary>What stands on one shelf altogether.</summary>
+/// <param name="Shelf">The shelf's name.</param>
+/// <param name="Jars">How many jars.</param>
+/// <param name="Liquid">Their liquid, each jar counted to the microlitre.</param>
+public sealed record ShelfTotal(string Shelf, int Jars, Volume Liquid);

@@ -6,3 +6,6 @@ namespace JarLabel.Store.Index;
 /// <param name="After">Go on after this jar of the page before; null for the first page.</param>
 /// <param name="Take">How many at most.</param>
 public sealed record ShelfQuery(string? Shelf = null, DateOnly? Due = null, ShelfMark? After = null, int Take = 50);
+
+/// <summary>Where a page of the shelf list ended.</summary>
+public readonly record struct ShelfMark(DateOnly UseBy, int Number);

@@ -1,11 +1,3 @@
-using System.Globalization;
-using System.Text.Encodings.Web;
-using System.Text.Json;
-using JarLabel.Core;
-using JarLabel.Core.Reading;
-using JarLabel.Store.Files;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Printers;
 
 /// <summary>Reads and writes <c>calibration.json</c>: what was measured, one entry a printer and sheet.</summary>
@@ -17,7 +9,6 @@ public static class CalibrationFile
     /// <summary>All that was measured; nothing where there is no file.</summary>
     public static Result<IReadOnlyList<Calibration>> Read(ShopFolder folder)
     {
-        ArgumentNullException.ThrowIfNull(folder);
         var path = folder.Calibrations;
         try
         {
@@ -37,11 +28,8 @@ public static class CalibrationFile
     });
 
     /// <summary>Keeps what was measured in place of what was before, in one step.</summary>
-    public static Result<Calibration> Keep(ShopFolder folder, Calibration measured)
-    {
-        ArgumentNullException.ThrowIfNull(measured);
-        return Change(folder, measured.Printer, measured.Sheet, measured).Then<Calibration>(_ => measured);
-    }
+    public static Result<Calibration> Keep(ShopFolder folder, Calibration measured) =>
+        Change(folder, measured.Printer, measured.Sheet, measured).Then<Calibration>(_ => measured);
 
     /// <summary>Forgets what was measured; false when there was nothing.</summary>
     public static Result<bool> Forget(ShopFolder folder, string? printer, string sheet) => Change(folder, printer, sheet, null);
@@ -121,4 +109,13 @@ public static class CalibrationFile
     /// <summary>What was looked for.</summary>
     /// <param name="Calibration">What was measured; null when nothing was.</param>
     public readonly record struct Found(Calibration? Calibration);
+}
+
+/// <summary>What can be wrong with what is kept of printers.</summary>
+internal static class PrinterProblems
+{
+    /// <summary>The code of every fault inside <c>calibration.json</c>.</summary>
+    internal const string FileCode = "JL423";
+
+    internal static string NotADay(string read) => $"Read {Quoted.Of(read)} as the day it was measured; write it as 2026-03-09.";
 }

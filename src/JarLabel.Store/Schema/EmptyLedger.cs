@@ -1,6 +1,3 @@
-using System.Text;
-using JarLabel.Core;
-using JarLabel.Store.Files;
 using Microsoft.Win32.SafeHandles;
 
 namespace JarLabel.Store.Schema;

@@ -1,7 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Files;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Store.Schema;
 
 /// <summary>Makes a new ledger aside and moves it into place when it is whole, so that a ledger that is there is always a real one:

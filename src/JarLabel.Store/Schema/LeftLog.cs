@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using JarLabel.Store.Files;
 
 namespace JarLabel.Store.Schema;
 

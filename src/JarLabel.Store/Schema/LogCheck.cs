@@ -1,9 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Store.Checking;
-using JarLabel.Store.Files;
-using Microsoft.Data.Sqlite;
-using SQLitePCL;
-
 namespace JarLabel.Store.Schema;
 
 /// <summary>Before a ledger is opened beside which a log lies: does the log belong to it? SQLite would take any, and spoil the ledger with the
@@ -24,7 +18,7 @@ internal static class LogCheck
         {
             return LogVerdict.Own;
         }
-        catch (SqliteException fault) when (LedgerDoor.IsAboutWriting(fault))
+        catch (SqliteException fault) when (LedgerOpener.IsAboutWriting(fault))
         {
             return LogVerdict.Still;
         }
@@ -45,7 +39,7 @@ internal static class LogCheck
     private static Result<LogVerdict> Judge(Database both, string file, string ledger)
     {
         Reach(both);
-        var refused = LedgerDoor.RefusalOrDamage(both, ledger);
+        var refused = LedgerOpener.RefusalOrDamage(both, ledger);
         if (!LeftLog.Stands(file) || refused?.Code == StoreProblems.NewerCode)
         {
             return refused is null || refused.Code == StoreProblems.DamagedCode ? LogVerdict.Own : refused;

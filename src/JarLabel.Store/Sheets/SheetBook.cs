@@ -1,5 +1,3 @@
-using JarLabel.Core;
-
 namespace JarLabel.Store.Sheets;
 
 /// <summary>Which places of which sheet of label stock are used. At most one sheet of a stock is open at a time. What happened to
@@ -86,7 +84,6 @@ public sealed class SheetBook
     /// <summary>Gives places back that were taken but not used well: the printer jammed, the page was never printed.</summary>
     public Result<SheetInUse> TakeBack(int sheet, IReadOnlyList<int> places, string at)
     {
-        ArgumentNullException.ThrowIfNull(places);
         if (events.Of(Subject.Sheet(sheet)).Count == 0)
         {
             return SheetProblems.NoSuchSheet(sheet);
@@ -160,3 +157,20 @@ public sealed class SheetBook
         }
     }
 }
+
+/// <summary>A sheet of label stock that has been begun.</summary>
+/// <param name="Number">Which sheet: every new one gets the next number.</param>
+/// <param name="Stock">The id of its sheet layout.</param>
+/// <param name="Places">How many labels it holds; they are counted from 1 in reading order.</param>
+/// <param name="Taken">The places that are used.</param>
+/// <param name="IsOpen">False once another sheet of the stock was begun or this one was put away.</param>
+public sealed record SheetInUse(int Number, string Stock, int Places, IReadOnlySet<int> Taken, bool IsOpen)
+{
+    /// <summary>The free places, in order.</summary>
+    public IEnumerable<int> Free => Enumerable.Range(1, Places).Where(place => !Taken.Contains(place));
+}
+
+/// <summary>One place on one sheet.</summary>
+/// <param name="Sheet">The sheet's number.</param>
+/// <param name="Place">The place on it, from 1 in reading order.</param>
+public readonly record struct SheetPlace(int Sheet, int Place);

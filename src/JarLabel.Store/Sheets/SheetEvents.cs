@@ -1,6 +1,3 @@
-using System.Text;
-using System.Text.Json;
-
 namespace JarLabel.Store.Sheets;
 
 /// <summary>How the events of a sheet are written, and the sheet they add up to.</summary>

@@ -1,8 +1,3 @@
-using System.Text;
-using JarLabel.Core;
-using JarLabel.Core.Reading;
-using JarLabel.Store.Exchange;
-
 namespace JarLabel.Store.Sheets;
 
 /// <summary>Holds events of sheets that come from elsewhere, one after the other, against what can have happened to a sheet.</summary>

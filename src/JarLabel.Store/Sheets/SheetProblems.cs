@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-
 namespace JarLabel.Store.Sheets;
 
 /// <summary>What can be wrong with a wish for places on a sheet.</summary>

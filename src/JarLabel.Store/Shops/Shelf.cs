@@ -1,6 +1,3 @@
-using JarLabel.Core.Keeping;
-using UnitsNet;
-
 namespace JarLabel.Store.Shops;
 
 /// <summary>A place where jars stand.</summary>

@@ -1,5 +1,4 @@
 using System.Buffers;
-using JarLabel.Core;
 
 namespace JarLabel.Store.Shops;
 
@@ -17,7 +16,6 @@ public sealed record ShopAddress
     /// <summary>Reads an address.</summary>
     public static Result<ShopAddress> Read(string text, string where)
     {
-        ArgumentNullException.ThrowIfNull(text);
         return Uri.TryCreate(text.Trim(), UriKind.Absolute, out var address) && Fits(address) && !text.Trim().AsSpan().ContainsAnyExcept(Allowed)
             ? new ShopAddress(address.GetLeftPart(UriPartial.Authority).ToLowerInvariant())
             : ShopProblems.NotAnAddress(text, where);

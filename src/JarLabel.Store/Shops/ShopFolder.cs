@@ -1,5 +1,3 @@
-using JarLabel.Core;
-
 namespace JarLabel.Store.Shops;
 
 /// <summary>The folder that is the shop's memory: the ledger, the settings, what was printed, and the shop's own catalog and layouts.</summary>
@@ -79,7 +77,6 @@ public sealed class ShopFolder
     /// <param name="environment">Looks up an environment variable.</param>
     public static Result<ShopFolder> Find(string? option, Func<string, string?> environment)
     {
-        ArgumentNullException.ThrowIfNull(environment);
         var named = string.IsNullOrWhiteSpace(option) ? environment(Variable) : option;
         return string.IsNullOrWhiteSpace(named) ? At(PlatformPlace(), named: false) : At(named, named: true);
     }

@@ -1,7 +1,4 @@
-using JarLabel.Core;
 using JarLabel.Core.Catalog;
-using JarLabel.Core.Keeping;
-using UnitsNet;
 
 namespace JarLabel.Store.Shops;
 

@@ -1,12 +1,4 @@
-using System.Globalization;
-using System.Text.Encodings.Web;
-using System.Text.Json;
-using JarLabel.Core;
 using JarLabel.Core.Catalog;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Reading;
-using JarLabel.Store.Files;
-using UnitsNet;
 
 namespace JarLabel.Store.Shops;
 
@@ -21,7 +13,6 @@ public static class ShopSettingsFile
     /// <summary>The shop's settings; all defaults where there is no file.</summary>
     public static Result<ShopSettings> Read(ShopFolder folder)
     {
-        ArgumentNullException.ThrowIfNull(folder);
         try
         {
             return IsMissing(folder)
@@ -44,22 +35,14 @@ public static class ShopSettingsFile
         !Directory.Exists(folder.Path) || !Directory.EnumerateFiles(folder.Path, Path.GetFileName(folder.Settings)).Any();
 
     /// <summary>Writes the settings in one step: the file is the old one or the new one, never half of either.</summary>
-    public static Result<ShopSettings> Write(ShopFolder folder, ShopSettings settings)
-    {
-        ArgumentNullException.ThrowIfNull(folder);
-        ArgumentNullException.ThrowIfNull(settings);
-        return ShopLock.Within(folder, () => Put(folder, settings));
-    }
+    public static Result<ShopSettings> Write(ShopFolder folder, ShopSettings settings) =>
+        ShopLock.Within(folder, () => Put(folder, settings));
 
     /// <summary>Changes the settings as they are at this moment, and nobody else meanwhile.</summary>
     /// <param name="folder">The shop.</param>
     /// <param name="change">What they become, or why not.</param>
-    public static Result<ShopSettings> Change(ShopFolder folder, Func<ShopSettings, Result<ShopSettings>> change)
-    {
-        ArgumentNullException.ThrowIfNull(folder);
-        ArgumentNullException.ThrowIfNull(change);
-        return ShopLock.Within(folder, () => Read(folder).Then(change).Then(changed => Put(folder, changed)));
-    }
+    public static Result<ShopSettings> Change(ShopFolder folder, Func<ShopSettings, Result<ShopSettings>> change) =>
+        ShopLock.Within(folder, () => Read(folder).Then(change).Then(changed => Put(folder, changed)));
 
     private static Result<ShopSettings> Put(ShopFolder folder, ShopSettings settings)
     {
@@ -246,4 +229,28 @@ public static class ShopSettingsFile
             json.WriteString(name, text);
         }
     }
+}
+
+/// <summary>A printer by the shop's own name for it.</summary>
+/// <param name="Name">The name, as <c>--to</c> takes it.</param>
+/// <param name="Uri">Its address.</param>
+public sealed record NamedPrinter(string Name, string Uri);
+
+/// <summary>What can be wrong with a shop's settings.</summary>
+internal static class ShopProblems
+{
+    internal const string AddressRule = "wanted is http:// or https:// with a host and perhaps a port, and no path, such as http://192.168.1.20:5080";
+
+    internal static Problem NotAnAddress(string read, string where) => new("JL408", $"Read \"{read}\"; {AddressRule}.", where);
+
+    internal static Problem NoSuchShelf(string name, IEnumerable<string> known, string where) =>
+        new("JL409", string.IsNullOrWhiteSpace(name)
+            ? Message.Of($"Read nothing as the name of a shelf; this shop has: {string.Join(", ", known)}. For example {new InputName("shelf", known.First())}.")
+            : Message.Of($"There is no shelf \"{name}\"; this shop has: {string.Join(", ", known)}. A new one: {new Remedy("shop set", new InputName("setting", "shelf"), new InputName("value", $"{name}=18 C"))}"), where);
+
+    internal static string DoubledShelf(string name) => $"The shelf \"{name}\" is there twice.";
+
+    internal static string NotADay(string read) => $"Read \"{read}\"; wanted is a day such as 2026-06-01.";
+
+    internal const string NoShelf = "A shop has at least one shelf.";
 }

@@ -1,15 +1,4 @@
-using System.Globalization;
-using System.Text;
-using JarLabel.Bench;
-using JarLabel.Bench.Keeping;
-using JarLabel.Bench.Recording;
-using JarLabel.Core;
-using JarLabel.Core.Jars;
-using JarLabel.Store;
 using JarLabel.Store.Files;
-using JarLabel.Store.Index;
-using JarLabel.Web.Pages;
-using JarLabel.Web.Serving;
 
 namespace JarLabel.Web.Copying;
 
@@ -26,7 +15,6 @@ public static class PocketCopy
     /// <param name="folder">A new or empty folder, or one with an earlier copy.</param>
     public static Result<CopyReport> Write(Workbench bench, string folder)
     {
-        ArgumentNullException.ThrowIfNull(bench);
         var guard = new FileGuard(bench.Folder);
         return guard.LookAtFolder(folder).Then(full =>
         {
@@ -47,7 +35,7 @@ public static class PocketCopy
     private static Result<List<(string File, string Html)>> Pages(Workbench bench)
     {
         var pages = new List<(string, string)>();
-        if (!LedgerDesk.Read(bench, view => Result<IReadOnlyList<int>>.Of(view.Numbers(SubjectKind.Jar))).TryGet(out var jars, out var problems))
+        if (!LedgerAccess.Read(bench, view => Result<IReadOnlyList<int>>.Of(view.Numbers(SubjectKind.Jar))).TryGet(out var jars, out var problems))
         {
             return Result<List<(string, string)>>.Failed(problems);
         }
@@ -86,7 +74,7 @@ public static class PocketCopy
         return revisions;
     }
 
-    private static Result<ShelfList> Shelf(Workbench bench) => LedgerDesk.Read(bench, view =>
+    private static Result<ShelfList> Shelf(Workbench bench) => LedgerAccess.Read(bench, view =>
     {
         var jars = new List<JarEntry>();
         for (IReadOnlyList<JarEntry> more = view.Shelf(new ShelfQuery(Take: AtOnce)); more.Count > 0; more = view.Shelf(new ShelfQuery(After: new ShelfMark(more[^1].UseBy, more[^1].Number), Take: AtOnce)))
@@ -127,3 +115,9 @@ public static class PocketCopy
         return DurableFile.Write(place, stream => stream.Write(Encoding.UTF8.GetBytes(html)));
     }
 }
+
+/// <summary>What was written.</summary>
+/// <param name="Folder">Where, in full.</param>
+/// <param name="Pages">How many pages.</param>
+/// <param name="Bytes">Their size.</param>
+public sealed record CopyReport(string Folder, int Pages, long Bytes);

@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Bench;
-using JarLabel.Bench.Cans;
-using JarLabel.Bench.Typing;
-using JarLabel.Core;
 using JarLabel.Core.Catalog;
 using JarLabel.Core.Hazards;
 
@@ -19,9 +14,9 @@ internal static class CanEntry
     internal static string Percent(int row) => string.Create(CultureInfo.InvariantCulture, $"percent-{row}");
 
     /// <summary>The can entered, or everything that hinders it.</summary>
-    internal static Result<CanOutcome> Do(Workbench bench, Entry entry)
+    internal static Result<CanOutcome> Do(Workbench bench, FormValues entry)
     {
-        var name = entry.Needed("name", "What it is called here", "the green can", Words.PrintedUpTo(CanWords.LongestName));
+        var name = entry.Needed("name", "What it is called here", "the green can", ValueReader.PrintedUpTo(CanWords.LongestName));
         var measure = entry.Ticked("by-volume") ? Measure.Volume : Measure.Weight;
         (string Of, string Share, string? Where)[] rows =
         [

@@ -1,8 +1,3 @@
-using JarLabel.Bench;
-using JarLabel.Bench.Recording;
-using JarLabel.Core;
-using JarLabel.Web.Pages;
-
 namespace JarLabel.Web.Forms;
 
 /// <summary>A form as it stands: what it is for, what was filled in, what came of it.</summary>
@@ -10,11 +5,11 @@ namespace JarLabel.Web.Forms;
 /// <param name="Bench">The shop.</param>
 /// <param name="History">The jar; null for a new one.</param>
 /// <param name="Token">The mark that it is ours.</param>
-/// <param name="Entry">What was filled in.</param>
+/// <param name="FormValues">What was filled in.</param>
 /// <param name="Problems">What is to be mended.</param>
 /// <param name="Result">What was worked out.</param>
 internal sealed record FormScene(
-    BenchForm Form, Workbench Bench, JarHistory? History, string Token, Entry Entry, IReadOnlyList<Problem> Problems, Markup Result)
+    StepForm Form, Workbench Bench, JarHistory? History, string Token, FormValues FormValues, IReadOnlyList<Problem> Problems, Markup Result)
 {
     /// <summary>Where it is sent.</summary>
     internal string Address => History is null ? $"/{Form.Name}" : $"/J/{History.Jar.Number}/{Form.Name}";

@@ -1,6 +1,3 @@
-using JarLabel.Bench.Steps;
-using JarLabel.Core;
-
 namespace JarLabel.Web.Forms;
 
 /// <summary>Names as a page writes them: the words beside the field, the title of the step.</summary>

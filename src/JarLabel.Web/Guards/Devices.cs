@@ -1,7 +1,5 @@
-using System.Globalization;
-using System.Security.Cryptography;
 using System.Text.Json;
-using JarLabel.Core;
+using System.Text.Json.Serialization;
 using JarLabel.Core.Reading;
 using JarLabel.Store.Files;
 using JarLabel.Store.Shops;
@@ -21,7 +19,6 @@ public sealed class Devices
     /// <summary>The shop's paired devices.</summary>
     public static Result<Devices> Open(ShopFolder folder)
     {
-        ArgumentNullException.ThrowIfNull(folder);
         var devices = new Devices(folder);
         return devices.All().Then<Devices>(_ => devices);
     }
@@ -65,7 +62,6 @@ public sealed class Devices
     /// <summary>Takes a device's right to record.</summary>
     public Result<Device> Revoke(string id)
     {
-        ArgumentNullException.ThrowIfNull(id);
         return ShopLock.Within(folder, () => All().Then(all =>
         {
             if (all.FirstOrDefault(d => d.Id == id.Trim()) is not { } gone)
@@ -132,3 +128,7 @@ public sealed class Devices
         }
     }
 }
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true)]
+[JsonSerializable(typeof(Device[]))]
+internal sealed partial class DeviceContext : JsonSerializerContext;

@@ -1,6 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
-
 namespace JarLabel.Web.Guards;
 
 /// <summary>The mark in each form that shows it came from a page of this server, opened by the same device.</summary>

@@ -1,5 +1,3 @@
-using System.Net;
-
 namespace JarLabel.Web.Guards;
 
 /// <summary>The names this server answers to. A page of another site that had its own name point here would come with that name.</summary>

@@ -1,8 +1,3 @@
-using System.Globalization;
-using System.Security.Cryptography;
-using System.Text;
-using JarLabel.Core;
-
 namespace JarLabel.Web.Guards;
 
 /// <summary>Lets a device in that knows the code on the server's screen. A code serves once and dies after five wrong tries; after twenty wrong

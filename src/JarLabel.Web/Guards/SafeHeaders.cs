@@ -1,13 +1,10 @@
-using JarLabel.Web.Pages;
-using Microsoft.AspNetCore.Http;
-
 namespace JarLabel.Web.Guards;
 
 /// <summary>The headers that every answer carries: nothing from elsewhere is loaded or run, no one may frame it, nothing is kept.</summary>
 internal static class SafeHeaders
 {
     private static readonly string Policy =
-        $"default-src 'none'; style-src {Look.StyleHash}; script-src 'self'; connect-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+        $"default-src 'none'; style-src {PageAssets.StyleHash}; script-src 'self'; connect-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     internal static void Put(IHeaderDictionary headers)
     {

@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.Http;
-
 namespace JarLabel.Web.Guards;
 
 /// <summary>Whether a form was sent from a page of this server. What the browser says in Sec-Fetch-Site and Origin must both fit; a request

@@ -1,5 +1,3 @@
-using JarLabel.Bench.Answers;
-
 namespace JarLabel.Web.Pages;
 
 /// <summary>What an operation has to say, as parts of a page. Its next useful command is left out: a page has links.</summary>

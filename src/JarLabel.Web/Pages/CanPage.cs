@@ -1,15 +1,11 @@
-using JarLabel.Bench;
-using JarLabel.Bench.Cans;
-using JarLabel.Core;
 using JarLabel.Core.Catalog;
-using JarLabel.Web.Forms;
 
 namespace JarLabel.Web.Pages;
 
 /// <summary>The shop's own cans of alcohol, and a form to enter one more from its data sheet.</summary>
 internal static class CanPage
 {
-    internal static string Of(Workbench bench, string token, IReadOnlyList<CanOutcome> cans, Entry entry, IReadOnlyList<Problem> problems) => Frame.Page(
+    internal static string Of(Workbench bench, string token, IReadOnlyList<CanOutcome> cans, FormValues entry, IReadOnlyList<Problem> problems) => Frame.Page(
         "Cans of this shop",
         Html.Of(
             $"""
@@ -31,7 +27,7 @@ internal static class CanPage
     private static Markup One(Workbench bench, CanOutcome can) =>
         Html.Of($"""<h2>{Capital.Of(can.Solvent.Name)}</h2>{JarParts.Rows([.. CanWords.Rows(bench, can)])}{ProblemPage.Cautions(can.Cautions)}""");
 
-    private static Markup Row(Workbench bench, Entry entry, int row) => Html.Of(
+    private static Markup Row(Workbench bench, FormValues entry, int row) => Html.Of(
         $"""
         <div class="row"><div>{Choice(entry, CanEntry.Substance(row), $"Substance {row}", [("", "none"), .. Substances(bench)])}</div><div>{Text(entry, CanEntry.Percent(row), $"Its percent {row}", row == 1 ? "30-60, 5, <3, >=50, rest" : null)}</div></div>
         """);
@@ -39,12 +35,12 @@ internal static class CanPage
     private static IEnumerable<(string Value, string Words)> Substances(Workbench bench) =>
         bench.Catalog.Substances.Rows.Where(s => s.Id != Substance.ResinId).Select(s => (s.Id, s.Name));
 
-    private static Markup Text(Entry entry, string where, string label, string? hint) => Html.Of(
+    private static Markup Text(FormValues entry, string where, string label, string? hint) => Html.Of(
         $"""
         <div><label for="f-{where}">{label}</label><input id="f-{where}" name="{where}" aria-describedby="h-{where}" value="{entry.Text(where) ?? ""}" autocapitalize="off" spellcheck="false"><span class="hint" id="h-{where}">{hint}</span></div>
         """);
 
-    private static Markup Choice(Entry entry, string where, string label, IReadOnlyList<(string Value, string Words)> choices) => Html.Of(
+    private static Markup Choice(FormValues entry, string where, string label, IReadOnlyList<(string Value, string Words)> choices) => Html.Of(
         $"""
         <div><label for="f-{where}">{label}</label><select id="f-{where}" name="{where}">{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == (entry.Text(where) ?? "") ? " selected" : "")}>{choice.Words}</option>"""))}</select></div>
         """);

@@ -1,8 +1,3 @@
-using JarLabel.Bench;
-using JarLabel.Bench.Steps;
-using JarLabel.Core.Labels;
-using JarLabel.Web.Printing;
-
 namespace JarLabel.Web.Pages;
 
 /// <summary>What was recorded, how its label stands at the printer, and what comes next.</summary>
@@ -50,8 +45,25 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
     private Markup File(string file) => Pages.Html.If(Path.GetDirectoryName(file) == Bench.Folder.Labels, () =>
         Pages.Html.Of($"""<a class="go" href="/labels/{Uri.EscapeDataString(Path.GetFileName(file))}">Print the file</a>"""));
 
-    private Markup Made(BenchOutcome made) => Pages.Html.Of(
+    private Markup Made(JarOutcome made) => Pages.Html.Of(
         $"""{Pages.Html.If(made.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{made.History.Jar.Number}/label.pdf">Label of jar {made.History.Jar.Number}</a>"""))}{Jar(made.History.Jar.Number.ToString())}""");
 
     private static Markup Jar(string jar) => Pages.Html.Of($"""<a class="go" href="/J/{jar}">Jar {jar}</a>""");
+}
+
+/// <summary>How a label stands at its printer. While it goes the script asks for this part again; without script a link does.</summary>
+internal static class PaperPart
+{
+    internal static Markup Of(PaperRun run) => run.Outcome is { } outcome ? Ended(run, outcome) : Html.Of(
+        $"""
+        <p class="told" data-going>{run.Printer}: {(run.Last is { } job ? PrintWords.Of(job) : "the label is on its way")}.</p>
+        <p><a href="">How it stands now</a></p>
+        """);
+
+    private static Markup Ended(PaperRun run, PrintOutcome outcome) => Html.Of(
+        $"""
+        <p class="{(outcome.End is PrintEnd.Failed or PrintEnd.Unknown ? "warn" : "told")}">{run.Printer}: {PrintWords.Of(outcome)}{(outcome.End == PrintEnd.Failed ? "; everything else is recorded" : "")}.</p>
+        {outcome.Problems.Select(ProblemPage.Line)}
+        {ProblemPage.Cautions(outcome.Cautions)}
+        """);
 }

@@ -1,8 +1,3 @@
-using System.Security.Cryptography;
-using JarLabel.Core;
-using JarLabel.Core.Labels;
-using JarLabel.Web.Forms;
-
 namespace JarLabel.Web.Pages;
 
 /// <summary>A form for fingers: large fields, what is seldom needed folded away, what follows shown below. It works without script; with it
@@ -42,22 +37,22 @@ internal static class FormPage
     private static Markup Jar(FormScene scene) => scene.History is not { } history ? default : Html.Of(
         $"""<p><a href="/J/{history.Jar.Number}">{JarTitle.Of(history.Jar, scene.Bench.Catalog)}</a>; holds {JarParts.Holds(scene.Bench, history.Jar)}</p>""");
 
-    private static Markup Summary(FormScene scene, IReadOnlyList<Field> fields) => Html.If(scene.Problems.Count > 0, () => Html.Of(
+    private static Markup Summary(FormScene scene, IReadOnlyList<FormField> fields) => Html.If(scene.Problems.Count > 0, () => Html.Of(
         $"""<div class="warn" role="alert">{ProblemPage.Nothing}{scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))).Select(ProblemPage.Line)}{Marked(scene, fields)}</div>"""));
 
-    private static Markup Marked(FormScene scene, IReadOnlyList<Field> fields) => Html.All(fields
+    private static Markup Marked(FormScene scene, IReadOnlyList<FormField> fields) => Html.All(fields
         .Where(field => scene.Problems.Any(problem => Is(field, problem)))
         .Select(field => Html.Of($"""<p><a href="#f-{field.Name}">{field.Label}</a>: see below.</p>""")));
 
-    private static bool Is(Field field, Problem problem) => problem.Where == field.Name;
+    private static bool Is(FormField field, Problem problem) => problem.Where == field.Name;
 
-    private static Markup Seldom(FormScene scene, IReadOnlyList<Field> fields) => Html.If(fields.Count > 0, () => Html.Of(
+    private static Markup Seldom(FormScene scene, IReadOnlyList<FormField> fields) => Html.If(fields.Count > 0, () => Html.Of(
         $"""<details{Html.Own(fields.Any(field => Wanted(scene, field)) ? " open" : "")}><summary>More</summary>{Fields(scene, fields)}</details>"""));
 
     /// <summary>The fields in their order. What is chosen needs more room than what is written, and stands in wider columns.</summary>
-    private static Markup Fields(FormScene scene, IReadOnlyList<Field> fields)
+    private static Markup Fields(FormScene scene, IReadOnlyList<FormField> fields)
     {
-        var runs = new List<List<Field>>();
+        var runs = new List<List<FormField>>();
         foreach (var field in fields)
         {
             if (runs.Count == 0 || IsChosen(runs[^1][^1]) != IsChosen(field))
@@ -71,23 +66,23 @@ internal static class FormPage
         return Html.All(runs.Select(run => Html.Of($"""<div class="fields{(IsChosen(run[0]) ? " picks" : "")}">{run.Select(field => One(scene, field))}</div>""")));
     }
 
-    private static bool IsChosen(Field field) => field.Choices is not null;
+    private static bool IsChosen(FormField field) => field.Choices is not null;
 
-    private static bool Wanted(FormScene scene, Field field) =>
-        scene.Problems.Any(problem => Is(field, problem)) || (scene.Entry.Text(field.Name) is { } text && text != (field.First ?? field.Choices?[0].Value));
+    private static bool Wanted(FormScene scene, FormField field) =>
+        scene.Problems.Any(problem => Is(field, problem)) || (scene.FormValues.Text(field.Name) is { } text && text != (field.First ?? field.Choices?[0].Value));
 
-    private static Markup One(FormScene scene, Field field)
+    private static Markup One(FormScene scene, FormField field)
     {
         Problem[] problems = [.. scene.Problems.Where(problem => Is(field, problem))];
         var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>"""));
         return field.Tick
-            ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.Entry.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
+            ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.FormValues.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
             : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(scene, field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
     }
 
-    private static Markup Control(FormScene scene, Field field, bool faulty)
+    private static Markup Control(FormScene scene, FormField field, bool faulty)
     {
-        var value = scene.Entry.Text(field.Name) ?? field.First;
+        var value = scene.FormValues.Text(field.Name) ?? field.First;
         var common = Html.Of($"""id="f-{field.Name}" name="{field.Name}" aria-describedby="h-{field.Name}"{Html.Own(faulty ? " aria-invalid=\"true\"" : "")}""");
         return field.Choices is { } choices
             ? Html.Of($"""<select {common}>{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == value ? " selected" : "")}>{choice.Words}</option>"""))}</select>""")

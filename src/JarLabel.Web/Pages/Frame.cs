@@ -18,7 +18,7 @@ internal static class Frame
         <meta name="viewport" content="width=device-width, initial-scale=1">
         {head}<title>{title}</title>
         <link rel="icon" href="data:,">
-        <style>{Html.Own(Look.Style)}</style>
+        <style>{Html.Own(PageAssets.Style)}</style>
         {Html.Own(script ? "<script src=\"/bench.js\" defer></script>\n" : "")}</head>
         <body>
         <a class="skip" href="#main">To the content</a>
@@ -43,7 +43,7 @@ internal static class Frame
     internal static Markup StillHead { get; } = Html.Of(
         $"""
         <meta name="generator" content="JarLabel">
-        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src {Look.StyleHash}; img-src data:; base-uri 'none'; form-action 'none'">
+        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src {PageAssets.StyleHash}; img-src data:; base-uri 'none'; form-action 'none'">
         <meta name="referrer" content="no-referrer">
 
         """);

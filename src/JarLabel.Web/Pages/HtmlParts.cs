@@ -1,7 +1,4 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
-using System.Text;
-using JarLabel.Core.Jars;
 
 namespace JarLabel.Web.Pages;
 

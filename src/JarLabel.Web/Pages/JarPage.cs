@@ -1,10 +1,6 @@
-using JarLabel.Bench;
-using JarLabel.Bench.Labels;
-using JarLabel.Bench.Scanning;
-using JarLabel.Core;
 using JarLabel.Core.Hazards;
-using JarLabel.Core.Labels;
-using JarLabel.Web.Forms;
+using JarLabel.Operations.Labels;
+using JarLabel.Operations.Scanning;
 
 namespace JarLabel.Web.Pages;
 

@@ -1,9 +1,3 @@
-using JarLabel.Bench;
-using JarLabel.Bench.Recording;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
-using JarLabel.Web.Forms;
-
 namespace JarLabel.Web.Pages;
 
 /// <summary>The parts of a jar's page.</summary>
@@ -29,8 +23,8 @@ internal static class JarParts
         history.Jar.Contents.IsEmpty ? "used up" : history.Events.Any(e => e.Event is Discarded) ? "discarded" : "taken back";
 
     internal static Markup Buttons(Jar jar) => jar.OnShelf
-        ? Html.Of($"""<nav class="do" aria-label="This jar">{Html.All(BenchForms.OfJar.Values.Select(form => Step(jar, form)))}</nav>""")
-        : Html.Of($"""<nav class="do" aria-label="This jar">{Step(jar, BenchForms.OfJar["undo"])}</nav>""");
+        ? Html.Of($"""<nav class="do" aria-label="This jar">{Html.All(StepForms.OfJar.Values.Select(form => Step(jar, form)))}</nav>""")
+        : Html.Of($"""<nav class="do" aria-label="This jar">{Step(jar, StepForms.OfJar["undo"])}</nav>""");
 
     internal static Markup Kept(Workbench bench) =>
         Html.Of($"""<p class="told">A copy as of {DateWords.Of(bench.Now)}. State and contents are of that moment; what happened later is in the shop's ledger.</p>""");
@@ -109,7 +103,7 @@ internal static class JarParts
         ? Html.Of($"""<span class="cut">{VulgarFraction.Of(cut.PoundsPerUsGallon)}<span>lb cut</span></span> """)
         : Html.Own("""<span class="cut">empty</span> """);
 
-    private static Markup Step(Jar jar, BenchForm form) => Html.Of($"""<a class="go" href="/J/{jar.Number}/{form.Name}">{form.Step.Title}</a>""");
+    private static Markup Step(Jar jar, StepForm form) => Html.Of($"""<a class="go" href="/J/{jar.Number}/{form.Name}">{form.Step.Title}</a>""");
 
     private static Markup Head(IReadOnlyList<string> cells) => Html.Of($"<thead><tr>{cells.Select(c => Html.Of($"""<th scope="col">{c}</th>"""))}</tr></thead>");
 

@@ -1,6 +1,4 @@
 using System.Text.RegularExpressions;
-using JarLabel.Bench.Typing;
-using JarLabel.Core;
 
 namespace JarLabel.Web.Pages;
 
@@ -10,7 +8,7 @@ internal static partial class PairPage
     private const int LongestName = 40;
 
     /// <summary>Reads what a device is called.</summary>
-    internal static Func<string, string, Result<string>> Name { get; } = Words.TextUpTo(LongestName);
+    internal static Func<string, string, Result<string>> Name { get; } = ValueReader.TextUpTo(LongestName);
 
     internal static string Of(string token, string? code, string? back) => Frame.Page(
         "Pair this device",

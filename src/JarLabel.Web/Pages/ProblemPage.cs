@@ -1,6 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Web.Forms;
-
 namespace JarLabel.Web.Pages;
 
 /// <summary>What is wrong, with the same codes and words as on the command line.</summary>

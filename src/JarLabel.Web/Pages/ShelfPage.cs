@@ -1,17 +1,11 @@
-using System.Globalization;
-using JarLabel.Bench;
-using JarLabel.Bench.Keeping;
-using JarLabel.Core.Jars;
 using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Store.Index;
 
 namespace JarLabel.Web.Pages;
 
 /// <summary>All jars, soonest use-by first, a page at a time.</summary>
 internal static class ShelfPage
 {
-    internal static string Of(Workbench bench, ShelfSight sight) => Frame.Page(
+    internal static string Of(Workbench bench, ShelfView sight) => Frame.Page(
         bench.Settings.Name ?? "All jars",
         Html.Of(
             $"""
@@ -39,7 +33,7 @@ internal static class ShelfPage
         Frame.Still("index.html"),
         head: Frame.StillHead);
 
-    private static Markup None(ShelfSight sight) => sight.Shelf is null && !sight.Due
+    private static Markup None(ShelfView sight) => sight.Shelf is null && !sight.Due
         ? Html.Own("""<p>No jar stands here yet.</p><p class="do"><a class="go" href="/mix">Mix a jar</a></p>""")
         : Html.Own("""<p>No such jar stands here.</p><p class="do"><a class="go" href="/">All jars</a></p>""");
 
@@ -67,7 +61,7 @@ internal static class ShelfPage
         <div class="row find"><input id="find" name="find" autocomplete="off" autocapitalize="characters" enterkeyhint="go"><button>Find</button></div></form>
         """);
 
-    private static Markup Filter(Workbench bench, ShelfSight sight) => Html.Of(
+    private static Markup Filter(Workbench bench, ShelfView sight) => Html.Of(
         $"""
         <details{Html.Own(sight.Shelf is null && !sight.Due ? "" : " open")}><summary>Only some jars</summary>
         <form action="/" method="get"><div class="row"><div><label for="shelf">Shelf</label>
@@ -79,10 +73,25 @@ internal static class ShelfPage
     private static Markup Option(string name, string? chosen) => Html.Of(
         $"""<option{Html.Own(name == chosen ? " selected" : "")}>{name}</option>""");
 
-    private static Markup Next(ShelfSight sight) => Html.If(sight.More, () => Html.Of(
+    private static Markup Next(ShelfView sight) => Html.If(sight.More, () => Html.Of(
         $"""
         <p class="do"><a class="go" href="/?after={Mark(sight.After)}{Html.Of($"&amp;shelf={Uri.EscapeDataString(sight.Shelf ?? "")}")}{(sight.Due ? "&due=1" : "")}">Later use-by dates</a></p>
         """));
 
     private static string Mark(ShelfMark last) => string.Create(CultureInfo.InvariantCulture, $"{last.UseBy:yyyy-MM-dd}.{last.Number}");
+}
+
+/// <summary>A jar's state as a shape beside its word: filled is good, half is to be tested, hollow is past, dotted is not yet dissolved.</summary>
+internal static class StateShape
+{
+    internal static Markup Of(JarState state) => Html.Own($"""<svg viewBox="0 0 20 20" aria-hidden="true">{Inside(state)}</svg>""");
+
+    private static string Inside(JarState state) => state switch
+    {
+        JarState.Dissolving => """<circle cx="10" cy="10" r="8" fill="none" stroke="currentColor" stroke-width="3" stroke-dasharray="3 3.3"/>""",
+        JarState.Good => """<circle cx="10" cy="10" r="9" fill="currentColor"/>""",
+        JarState.Test => """<circle cx="10" cy="10" r="8" fill="none" stroke="currentColor" stroke-width="2.5"/><path d="M10 2a8 8 0 0 1 0 16z" fill="currentColor"/>""",
+        JarState.Past => """<circle cx="10" cy="10" r="8" fill="none" stroke="currentColor" stroke-width="2.5"/>""",
+        _ => """<path d="M3 3l14 14M17 3L3 17" fill="none" stroke="currentColor" stroke-width="3"/>""",
+    };
 }

@@ -1,9 +1,4 @@
-using JarLabel.Bench;
-using JarLabel.Bench.Answers;
-using JarLabel.Bench.Labels;
-using JarLabel.Bench.Steps;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
+using JarLabel.Operations.Labels;
 
 namespace JarLabel.Web.Pages;
 
@@ -13,10 +8,10 @@ internal static class StepResult
     internal static Markup Of(Workbench bench, Outcome outcome) => outcome.Jar is { Made.Count: 0 } jar ? Of(bench, jar) : Html.Of(
         $"""{BlockParts.Of(outcome.Answer.Screen, outcome.Files)}{ProblemPage.Cautions(outcome.Answer.Warnings)}""");
 
-    private static Markup Of(Workbench bench, BenchOutcome outcome) => Html.Of(
+    private static Markup Of(Workbench bench, JarOutcome outcome) => Html.Of(
         $"""{JarParts.Rows([.. Rows(bench, outcome)])}{ProblemPage.Cautions(outcome.Cautions)}{Label(bench, outcome)}""");
 
-    private static IEnumerable<(string, string?)> Rows(Workbench bench, BenchOutcome outcome)
+    private static IEnumerable<(string, string?)> Rows(Workbench bench, JarOutcome outcome)
     {
         var jar = outcome.History.Jar;
         (string, string?)[] fits = jar.Container.Holds is { } holds && !jar.Contents.IsEmpty ? [("fits", $"the jar of {BenchAmount.Both(holds, bench.Metric)}, with head space")] : [];
@@ -39,7 +34,7 @@ internal static class StepResult
         .. FailureWords.Rows(jar),
     ];
 
-    private static Markup Label(Workbench bench, BenchOutcome outcome)
+    private static Markup Label(Workbench bench, JarOutcome outcome)
     {
         if (outcome.Label is not { } label
             || !LabelProof.Svg(bench, outcome.History, outcome.Hazards, new LabelChoice(label.Event.Design, label.Event.Sheet)).TryGet(out var svg, out _))

@@ -1,5 +1,3 @@
-using JarLabel.Web.Forms;
-
 namespace JarLabel.Web.Pages;
 
 /// <summary>Everything that can be done and looked at beside the steps of one jar.</summary>
@@ -10,12 +8,12 @@ internal static class StepsPage
         Html.Of(
             $"""
             <h1>All steps</h1>
-            {Part("To do", BenchForms.OfShop.Values.Where(form => !form.Step.Looks))}
-            {Part("To look at", BenchForms.OfShop.Values.Where(form => form.Step.Looks))}
+            {Part("To do", StepForms.OfShop.Values.Where(form => !form.Step.Looks))}
+            {Part("To look at", StepForms.OfShop.Values.Where(form => form.Step.Looks))}
             <p>What is done with one jar stands on the jar's own page.</p>
             """),
         Frame.Served);
 
-    private static Markup Part(string title, IEnumerable<BenchForm> forms) => Html.Of(
+    private static Markup Part(string title, IEnumerable<StepForm> forms) => Html.Of(
         $"""<h2>{title}</h2><nav class="do" aria-label="{title}">{forms.Select(form => Html.Of($"""<a class="go" href="/{form.Name}">{form.Step.Title}</a>"""))}</nav>""");
 }

@@ -1,9 +1,5 @@
-using JarLabel.Bench;
-using JarLabel.Bench.Answers;
-using JarLabel.Bench.Notices;
-using JarLabel.Bench.Supplies;
-using JarLabel.Core.Labels;
 using JarLabel.Core.Supplies;
+using JarLabel.Operations.Supplies;
 
 namespace JarLabel.Web.Pages;
 

@@ -1,8 +1,3 @@
-using JarLabel.Bench;
-using JarLabel.Bench.Printing;
-using JarLabel.Core;
-using JarLabel.Printing.Printers;
-
 namespace JarLabel.Web.Printing;
 
 /// <summary>The labels that are on their way to paper. When the server ends, those that are not printed yet are taken back from their printers
@@ -17,14 +12,14 @@ internal sealed class PaperRuns(Action<string> say) : IDisposable
     private readonly HashSet<Task> going = [];
 
     /// <summary>Asks a printer whether it can print what is wanted. Only printers that are offered are asked.</summary>
-    internal Result<PrintDesk> Ask(Workbench bench, PrintRequest request)
+    internal Result<PrintService> Ask(Workbench bench, PrintRequest request)
     {
         Func<string, string?> environment = Environment.GetEnvironmentVariable;
-        return new PrinterBook(bench, environment).Offered(request.To, request.Where).Then(_ => PrintDesk.Open(bench, request, environment, stop.Token));
+        return new PrinterBook(bench, environment).Offered(request.To, request.Where).Then(_ => PrintService.Open(bench, request, environment, stop.Token));
     }
 
     /// <summary>Begins to print what the bench's last step wrote, and lets go of the desk in the end.</summary>
-    internal PaperRun Begin(PrintDesk desk, string printer, string title)
+    internal PaperRun Begin(PrintService desk, string printer, string title)
     {
         var run = new PaperRun(printer);
         var task = Task.Run(() => Print(desk, run, title));
@@ -53,7 +48,7 @@ internal sealed class PaperRuns(Action<string> say) : IDisposable
     /// <inheritdoc/>
     public void Dispose() => stop.Dispose();
 
-    private void Print(PrintDesk desk, PaperRun run, string title)
+    private void Print(PrintService desk, PaperRun run, string title)
     {
         using (desk)
         {
@@ -68,4 +63,26 @@ internal sealed class PaperRuns(Action<string> say) : IDisposable
             }
         }
     }
+}
+
+/// <summary>A label on its way to paper. A printer may work for minutes and no page waits that long: it goes on by itself, and whoever looks is
+/// told how it stands.</summary>
+/// <param name="printer">The printer's name, as it was chosen.</param>
+internal sealed class PaperRun(string printer)
+{
+    private volatile JobReport? last;
+    private volatile PrintOutcome? outcome;
+
+    /// <summary>The printer's name, as it was chosen.</summary>
+    internal string Printer => printer;
+
+    /// <summary>How the job stands; null before the printer has taken it.</summary>
+    internal JobReport? Last => last;
+
+    /// <summary>How it went; null while it goes.</summary>
+    internal PrintOutcome? Outcome => outcome;
+
+    internal void Tell(JobReport report) => last = report;
+
+    internal void End(PrintOutcome how) => outcome = how;
 }

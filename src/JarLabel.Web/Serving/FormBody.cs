@@ -1,6 +1,3 @@
-using System.Text;
-using JarLabel.Core;
-using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.WebUtilities;
 
 namespace JarLabel.Web.Serving;

@@ -1,17 +1,5 @@
-using System.Globalization;
-using JarLabel.Bench;
-using JarLabel.Bench.Keeping;
-using JarLabel.Bench.Notices;
-using JarLabel.Bench.Recording;
-using JarLabel.Bench.Scanning;
-using JarLabel.Bench.Supplies;
-using JarLabel.Core;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
-using JarLabel.Store;
-using JarLabel.Store.Index;
-using JarLabel.Web.Pages;
-using Microsoft.AspNetCore.Http;
+using JarLabel.Operations.Scanning;
+using JarLabel.Operations.Supplies;
 
 namespace JarLabel.Web.Serving;
 
@@ -37,7 +25,7 @@ internal static class Reading
 
         return Reply.Of(
             bench.Settings.Shelf(Text(asked, "shelf"))
-                .Then(_ => LedgerDesk.Read(bench, view => Sight(bench, view, Text(asked, "shelf"), Text(asked, "due") is not null, After(Text(asked, "after")))))
+                .Then(_ => LedgerAccess.Read(bench, view => Sight(bench, view, Text(asked, "shelf"), Text(asked, "due") is not null, After(Text(asked, "after")))))
                 .Then<string>(sight => ShelfPage.Of(bench, sight)),
             problems => Reply.Refused(400, problems));
     }
@@ -81,9 +69,9 @@ internal static class Reading
     private static string Address(Scanned scanned) =>
         string.Create(CultureInfo.InvariantCulture, $"/J/{scanned.Jar.History.Jar.Number}{(scanned.Revision is { } revision ? $".{revision}" : "")}");
 
-    private static Result<ShelfSight> Sight(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after) =>
-        Listed(bench, view, shelf, due, after).Then(found => ShelfTotals.Of(view).Then(totals => SupplyBook.Bottles(view).Then(bottles => SupplyBook.Bags(view).Then<ShelfSight>(bags =>
-            new ShelfSight(
+    private static Result<ShelfView> Sight(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after) =>
+        Listed(bench, view, shelf, due, after).Then(found => ShelfTotals.Of(view).Then(totals => SupplyBook.Bottles(view).Then(bottles => SupplyBook.Bags(view).Then<ShelfView>(bags =>
+            new ShelfView(
                 shelf,
                 due,
                 found with { Jars = [.. found.Jars.Take(JarsOnAPage)] },

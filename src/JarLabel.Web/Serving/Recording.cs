@@ -1,34 +1,22 @@
-using System.Globalization;
-using JarLabel.Bench;
-using JarLabel.Bench.Printing;
-using JarLabel.Bench.Steps;
-using JarLabel.Core;
-using JarLabel.Core.Jars;
-using JarLabel.Store;
-using JarLabel.Web.Forms;
-using JarLabel.Web.Guards;
-using JarLabel.Web.Pages;
-using JarLabel.Web.Printing;
-
 namespace JarLabel.Web.Serving;
 
 /// <summary>The forms: shown blank, worked out, and recorded. A form that is sent twice, by a tap too many or a page loaded again, is
 /// recorded once.</summary>
-internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns papers, Devices devices)
+internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperRuns papers, Devices devices)
 {
     private const string ChangedSince = "JL150", NotPaired = "JL605";
 
-    private readonly Once once = new();
+    private readonly IdempotencyCache once = new();
 
     /// <summary>A form to fill in.</summary>
-    internal Reply Blank(Place place, Visitor who) => Scene(place, who, new Entry(new Dictionary<string, string>())).TryGet(out var scene, out var problems)
+    internal Reply Blank(Route place, Client who) => Scene(place, who, new FormValues(new Dictionary<string, string>())).TryGet(out var scene, out var problems)
         ? Reply.Page(FormPage.Of(scene.Form.Step.ShowsAtOnce ? Worked(scene) : scene))
         : Reply.NotFound(problems);
 
     /// <summary>A form as sent: worked out, or recorded.</summary>
-    internal Reply Take(Place place, Visitor who, IReadOnlyDictionary<string, string> fields)
+    internal Reply Take(Route place, Client who, IReadOnlyDictionary<string, string> fields)
     {
-        var entry = new Entry(fields);
+        var entry = new FormValues(fields);
         if (!Scene(place, who, entry).TryGet(out var scene, out var problems))
         {
             return Reply.NotFound(problems);
@@ -48,16 +36,16 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
     /// <summary>How printing stands of what was recorded under a key: a part of that page.</summary>
     internal Reply Paper(string key) => once.Done(key) is { } page ? Reply.Page(page.Paper().Text) : Reply.SeeOther("/");
 
-    private Result<FormScene> Scene(Place place, Visitor who, Entry entry)
+    private Result<FormScene> Scene(Route place, Client who, FormValues entry)
     {
-        var form = place.Jar.Length == 0 ? BenchForms.OfShop[place.Step] : BenchForms.OfJar[place.Step];
+        var form = place.Jar.Length == 0 ? StepForms.OfShop[place.Step] : StepForms.OfJar[place.Step];
         return door.Open(rehearse: true).Then(bench => place.Jar.Length == 0
             ? new FormScene(form, bench, null, tokens.Of(who.Device), entry, [], default)
             : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, tokens.Of(who.Device), entry, [], default)));
     }
 
     /// <summary>The form with what it would come to; nothing is recorded.</summary>
-    private static FormScene Worked(FormScene scene) => scene.Form.Do(scene.Bench, Number(scene), scene.Entry).TryGet(out var outcome, out var problems)
+    private static FormScene Worked(FormScene scene) => scene.Form.Do(scene.Bench, Number(scene), scene.FormValues).TryGet(out var outcome, out var problems)
         ? scene with { Result = StepResult.Of(scene.Bench, outcome) }
         : scene with { Problems = problems };
 
@@ -75,7 +63,7 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
         }
     }
 
-    private (Reply Reply, DonePage? Done) Record(FormScene scene, Visitor who, int? seen, string key)
+    private (Reply Reply, DonePage? Done) Record(FormScene scene, Client who, int? seen, string key)
     {
         if (seen is null)
         {
@@ -83,25 +71,25 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
         }
 
         return door.Open(scene.History is null ? null : seen)
-            .Then(bench => scene.Form.Printing(bench, Number(scene), scene.Entry) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
+            .Then(bench => scene.Form.Printing(bench, Number(scene), scene.FormValues) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
             .TryGet(out var page, out var problems)
                 ? (Reply.SeeOther($"/done/{key}"), page)
                 : (Told(scene, problems), null);
     }
 
-    private Result<Outcome> Do(FormScene scene, Visitor who, Workbench bench) => (who.Paired is { } device
-            ? devices.While(device, () => scene.Form.Do(bench, Number(scene), scene.Entry))
-            : scene.Form.Do(bench, Number(scene), scene.Entry))
+    private Result<Outcome> Do(FormScene scene, Client who, Workbench bench) => (who.Paired is { } device
+            ? devices.While(device, () => scene.Form.Do(bench, Number(scene), scene.FormValues))
+            : scene.Form.Do(bench, Number(scene), scene.FormValues))
         .Then<Outcome>(outcome => outcome.And([.. bench.Unmoved, .. bench.Waiting]));
 
-    private Result<DonePage> Done(FormScene scene, Visitor who, Workbench bench) =>
+    private Result<DonePage> Done(FormScene scene, Client who, Workbench bench) =>
         Do(scene, who, bench).Then<DonePage>(outcome => new DonePage(bench, outcome, null));
 
     /// <summary>The step, and its label to a printer. The step is tried first, so that no printer is asked for what cannot be done; then the
     /// printer is asked, so that nothing is recorded that it would not print.</summary>
-    private Result<DonePage> Printed(FormScene scene, Visitor who, Workbench bench, PrintRequest wanted) =>
-        door.Open(bench.Seen, rehearse: true)
-            .Then(rehearsal => scene.Form.Do(rehearsal, Number(scene), scene.Entry))
+    private Result<DonePage> Printed(FormScene scene, Client who, Workbench bench, PrintRequest wanted) =>
+        door.Open(bench.StepsSeen, rehearse: true)
+            .Then(rehearsal => scene.Form.Do(rehearsal, Number(scene), scene.FormValues))
             .Then(_ => papers.Ask(bench, wanted))
             .Then(desk =>
             {
@@ -125,5 +113,5 @@ internal sealed class Recording(BenchDoor door, FormTokens tokens, PaperRuns pap
 
     private static JarNumber Number(FormScene scene) => scene.History?.Jar.Number ?? default;
 
-    private static int? Seen(Entry entry) => int.TryParse(entry.Text("seen"), NumberStyles.None, CultureInfo.InvariantCulture, out var steps) ? steps : null;
+    private static int? Seen(FormValues entry) => int.TryParse(entry.Text("seen"), NumberStyles.None, CultureInfo.InvariantCulture, out var steps) ? steps : null;
 }

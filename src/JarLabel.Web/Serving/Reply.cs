@@ -1,8 +1,3 @@
-using System.Text;
-using JarLabel.Core;
-using JarLabel.Web.Pages;
-using Microsoft.AspNetCore.Http;
-
 namespace JarLabel.Web.Serving;
 
 /// <summary>What goes back.</summary>

@@ -1,14 +1,3 @@
-using System.Net;
-using JarLabel.Bench;
-using JarLabel.Bench.Cans;
-using JarLabel.Core;
-using JarLabel.Store;
-using JarLabel.Web.Forms;
-using JarLabel.Web.Guards;
-using JarLabel.Web.Pages;
-using JarLabel.Web.Printing;
-using Microsoft.AspNetCore.Http;
-
 namespace JarLabel.Web.Serving;
 
 /// <summary>Answers a request: first the guards, then the page that its path names. Looking is GET, recording is POST, and nothing else
@@ -20,20 +9,20 @@ internal sealed class Site : IDisposable
 
     private readonly ServeRequest request;
     private readonly Hosts hosts;
-    private readonly Doorkeeper doorkeeper;
+    private readonly RequestAuthenticator doorkeeper;
     private readonly Pairing? pairing;
     private readonly PageCache cache;
     private readonly Recording recording;
     private readonly PaperRuns papers;
     private readonly FormTokens tokens = new();
-    private readonly Pace requests = new(MostRequestsAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
-    private readonly Pace guesses = new(MostWrongGuessesAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
+    private readonly RateLimiter requests = new(MostRequestsAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
+    private readonly RateLimiter guesses = new(MostWrongGuessesAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
 
     internal Site(ServeRequest request, Workbench bench, Devices devices)
     {
         this.request = request;
         hosts = new Hosts(request.Lan, bench.Settings.BaseUrl?.Text);
-        doorkeeper = new Doorkeeper(request.Lan is not null, request.Open, devices);
+        doorkeeper = new RequestAuthenticator(request.Lan is not null, request.Open, devices);
         pairing = request.Lan is null ? null : new Pairing(devices, request.Say);
         cache = new PageCache(bench.Folder, () => request.Door.Now);
         papers = new PaperRuns(request.Say);
@@ -85,45 +74,45 @@ internal sealed class Site : IDisposable
             : Reply.Refused(405, WebProblems.MethodNotAllowed(asked.Method));
     }
 
-    private Reply Look(HttpContext context, string path, Visitor who)
+    private Reply Look(HttpContext context, string path, Client who)
     {
-        switch (Place.Of(path))
+        switch (Route.Of(path))
         {
-            case { Kind: PlaceKind.Script }:
-                return new Reply(200, "text/javascript; charset=utf-8", Pages.Look.Script);
-            case { Kind: PlaceKind.Pair } when pairing is not null:
+            case { Kind: RouteKind.Script }:
+                return new Reply(200, "text/javascript; charset=utf-8", Pages.PageAssets.Script);
+            case { Kind: RouteKind.Pair } when pairing is not null:
                 return Reply.Page(PairPage.Of(tokens.Of(who.Device), context.Request.Query["code"], context.Request.Query["to"]));
-            case { Kind: not (PlaceKind.None or PlaceKind.Pair) } when !who.MayRead:
+            case { Kind: not (RouteKind.None or RouteKind.Pair) } when !who.MayRead:
                 return Reply.SeeOther(PairPage.Address(path));
-            case { Kind: PlaceKind.Shelf }:
+            case { Kind: RouteKind.Shelf }:
                 return Within(bench => Reading.Shelf(bench, context.Request.Query));
-            case { Kind: PlaceKind.Jar } place:
+            case { Kind: RouteKind.Jar } place:
                 return Known(context, () => cache.Get(path, () => Within(bench => Reply.Of(Reading.Jar(bench, place.Jar), Reply.NotFound))));
-            case { Kind: PlaceKind.LabelPdf } place:
+            case { Kind: RouteKind.LabelPdf } place:
                 return Known(context, () => Within(bench => Reading.LabelPdf(bench, place.Jar)));
-            case { Kind: PlaceKind.LabelFile } place:
+            case { Kind: RouteKind.LabelFile } place:
                 return Known(context, () => Within(bench => Reading.LabelFile(bench, place.Step)));
-            case { Kind: PlaceKind.Done } place:
+            case { Kind: RouteKind.Done } place:
                 return recording.Done(place.Step);
-            case { Kind: PlaceKind.Paper } place:
+            case { Kind: RouteKind.Paper } place:
                 return recording.Paper(place.Step);
-            case { Kind: PlaceKind.Can }:
-                return who.MayRecord ? Within(bench => Cans(bench, who, new Entry(new Dictionary<string, string>()), [])) : Reply.SeeOther(PairPage.Address(path));
-            case { Kind: PlaceKind.Steps }:
+            case { Kind: RouteKind.Can }:
+                return who.MayRecord ? Within(bench => Cans(bench, who, new FormValues(new Dictionary<string, string>()), [])) : Reply.SeeOther(PairPage.Address(path));
+            case { Kind: RouteKind.Steps }:
                 return Reply.Page(StepsPage.Of());
-            case { Kind: PlaceKind.Form } place:
+            case { Kind: RouteKind.Form } place:
                 return who.MayRecord ? Known(context, () => recording.Blank(place, who)) : Reply.SeeOther(PairPage.Address(path));
             default:
                 return Reply.NotFound([WebProblems.NoSuchPage(path)]);
         }
     }
 
-    private async Task<Reply> Take(HttpContext context, string path, Visitor who)
+    private async Task<Reply> Take(HttpContext context, string path, Client who)
     {
-        var place = Place.Of(path);
-        if (place.Kind is not (PlaceKind.Form or PlaceKind.Pair or PlaceKind.Can))
+        var place = Route.Of(path);
+        if (place.Kind is not (RouteKind.Form or RouteKind.Pair or RouteKind.Can))
         {
-            return place.Kind is PlaceKind.None ? Reply.Refused(404, WebProblems.NoSuchPage(path)) : Reply.Refused(405, WebProblems.MethodNotAllowed("POST"));
+            return place.Kind is RouteKind.None ? Reply.Refused(404, WebProblems.NoSuchPage(path)) : Reply.Refused(405, WebProblems.MethodNotAllowed("POST"));
         }
 
         if (!SameOrigin.Holds(context.Request))
@@ -131,7 +120,7 @@ internal sealed class Site : IDisposable
             return Reply.Refused(403, WebProblems.ForeignForm());
         }
 
-        if (place.Kind is (PlaceKind.Form or PlaceKind.Can) && !who.MayRecord)
+        if (place.Kind is (RouteKind.Form or RouteKind.Can) && !who.MayRecord)
         {
             return Reply.Refused(401, WebProblems.NotPaired());
         }
@@ -143,27 +132,27 @@ internal sealed class Site : IDisposable
         }
 
         return !tokens.Fits(fields.GetValueOrDefault("token"), who.Device) ? Reply.Refused(403, WebProblems.OldForm())
-            : place.Kind is PlaceKind.Pair ? Pair(fields)
-            : place.Kind is PlaceKind.Can ? Within(bench => Enter(bench, who, new Entry(fields)))
+            : place.Kind is RouteKind.Pair ? Pair(fields)
+            : place.Kind is RouteKind.Can ? Within(bench => Enter(bench, who, new FormValues(fields)))
             : recording.Take(place, who, fields);
     }
 
     /// <summary>A can entered; sent twice, it is the same can.</summary>
-    private Reply Enter(Workbench bench, Visitor who, Entry entry) =>
+    private Reply Enter(Workbench bench, Client who, FormValues entry) =>
         CanEntry.Do(bench, entry).TryGet(out _, out var problems) ? Reply.SeeOther("/can") : Cans(bench, who, entry, problems);
 
-    private Reply Cans(Workbench bench, Visitor who, Entry entry, Faults problems) => CanBook.All(bench).TryGet(out var cans, out var faults)
+    private Reply Cans(Workbench bench, Client who, FormValues entry, Faults problems) => CanBook.All(bench).TryGet(out var cans, out var faults)
         ? Reply.Page(CanPage.Of(bench, tokens.Of(who.Device), cans, entry, problems), problems.Count > 0 ? 422 : 200)
         : Reply.Refused(503, faults);
 
     private Reply Pair(IReadOnlyDictionary<string, string> fields)
     {
-        var entry = new Entry(fields);
+        var entry = new FormValues(fields);
         var name = entry.Fact("name", PairPage.Name);
         var code = entry.Text("code") ?? "";
         return pairing is null ? Reply.Refused(404, WebProblems.NoSuchPage("/pair"))
             : !entry.Then(() => pairing.Pair(code, name ?? "a device", request.Door.Now)).TryGet(out var token, out var problems) ? Reply.Refused(403, problems)
-            : Reply.SeeOther(PairPage.Back(fields.GetValueOrDefault("to"))) with { Cookie = Doorkeeper.Kept(token) };
+            : Reply.SeeOther(PairPage.Back(fields.GetValueOrDefault("to"))) with { Cookie = RequestAuthenticator.Kept(token) };
     }
 
     /// <summary>A page of one jar; who guesses numbers that are not there is soon sent away.</summary>

@@ -1,6 +1,3 @@
-using System.Text.Json;
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance.Fuzz;
 
 /// <summary>Every member of a JSON object, at any depth, put to every extreme of its kind; and left out, and put to null.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance.Fuzz;
 
 /// <summary>Exports that are sealed well and say what nobody can have recorded. Either they are refused whole, or everything works with them: no command

@@ -1,7 +1,3 @@
-using System.Diagnostics;
-using System.Globalization;
-using System.Text.Json;
-
 namespace JarLabel.Acceptance.Fuzz;
 
 /// <summary>Gives the program thousands of command lines within a process or two, and demands of each that it ends, and never with a fault of

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace JarLabel.Acceptance.Fuzz;
 
 /// <summary>Thousands of command lines by chance, of a known seed. JARLABEL_LINES=N gives more, JARLABEL_SEED=N others.</summary>

@@ -1,7 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance.Fuzz;
 
 /// <summary>An export whose lines were changed and sealed anew, as somebody who knows how seals are made could do it. Written for the tests from the

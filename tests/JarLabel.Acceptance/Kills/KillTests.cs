@@ -1,6 +1,3 @@
-using System.Diagnostics;
-using System.Globalization;
-
 namespace JarLabel.Acceptance.Kills;
 
 /// <summary>A real <c>mix</c> and a real <c>thin</c> at once in the same shop, each killed without warning (SIGKILL) at a random moment, again

@@ -1,6 +1,3 @@
-using System.Text.Json;
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance.Kills;
 
 /// <summary>What a program that may have been killed said before: a step of a jar when its whole answer came out, else nothing.</summary>

@@ -1,6 +1,3 @@
-using System.Security.Cryptography;
-using System.Text.Json.Nodes;
-
 namespace JarLabel.Acceptance.Kills;
 
 /// <summary>Everything a shop recorded, read from its export, and the rules that hold whatever was killed: events without a gap, steps

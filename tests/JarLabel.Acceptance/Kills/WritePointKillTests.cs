@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using JarLabel.Tests.Store;
 
 namespace JarLabel.Acceptance.Kills;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using JarLabel.Layout.Marks;
 
 namespace JarLabel.Benchmarks.Labels;
 

@@ -1,6 +1,4 @@
-using JarLabel.Layout.Marks;
 using QRCoder;
-using SkiaSharp;
 
 namespace JarLabel.Benchmarks.Labels;
 

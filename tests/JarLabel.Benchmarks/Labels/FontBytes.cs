@@ -1,6 +1,3 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-
 namespace JarLabel.Benchmarks.Labels;
 
 /// <summary>The font files that JarLabel embeds, for the other contestants.</summary>

@@ -1,6 +1,4 @@
 using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
 
 namespace JarLabel.Benchmarks.Labels;
 

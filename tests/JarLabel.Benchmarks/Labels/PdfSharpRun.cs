@@ -1,5 +1,4 @@
 using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
 using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 using PdfSharp.Pdf;

@@ -1,6 +1,6 @@
 using System.Globalization;
-using JarLabel.Bench.Recording;
 using JarLabel.Core.Jars;
+using JarLabel.Operations.Recording;
 using JarLabel.Store;
 using JarLabel.Store.Shops;
 

@@ -1,8 +1,6 @@
 using JarLabel.Benchmarks.Labels;
 using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
 using JarLabel.Tests.Render.Photos;
-using SkiaSharp;
 
 namespace JarLabel.Benchmarks.Photos;
 

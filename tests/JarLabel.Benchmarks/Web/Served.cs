@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using System.Net;
-using JarLabel.Bench;
-using JarLabel.Bench.Mixing;
 using JarLabel.Core.Jars;
 using JarLabel.Core.Mixing;
 using JarLabel.Core.Quantities;
+using JarLabel.Operations;
+using JarLabel.Operations.Mixing;
 using JarLabel.Web;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
@@ -59,9 +59,9 @@ internal sealed class Served : IDisposable
         var folder = Directory.CreateTempSubdirectory("jarlabel-web-");
         try
         {
-            var request = new BenchRequest(folder.FullName, TimeProvider.System.GetLocalNow().DateTime);
+            var request = new WorkbenchOptions(folder.FullName, TimeProvider.System.GetLocalNow().DateTime);
             Mix(Workbench.Open(request, _ => null).Require());
-            using var server = Server.Start(new ServeRequest(0, null, false, new BenchDoor(request, () => TimeProvider.System.GetLocalNow().DateTime), Console.Error.WriteLine)).Require();
+            using var server = Server.Start(new ServeRequest(0, null, false, new WorkbenchFactory(request, () => TimeProvider.System.GetLocalNow().DateTime), Console.Error.WriteLine)).Require();
             Console.WriteLine(server.Address);
             Console.In.ReadToEnd();
         }
@@ -74,7 +74,7 @@ internal sealed class Served : IDisposable
     private static void Mix(Workbench bench) => MixJar.Do(bench, new MixRequest(
         bench.Catalog.Grades.Named("garnet").Require(),
         bench.Catalog.Solvents.Named("denatured-unknown").Require(),
-        new Order(PoundCut.FromPoundsPerUsGallon(1.5), Volume.FromMilliliters(350)),
+        new BatchRequest(PoundCut.FromPoundsPerUsGallon(1.5), Volume.FromMilliliters(350)),
         new Container(ContainerMaterial.Glass))).Require();
 
     private static void Hello()

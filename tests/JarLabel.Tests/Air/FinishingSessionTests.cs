@@ -1,7 +1,3 @@
-using JarLabel.Core.Air;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Tests.Air;
 
 public class FinishingSessionTests

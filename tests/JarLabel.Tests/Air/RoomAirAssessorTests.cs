@@ -1,9 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Air;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Labels;
-using UnitsNet;
-
 namespace JarLabel.Tests.Air;
 
 public class RoomAirAssessorTests

@@ -1,7 +1,3 @@
-using JarLabel.Core.Air;
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Tests.Air;
 
 public class RoomAirTests

@@ -1,7 +1,3 @@
-using JarLabel.Core.Air;
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Tests.Air;
 
 /// <summary>Denatured alcohol, the main case: two liquids that evaporate at once, in a room that is not always at 20 °C.</summary>

@@ -1,11 +1,3 @@
-using System.Text;
-using CsCheck;
-using JarLabel.Core.Air;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Labels;
-using UnitsNet;
-
 namespace JarLabel.Tests.Catalog;
 
 /// <summary>A data sheet that gives ranges: the middle stands for weights, the worst corner for every question.</summary>

@@ -1,7 +1,3 @@
-using System.Text;
-using JarLabel.Core;
-using JarLabel.Core.Catalog;
-
 namespace JarLabel.Tests.Catalog;
 
 public class ShopCatalogTests

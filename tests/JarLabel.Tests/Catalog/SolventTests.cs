@@ -1,7 +1,3 @@
-using System.Text;
-using JarLabel.Core.Catalog;
-using UnitsNet;
-
 namespace JarLabel.Tests.Catalog;
 
 public class SolventTests

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Tests.Hazards;
 
 /// <summary>Alcohol of which nobody says which of several it is: every class is that of the alternative which is worst for it.</summary>

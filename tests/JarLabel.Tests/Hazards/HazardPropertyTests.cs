@@ -1,6 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
 using static JarLabel.Tests.Hazards.Mixtures;
 
 namespace JarLabel.Tests.Hazards;

@@ -1,5 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
 using static JarLabel.Tests.Hazards.Mixtures;
 
 namespace JarLabel.Tests.Hazards;

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Tests.Hazards;
 
 /// <summary>Short ways to say a mixture in a test.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Mixing;
 using static JarLabel.Tests.Hazards.Mixtures;
 
 namespace JarLabel.Tests.Hazards;

@@ -1,7 +1,3 @@
-using System.Text;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Tests.Hazards;
 
 /// <summary>A shop adds an ingredient with a hazard class of its own, for which no rule has a limit.</summary>

@@ -15,7 +15,7 @@ public class FileSizeTests
     public void A_file_is_named_after_a_type_in_it()
     {
         var misnamed = Sources()
-            .Where(f => Path.GetFileName(f) != "Program.cs")
+            .Where(f => Path.GetFileName(f) is not ("Program.cs" or "GlobalUsings.cs"))
             .Where(f => !File.ReadAllText(f).Contains(Path.GetFileNameWithoutExtension(f), StringComparison.Ordinal))
             .Select(f => Path.GetRelativePath(Checkout.Root, f));
         Assert.Empty(misnamed);

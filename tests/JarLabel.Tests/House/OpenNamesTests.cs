@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace JarLabel.Tests.House;
 
 /// <summary>A problem names what is to be filled in and what helps, and leaves it to each surface how that is written.</summary>

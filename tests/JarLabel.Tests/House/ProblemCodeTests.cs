@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace JarLabel.Tests.House;
 
 public partial class ProblemCodeTests

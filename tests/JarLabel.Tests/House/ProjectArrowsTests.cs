@@ -12,9 +12,9 @@ public class ProjectArrowsTests
         ["JarLabel.Render"] = (["JarLabel.Layout"], ["SkiaSharp", "HarfBuzzSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "HarfBuzzSharp.NativeAssets.Linux", "ZXing.Net"]),
         ["JarLabel.Store"] = (["JarLabel.Core"], ["Microsoft.Data.Sqlite"]),
         ["JarLabel.Printing"] = (["JarLabel.Core"], []),
-        ["JarLabel.Bench"] = (["JarLabel.Store", "JarLabel.Render", "JarLabel.Printing"], ["Sep"]),
-        ["JarLabel.Web"] = (["JarLabel.Bench"], []),
-        ["JarLabel.Cli"] = (["JarLabel.Bench", "JarLabel.Web", "JarLabel.Printing"], ["System.CommandLine"]),
+        ["JarLabel.Operations"] = (["JarLabel.Store", "JarLabel.Render", "JarLabel.Printing"], ["Sep"]),
+        ["JarLabel.Web"] = (["JarLabel.Operations"], []),
+        ["JarLabel.Cli"] = (["JarLabel.Operations", "JarLabel.Web", "JarLabel.Printing"], ["System.CommandLine"]),
     };
 
     public static TheoryData<string> Rooms => [.. Directory.EnumerateFiles(Path.Combine(Checkout.Root, "src"), "*.csproj", SearchOption.AllDirectories)];

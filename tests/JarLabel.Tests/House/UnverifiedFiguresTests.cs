@@ -1,8 +1,3 @@
-using JarLabel.Core.Air;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using UnitsNet;
-
 namespace JarLabel.Tests.House;
 
 /// <summary>What nobody has looked up is told: to whoever reads the list, and by every answer that stands on it.</summary>

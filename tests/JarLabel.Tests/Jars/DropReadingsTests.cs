@@ -1,8 +1,3 @@
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using UnitsNet;
-
 namespace JarLabel.Tests.Jars;
 
 /// <summary>What a bench reads of drops that dry, and what it makes of it.</summary>

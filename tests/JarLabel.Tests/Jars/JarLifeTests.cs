@@ -1,11 +1,4 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
-using CsCheck;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
 using TestResult = JarLabel.Core.Jars.TestResult;
 
 namespace JarLabel.Tests.Jars;

@@ -1,6 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Tests.Jars;
 
 public class JarNumberTests

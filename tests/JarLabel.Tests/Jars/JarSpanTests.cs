@@ -1,5 +1,3 @@
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Tests.Jars;
 
 public class JarSpanTests

@@ -1,8 +1,5 @@
 using System.Reflection;
 using System.Text.Json.Serialization;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using UnitsNet;
 
 namespace JarLabel.Tests.Jars;
 

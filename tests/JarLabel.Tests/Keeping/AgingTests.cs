@@ -1,7 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Keeping;
-using UnitsNet;
 using Normal = MathNet.Numerics.Distributions.Normal;
 
 namespace JarLabel.Tests.Keeping;

@@ -1,7 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Keeping;
-using UnitsNet;
-
 namespace JarLabel.Tests.Keeping;
 
 public class DryingTestsTests

@@ -1,9 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using UnitsNet;
-
 namespace JarLabel.Tests.Keeping;
 
 public class KeepingEstimateTests

@@ -1,6 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Keeping;
 using Drawn = MathNet.Numerics.Distributions.Weibull;
 
 namespace JarLabel.Tests.Keeping;

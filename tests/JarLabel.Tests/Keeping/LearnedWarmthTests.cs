@@ -1,7 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Keeping;
-using UnitsNet;
 using Drawn = MathNet.Numerics.Distributions.Weibull;
 using Normal = MathNet.Numerics.Distributions.Normal;
 

@@ -1,5 +1,3 @@
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Tests.Keeping;
 
 /// <summary>The distribution against a reference library, and its fit against the handbook's example.</summary>

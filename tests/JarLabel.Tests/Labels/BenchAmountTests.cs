@@ -1,6 +1,3 @@
-using JarLabel.Core.Labels;
-using UnitsNet;
-
 namespace JarLabel.Tests.Labels;
 
 public class BenchAmountTests

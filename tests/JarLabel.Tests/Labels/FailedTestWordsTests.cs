@@ -1,12 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Tests.Labels;
 
 /// <summary>A jar whose drying test failed promises nothing on paper, until a later test passes.</summary>
@@ -48,7 +39,7 @@ public class FailedTestWordsTests
     private static LabelText Text(params JarEvent[] tests)
     {
         var alcohol = ShopCatalog.Ours.Solvents.Find("ethanol-95")!;
-        var recipe = RecipeSolver.Solve(new Order(PoundCut.FromPoundsPerUsGallon(1.5), Pour: Volume.FromMilliliters(350)), alcohol.DensityAt(Warmth.Reference)).Require();
+        var recipe = RecipeSolver.Solve(new BatchRequest(PoundCut.FromPoundsPerUsGallon(1.5), Pour: Volume.FromMilliliters(350)), alcohol.DensityAt(Warmth.Reference)).Require();
         var dates = new KeepingDates(At.AddDays(1), new DateOnly(2026, 7, 9), new DateOnly(2026, 11, 9));
         JarEvent[] events = [new Mixed(At, Contents.Of(recipe, "garnet", alcohol.Id, null), new Container(ContainerMaterial.Glass, Volume.FromMilliliters(500)), dates, "main", Warmth.Reference), .. tests];
         var hazards = MixtureClassifier.Classify(JarComposition.Possible([(alcohol, recipe.PourWeight)], recipe.Flakes, ShopCatalog.Ours), RuleSet.Osha, ShopCatalog.Ours);

@@ -1,12 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Tests.Labels;
 
 public class JarLabelTextTests
@@ -105,7 +96,7 @@ public class JarLabelTextTests
     private static LabelText Text(string grade, string solvent, double cut, double milliliters, string? baseUrl = null, string? job = null)
     {
         var alcohol = Catalog.Solvents.Find(solvent)!;
-        var order = new Order(PoundCut.FromPoundsPerUsGallon(cut), Pour: Volume.FromMilliliters(milliliters));
+        var order = new BatchRequest(PoundCut.FromPoundsPerUsGallon(cut), Pour: Volume.FromMilliliters(milliliters));
         var recipe = RecipeSolver.Solve(order, alcohol.DensityAt(Warmth.Reference)).Require();
         var dates = new KeepingDates(At.AddDays(1), new DateOnly(2026, 7, 9), new DateOnly(2026, 11, 9));
         var container = new Container(ContainerMaterial.Glass, Volume.FromMilliliters(500));

@@ -1,5 +1,3 @@
-using JarLabel.Core.Labels;
-
 namespace JarLabel.Tests.Labels;
 
 public class LabelCodeTests

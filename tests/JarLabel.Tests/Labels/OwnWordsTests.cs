@@ -1,16 +1,5 @@
-using JarLabel.Bench;
-using JarLabel.Bench.Changing;
-using JarLabel.Bench.Labels;
-using JarLabel.Bench.Labels.Many;
-using JarLabel.Bench.Mixing;
-using JarLabel.Bench.Typing;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-using UnitsNet;
+using JarLabel.Operations.Labels.Many;
+using JarLabel.Operations.Typing;
 
 namespace JarLabel.Tests.Labels;
 
@@ -30,7 +19,7 @@ public sealed class OwnWordsTests : IDisposable
     [InlineData("viola \U0001F3BB", false)]
     public void What_is_typed_is_taken_when_every_weight_can_draw_it(string text, bool taken)
     {
-        var read = Words.PrintedUpTo(120)(text, "job");
+        var read = ValueReader.PrintedUpTo(120)(text, "job");
         Assert.Equal(taken, read.Ok);
         Assert.Equal(taken ? [] : ["JL312"], read.Problems.Select(problem => problem.Code));
         Assert.Equal(taken, Enum.GetValues<Face>().All(face => new SkiaRuler().FirstMissing(text, face) is null));
@@ -40,11 +29,11 @@ public sealed class OwnWordsTests : IDisposable
     [Fact]
     public void Words_on_record_are_printed_with_a_sign_for_each_letter_and_told()
     {
-        var bench = Workbench.Open(new BenchRequest(scratch["shop"], new DateTime(2026, 3, 9, 10, 0, 0)), _ => null).Require();
+        var bench = Workbench.Open(new WorkbenchOptions(scratch["shop"], new DateTime(2026, 3, 9, 10, 0, 0)), _ => null).Require();
         MixJar.Do(bench, new MixRequest(
             bench.Catalog.Grades.Named("garnet").Require(),
             bench.Catalog.Solvents.Named("ethanol-95").Require(),
-            new Order(CutText.Read("2", "").Require(), VolumeText.Read("350 mL", "").Require()),
+            new BatchRequest(CutText.Read("2", "").Require(), VolumeText.Read("350 mL", "").Require()),
             new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)),
             Job: Odd,
             Label: null)).Require();

@@ -1,8 +1,3 @@
-using JarLabel.Core.Air;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Labels;
-using UnitsNet;
 using static JarLabel.Tests.Hazards.Mixtures;
 
 namespace JarLabel.Tests.Labels;

@@ -1,11 +1,3 @@
-using JarLabel.Core.Air;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Charts;
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-using UnitsNet;
-
 namespace JarLabel.Tests.Layout;
 
 public class AirChartTests

@@ -1,10 +1,3 @@
-using CsCheck;
-using JarLabel.Core;
-using JarLabel.Core.Labels;
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-
 namespace JarLabel.Tests.Layout;
 
 public class ComposerTests

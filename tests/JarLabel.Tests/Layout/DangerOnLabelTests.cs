@@ -1,16 +1,4 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
 using JarLabel.Layout.Rules;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
-using UnitsNet;
 
 namespace JarLabel.Tests.Layout;
 
@@ -138,7 +126,7 @@ public class DangerOnLabelTests
     {
         var catalog = ShopCatalog.Ours;
         var alcohol = catalog.Solvents.Find(solvent)!;
-        var recipe = RecipeSolver.Solve(new Order(PoundCut.FromPoundsPerUsGallon(1.5), Pour: Volume.FromMilliliters(350)), alcohol.DensityAt(Warmth.Reference)).Require();
+        var recipe = RecipeSolver.Solve(new BatchRequest(PoundCut.FromPoundsPerUsGallon(1.5), Pour: Volume.FromMilliliters(350)), alcohol.DensityAt(Warmth.Reference)).Require();
         var dates = new KeepingDates(At.AddDays(1), new DateOnly(2026, 7, 9), new DateOnly(2026, 11, 9));
         var mixed = new Mixed(At, Contents.Of(recipe, "garnet", solvent, null), new Container(ContainerMaterial.Glass, Volume.FromMilliliters(500)), dates, "main", Warmth.Reference);
         var jar = Jar.Fold(JarNumber.From(142), [mixed]).Require();

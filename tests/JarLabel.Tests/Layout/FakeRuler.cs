@@ -1,7 +1,3 @@
-using System.Globalization;
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Tests.Layout;
 
 /// <summary>A ruler one can check by hand: every character is half its type size wide, bold ones a tenth wider.</summary>
@@ -9,11 +5,8 @@ public sealed class FakeRuler : ITextRuler
 {
     public const double MillimetresPerPoint = 25.4 / 72;
 
-    public double Width(string text, Face face, double points)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        return text.Length * points * MillimetresPerPoint * (face == Face.Bold ? 0.55 : 0.5);
-    }
+    public double Width(string text, Face face, double points) =>
+        text.Length * points * MillimetresPerPoint * (face == Face.Bold ? 0.55 : 0.5);
 
     public FaceMeasures Measures(Face face) => new(1.0, 0.25, 0.7, 0.5);
 

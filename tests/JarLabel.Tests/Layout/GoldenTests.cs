@@ -1,7 +1,3 @@
-using JarLabel.Layout;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
-
 namespace JarLabel.Tests.Layout;
 
 /// <summary>Every design with the least, the usual and the most to say, as it was looked at and found good. A test only compares. After a

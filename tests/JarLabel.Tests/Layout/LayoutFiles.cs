@@ -1,9 +1,3 @@
-using System.Text;
-using JarLabel.Core;
-using JarLabel.Layout;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Tests.Layout;
 
 /// <summary>Our own layouts, and small files for tests.</summary>

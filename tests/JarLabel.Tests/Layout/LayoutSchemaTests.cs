@@ -1,7 +1,3 @@
-using System.Text;
-using System.Text.Json;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Sheets;
 using Json.Schema;
 using Vocabulary = JarLabel.Layout.Designs.Vocabulary;
 

@@ -1,10 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Charts;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Tests.Layout;
 
 public class LifeChartTests

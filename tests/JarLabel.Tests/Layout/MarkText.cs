@@ -1,8 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Tests.Layout;
 
 /// <summary>A label's marks as lines of text, hundredths of a millimetre kept, so that a changed layout shows as a changed line.</summary>

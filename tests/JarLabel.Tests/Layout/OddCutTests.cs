@@ -1,9 +1,3 @@
-using JarLabel.Core.Labels;
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
-
 namespace JarLabel.Tests.Layout;
 
 /// <summary>After blending and thinning a cut is seldom a plain fraction, and its decimals are wide.</summary>

@@ -1,9 +1,3 @@
-using System.Globalization;
-using JarLabel.Core.Labels;
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
 using JarLabel.Tests.Render;
 
 namespace JarLabel.Tests.Layout;

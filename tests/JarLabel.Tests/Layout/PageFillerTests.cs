@@ -1,7 +1,3 @@
-using JarLabel.Core.Labels;
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Tests.Layout;
 
 public class PageFillerTests

@@ -1,6 +1,3 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-
 namespace JarLabel.Tests.Layout;
 
 /// <summary>What every drawing must be: on its paper, and no words in each other.</summary>

@@ -1,8 +1,3 @@
-using JarLabel.Core.Labels;
-using JarLabel.Core.Planning;
-using JarLabel.Layout.Charts;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Tests.Layout;
 
 public class PlanSheetTests

@@ -1,7 +1,3 @@
-using JarLabel.Layout;
-using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Tests.Layout;
 
 public class PreflightTests

@@ -1,5 +1,3 @@
-using JarLabel.Core.Labels;
-
 namespace JarLabel.Tests.Layout;
 
 /// <summary>Invented labels for designs to be tried with: little, usual and as much as a jar can have to say.</summary>

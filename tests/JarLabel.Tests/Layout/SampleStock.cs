@@ -1,4 +1,3 @@
-using JarLabel.Core.Labels;
 using static JarLabel.Tests.Layout.SampleLabels;
 
 namespace JarLabel.Tests.Layout;

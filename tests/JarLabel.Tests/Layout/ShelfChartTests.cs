@@ -1,8 +1,3 @@
-using JarLabel.Core.Jars;
-using JarLabel.Core.Labels;
-using JarLabel.Layout.Charts;
-using JarLabel.Layout.Marks;
-using UnitsNet;
 using TestResult = JarLabel.Core.Jars.TestResult;
 
 namespace JarLabel.Tests.Layout;

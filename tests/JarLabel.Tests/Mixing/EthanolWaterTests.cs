@@ -1,6 +1,3 @@
-using JarLabel.Core.Mixing;
-using UnitsNet;
-
 namespace JarLabel.Tests.Mixing;
 
 public class EthanolWaterTests

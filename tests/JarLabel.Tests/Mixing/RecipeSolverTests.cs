@@ -1,7 +1,3 @@
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Tests.Mixing;
 
 public class RecipeSolverTests
@@ -16,7 +12,7 @@ public class RecipeSolverTests
     [InlineData("1 qt", "1/4 lb", 1)]
     [InlineData("1 qt", "12 oz", 3)]
     public void The_cut_follows_from_flakes_and_solvent(string pour, string flakes, double cut) =>
-        Assert.Equal(cut, Solve(new Order(Pour: V(pour), Flakes: M(flakes))).Cut.PoundsPerUsGallon, 1e-12);
+        Assert.Equal(cut, Solve(new BatchRequest(Pour: V(pour), Flakes: M(flakes))).Cut.PoundsPerUsGallon, 1e-12);
 
     [Theory, Cites(References.SupplierSheet2001, "table of flakes per pint")]
     [InlineData("1 pt", 1, "2 oz")]
@@ -34,7 +30,7 @@ public class RecipeSolverTests
 
     [Fact, Cites(References.Cfr27, "21.80, formula 45: 300 lb of shellac to 100 gallons")]
     public void Three_hundred_pounds_in_a_hundred_gallons_are_a_three_pound_cut() =>
-        Assert.Equal(3, Solve(new Order(Pour: V("100 gal"), Flakes: M("300 lb"))).Cut.PoundsPerUsGallon, 1e-12);
+        Assert.Equal(3, Solve(new BatchRequest(Pour: V("100 gal"), Flakes: M("300 lb"))).Cut.PoundsPerUsGallon, 1e-12);
 
     [Theory, Cites(References.FineWoodworking, "Shellac Conversion Ratios, note: 2, 3 and 4 lb in one gallon make 1.2, about 1.3 and 1.4 gallons")]
     [InlineData(2, 1.2)]
@@ -47,7 +43,7 @@ public class RecipeSolverTests
     [Fact, Cites(References.Cfr27, "21.80 and 21.161, formula 45, 190 proof: 300 lb to 100 gallons make 129.8 gallons of 7.545 lb/gal at 60 °F")]
     public void Three_hundred_pounds_in_a_hundred_gallons_make_what_the_regulation_says()
     {
-        var recipe = RecipeSolver.Solve(new Order(Pour: V("100 gal"), Flakes: M("300 lb")), Density.FromPoundsPerUSGallon(6.800)).Require();
+        var recipe = RecipeSolver.Solve(new BatchRequest(Pour: V("100 gal"), Flakes: M("300 lb")), Density.FromPoundsPerUSGallon(6.800)).Require();
         Assert.Equal(129.8, recipe.Makes.UsGallons, 0.05);
         Assert.Equal(7.545, recipe.LiquidDensity.PoundsPerUSGallon, 0.01);
     }
@@ -91,10 +87,10 @@ public class RecipeSolverTests
     [Fact]
     public void Finished_volume_and_container_lead_back_to_the_pour()
     {
-        Assert.Equal(500 / 1.14895, Solve(new Order(C(1.5), Makes: V("500 mL"))).Pour.Milliliters, 1e-9);
-        Assert.Equal(500, Solve(new Order(C(1.5), Makes: V("500 mL"))).Makes.Milliliters, 1e-9);
-        Assert.Equal(475, Solve(new Order(C(1.5), Fill: V("500 mL"))).Makes.Milliliters, 1e-9);
-        Assert.Equal(226.796185 / 0.2396528537, Solve(new Order(C(2), Flakes: M("8 oz"))).Pour.Milliliters, 1e-3);
+        Assert.Equal(500 / 1.14895, Solve(new BatchRequest(C(1.5), Makes: V("500 mL"))).Pour.Milliliters, 1e-9);
+        Assert.Equal(500, Solve(new BatchRequest(C(1.5), Makes: V("500 mL"))).Makes.Milliliters, 1e-9);
+        Assert.Equal(475, Solve(new BatchRequest(C(1.5), Fill: V("500 mL"))).Makes.Milliliters, 1e-9);
+        Assert.Equal(226.796185 / 0.2396528537, Solve(new BatchRequest(C(2), Flakes: M("8 oz"))).Pour.Milliliters, 1e-3);
     }
 
     [Theory]
@@ -105,7 +101,7 @@ public class RecipeSolverTests
     [InlineData(null, "1 tsp", "1 lb", null, "JL134")]
     public void An_order_that_fixes_too_little_or_too_much_is_told(string? cut, string? pour, string? flakes, string? makes, string code)
     {
-        var order = new Order(
+        var order = new BatchRequest(
             cut is null ? null : CutText.Read(cut, "cut").Require(),
             pour is null ? null : V(pour),
             flakes is null ? null : M(flakes),
@@ -113,9 +109,9 @@ public class RecipeSolverTests
         Assert.Equal(code, Assert.Single(RecipeSolver.Solve(order, Alcohol).Problems).Code);
     }
 
-    private static Recipe Solve(Order order) => RecipeSolver.Solve(order, Alcohol).Require();
+    private static Recipe Solve(BatchRequest order) => RecipeSolver.Solve(order, Alcohol).Require();
 
-    private static Order Poured(double cut, string pour) => new(C(cut), Pour: V(pour));
+    private static BatchRequest Poured(double cut, string pour) => new(C(cut), Pour: V(pour));
 
     private static PoundCut C(double pounds) => PoundCut.FromPoundsPerUsGallon(pounds);
 

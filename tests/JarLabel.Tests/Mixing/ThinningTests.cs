@@ -1,8 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Tests.Mixing;
 
 public class ThinningTests

@@ -1,9 +1,3 @@
-using CsCheck;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Planning;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Tests.Planning;
 
 public class JobPlannerTests

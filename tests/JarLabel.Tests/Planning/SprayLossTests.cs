@@ -1,5 +1,3 @@
-using JarLabel.Core.Planning;
-
 namespace JarLabel.Tests.Planning;
 
 public class SprayLossTests

@@ -1,7 +1,3 @@
-using System.Net.Sockets;
-using System.Text;
-using JarLabel.Printing.Ipp;
-
 namespace JarLabel.Tests.Printing;
 
 /// <summary>One request that a printer got, and the line to answer on.</summary>

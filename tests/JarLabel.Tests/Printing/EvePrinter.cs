@@ -1,8 +1,3 @@
-using System.Diagnostics;
-using System.Globalization;
-using System.Net;
-using System.Net.Sockets;
-
 namespace JarLabel.Tests.Printing;
 
 /// <summary>A printer of somebody else's making: CUPS' reference printer on loopback, which keeps what it gets in a folder.</summary>

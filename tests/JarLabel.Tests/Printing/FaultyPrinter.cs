@@ -1,8 +1,3 @@
-using System.Net;
-using System.Net.Sockets;
-using System.Text;
-using JarLabel.Printing.Ipp;
-
 namespace JarLabel.Tests.Printing;
 
 /// <summary>A printer on loopback that behaves as it is told, well or badly. It keeps what it was asked.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using JarLabel.Printing.Ipp;
-
 namespace JarLabel.Tests.Printing;
 
 public class IppMessageTests

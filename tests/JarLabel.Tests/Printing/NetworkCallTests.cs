@@ -1,5 +1,3 @@
-using System.Net;
-using System.Net.Sockets;
 using JarLabel.Printing.Finding;
 
 namespace JarLabel.Tests.Printing;

@@ -1,8 +1,3 @@
-using System.Text;
-using JarLabel.Core;
-using JarLabel.Printing.Ipp;
-using JarLabel.Printing.Printers;
-using JarLabel.Printing.Transport;
 using static JarLabel.Tests.Printing.FaultyPrinter;
 
 namespace JarLabel.Tests.Printing;

@@ -1,6 +1,3 @@
-using JarLabel.Printing.Printers;
-using JarLabel.Printing.Transport;
-
 namespace JarLabel.Tests.Printing;
 
 public class PrinterAddressTests

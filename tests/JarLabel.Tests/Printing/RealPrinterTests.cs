@@ -1,7 +1,3 @@
-using System.Text;
-using JarLabel.Printing.Printers;
-using JarLabel.Printing.Transport;
-
 namespace JarLabel.Tests.Printing;
 
 /// <summary>Before somebody else's printer.</summary>

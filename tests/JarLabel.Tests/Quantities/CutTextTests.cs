@@ -1,5 +1,3 @@
-using JarLabel.Core.Quantities;
-
 namespace JarLabel.Tests.Quantities;
 
 public class CutTextTests

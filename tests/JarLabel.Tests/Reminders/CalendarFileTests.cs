@@ -1,10 +1,6 @@
-using System.Text;
-using Ical.Net;
 using Ical.Net.DataTypes;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
 using JarLabel.Core.Reminders;
+using Calendar = Ical.Net.Calendar;
 
 namespace JarLabel.Tests.Reminders;
 

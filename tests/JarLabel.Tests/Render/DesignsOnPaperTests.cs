@@ -1,11 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
-using JarLabel.Tests.Layout;
-using UglyToad.PdfPig;
 using Page = JarLabel.Layout.Marks.Page;
 
 namespace JarLabel.Tests.Render;

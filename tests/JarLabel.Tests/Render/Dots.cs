@@ -1,7 +1,3 @@
-using System.Globalization;
-using System.Text;
-using SkiaSharp;
-
 namespace JarLabel.Tests.Render;
 
 /// <summary>A page as dots, as another program drew it: a binary portable pixmap or graymap, 8 bits a colour (netpbm's formats P5 and P6).</summary>

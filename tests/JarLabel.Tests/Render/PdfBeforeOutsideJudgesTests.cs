@@ -1,6 +1,3 @@
-using System.Globalization;
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Tests.Render;
 
 /// <summary>PDFs given to poppler, qpdf, zbar and a second barcode library.</summary>

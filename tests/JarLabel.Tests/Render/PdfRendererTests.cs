@@ -1,6 +1,3 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Tokens;
 using Page = JarLabel.Layout.Marks.Page;

@@ -1,8 +1,3 @@
-using System.Buffers.Binary;
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-using SkiaSharp;
-
 namespace JarLabel.Tests.Render;
 
 public sealed class PngRendererTests : IDisposable

@@ -1,6 +1,4 @@
 using System.Collections;
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
 
 namespace JarLabel.Tests.Render;
 

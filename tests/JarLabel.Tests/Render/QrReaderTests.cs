@@ -1,7 +1,4 @@
-using System.Text;
-using JarLabel.Render;
 using JarLabel.Tests.Render.Pictures;
-using SkiaSharp;
 
 namespace JarLabel.Tests.Render;
 

@@ -1,7 +1,3 @@
-using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-
 namespace JarLabel.Tests.Render;
 
 /// <summary>Pages of an invented shop, with every kind of mark on them.</summary>

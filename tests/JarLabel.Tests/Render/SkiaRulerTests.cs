@@ -1,7 +1,3 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-using SkiaSharp;
-
 namespace JarLabel.Tests.Render;
 
 public class SkiaRulerTests

@@ -1,8 +1,4 @@
-using System.Globalization;
 using System.Xml.Linq;
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-using SkiaSharp;
 
 namespace JarLabel.Tests.Render;
 

@@ -1,8 +1,3 @@
-using System.Diagnostics;
-using System.Globalization;
-using JarLabel.Hand;
-using JarLabel.Store;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>Two processes at the bench of the same shop, each killed without warning (SIGKILL) at a random moment, again and again.

@@ -1,7 +1,3 @@
-using JarLabel.Hand;
-using JarLabel.Store;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>A shop as a killed program leaves it: the log beside the ledger holds steps that are not in the ledger's own file yet.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Hand;
-using JarLabel.Store;
-
 namespace JarLabel.Tests.Store;
 
 public sealed class DamageTests(ITestOutputHelper output)

@@ -1,8 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Hand;
-using JarLabel.Store;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Tests.Store;
 
 public sealed class DiskTests

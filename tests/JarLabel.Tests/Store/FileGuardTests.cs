@@ -1,8 +1,4 @@
-using JarLabel.Core;
-using JarLabel.Hand;
-using JarLabel.Store;
 using JarLabel.Store.Files;
-using JarLabel.Store.Shops;
 
 namespace JarLabel.Tests.Store;
 

@@ -1,9 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-using JarLabel.Core;
-using JarLabel.Hand;
-using JarLabel.Store;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>A number that is on glass is never given again, whatever ledger stands in the shop.</summary>

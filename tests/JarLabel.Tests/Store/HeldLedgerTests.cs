@@ -1,5 +1,3 @@
-using JarLabel.Hand;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>In a class of its own, so that its long wait runs beside the other tests.</summary>

@@ -1,6 +1,3 @@
-using JarLabel.Core;
-using JarLabel.Hand;
-using JarLabel.Store;
 using JarLabel.Store.Index;
 
 namespace JarLabel.Tests.Store;

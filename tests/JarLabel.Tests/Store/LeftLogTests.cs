@@ -1,6 +1,3 @@
-using JarLabel.Hand;
-using JarLabel.Store;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>What a killed program leaves beside the ledger: taken when it belongs to it, and never otherwise.</summary>

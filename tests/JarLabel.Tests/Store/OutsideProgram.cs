@@ -1,5 +1,3 @@
-using System.Diagnostics;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>Somebody else's program as a judge, or a hand at the bench in its own process.</summary>

@@ -1,8 +1,4 @@
-using JarLabel.Core;
-using JarLabel.Hand;
-using JarLabel.Store;
 using JarLabel.Store.Exchange;
-using JarLabel.Store.Shops;
 
 namespace JarLabel.Tests.Store;
 

@@ -1,6 +1,3 @@
-using JarLabel.Hand;
-using JarLabel.Store;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>Databases of other versions, written by literal SQL with the sqlite3 command line.</summary>

@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using System.Text;
 using JarLabel.Store.Checking;
 
 namespace JarLabel.Tests.Store;

@@ -1,4 +1,3 @@
-using JarLabel.Store;
 using JarLabel.Store.Sheets;
 
 namespace JarLabel.Tests.Store;

@@ -1,7 +1,3 @@
-using JarLabel.Hand;
-using JarLabel.Store;
-using JarLabel.Store.Shops;
-
 namespace JarLabel.Tests.Store;
 
 public sealed class ShopFolderTests

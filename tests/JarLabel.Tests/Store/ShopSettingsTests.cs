@@ -1,7 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Store.Shops;
-using UnitsNet;
-
 namespace JarLabel.Tests.Store;
 
 public sealed class ShopSettingsTests

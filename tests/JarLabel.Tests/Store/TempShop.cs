@@ -1,7 +1,4 @@
-using JarLabel.Hand;
-using JarLabel.Store;
 using JarLabel.Store.Checking;
-using JarLabel.Store.Shops;
 
 namespace JarLabel.Tests.Store;
 

@@ -1,7 +1,3 @@
-using System.Globalization;
-using JarLabel.Hand;
-using JarLabel.Store;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>Several processes at once in one shop. <c>JARLABEL_WRITERS_SECONDS</c> lets them work longer.</summary>

@@ -1,5 +1,3 @@
-using JarLabel.Hand;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>A mix and a thin killed at one write point after another: <c>strace</c> lists every call that changes something on the disk,

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-
 namespace JarLabel.Tests.Store;
 
 /// <summary>The calls by which a program changes something on the disk, as <c>strace</c> tells them and as it kills at one of them.</summary>

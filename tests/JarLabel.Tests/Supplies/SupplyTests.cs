@@ -1,12 +1,4 @@
-using CsCheck;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
 using JarLabel.Core.Supplies;
-using UnitsNet;
 
 namespace JarLabel.Tests.Supplies;
 
@@ -57,7 +49,7 @@ public class SupplyTests
     [Fact]
     public void A_batch_too_large_says_what_the_scarcer_of_both_gives()
     {
-        var recipe = RecipeSolver.Solve(new Order(PoundCut.FromPoundsPerUsGallon(2), Pour: Volume.FromLiters(1)), Density.FromKilogramsPerCubicMeter(811)).Require();
+        var recipe = RecipeSolver.Solve(new BatchRequest(PoundCut.FromPoundsPerUsGallon(2), Pour: Volume.FromLiters(1)), Density.FromKilogramsPerCubicMeter(811)).Require();
         var bag = Bag.Fold(Number, [new BagAdded(Day, "garnet", Mass.FromGrams(119.826427), Made)]).Require();
         var problems = SupplyFit.Check(recipe, bag, Bottle.Fold(Number, [Bottled(800)]).Require()).Problems;
 

@@ -1,4 +1,4 @@
-using JarLabel.Bench.Cans;
+using JarLabel.Operations.Cans;
 
 namespace JarLabel.Tests.Web;
 

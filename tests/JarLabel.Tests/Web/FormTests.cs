@@ -1,7 +1,3 @@
-using JarLabel.Bench.Changing;
-using JarLabel.Bench.Supplies;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Quantities;
 using JarLabel.Core.Supplies;
 
 namespace JarLabel.Tests.Web;

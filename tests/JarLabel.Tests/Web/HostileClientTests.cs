@@ -1,8 +1,3 @@
-using System.Net;
-using System.Net.Sockets;
-using System.Text;
-using System.Text.RegularExpressions;
-
 namespace JarLabel.Tests.Web;
 
 /// <summary>Somebody who means harm, from the network or through a page of another site in the shop's own browser.</summary>

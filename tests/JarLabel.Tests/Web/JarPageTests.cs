@@ -1,10 +1,3 @@
-using JarLabel.Bench.Changing;
-using JarLabel.Bench.Mixing;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Tests.Web;
 
 public sealed class JarPageTests : IDisposable
@@ -35,7 +28,7 @@ public sealed class JarPageTests : IDisposable
         MixJar.Do(bench, new MixRequest(
             bench.Catalog.Grades.Named("garnet").Require(),
             bench.Catalog.Solvents.Named("denatured-unknown").Require(),
-            new Order(CutText.Read("1.5", "").Require(), VolumeText.Read("350 mL", "").Require()),
+            new BatchRequest(CutText.Read("1.5", "").Require(), VolumeText.Read("350 mL", "").Require()),
             new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)))).Require();
         var page = (await shop.Get("/J/2-7")).Seen;
         var (aid, recipe, history) = (page.IndexOf("First aid", StringComparison.Ordinal), page.IndexOf("What is in it", StringComparison.Ordinal), page.IndexOf("What happened", StringComparison.Ordinal));

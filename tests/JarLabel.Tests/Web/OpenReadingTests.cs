@@ -1,5 +1,3 @@
-using System.Net;
-
 namespace JarLabel.Tests.Web;
 
 /// <summary>Served to a network and opened: everybody reads, only paired devices record.</summary>

@@ -1,6 +1,3 @@
-using System.Net;
-using System.Text.RegularExpressions;
-
 namespace JarLabel.Tests.Web;
 
 /// <summary>What came back.</summary>

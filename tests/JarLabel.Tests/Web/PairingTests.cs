@@ -1,5 +1,3 @@
-using System.Net;
-using JarLabel.Store.Shops;
 using JarLabel.Web.Guards;
 
 namespace JarLabel.Tests.Web;

@@ -1,9 +1,6 @@
-using JarLabel.Bench.Sheets;
-using JarLabel.Printing.Ipp;
+using JarLabel.Operations.Sheets;
 using JarLabel.Store.Printers;
-using JarLabel.Store.Shops;
 using JarLabel.Tests.Printing;
-using UglyToad.PdfPig;
 using static JarLabel.Tests.Printing.FaultyPrinter;
 
 namespace JarLabel.Tests.Web;

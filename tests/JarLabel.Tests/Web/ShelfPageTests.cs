@@ -1,6 +1,3 @@
-using JarLabel.Bench.Changing;
-using JarLabel.Core.Jars;
-
 namespace JarLabel.Tests.Web;
 
 public sealed class ShelfPageTests : IDisposable

@@ -1,5 +1,3 @@
-using JarLabel.Bench.Steps;
-
 namespace JarLabel.Tests.Web;
 
 /// <summary>Every declared step from its page, so that a new one is covered by being declared.</summary>

@@ -1,15 +1,5 @@
-using System.Net;
-using System.Text.RegularExpressions;
-using JarLabel.Bench;
-using JarLabel.Bench.Labels;
-using JarLabel.Bench.Mixing;
-using JarLabel.Bench.Recording;
-using JarLabel.Bench.Supplies;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
+using JarLabel.Operations.Recording;
 using JarLabel.Web;
-using UnitsNet;
 
 namespace JarLabel.Tests.Web;
 
@@ -23,7 +13,7 @@ internal sealed partial class WebShop : IDisposable
     internal WebShop(IPAddress? lan = null, bool open = false)
     {
         Mix("350 mL", new LabelChoice());
-        server = Server.Start(new ServeRequest(0, lan, open, new BenchDoor(Request, () => Now), Said.Add)).Require();
+        server = Server.Start(new ServeRequest(0, lan, open, new WorkbenchFactory(Request, () => Now), Said.Add)).Require();
         client.BaseAddress = new Uri(server.Address);
     }
 
@@ -42,9 +32,9 @@ internal sealed partial class WebShop : IDisposable
     internal string? Cookie { get; set; }
 
     /// <summary>What the shop knows of a jar.</summary>
-    internal JarHistory Jar(int number) => LedgerDesk.Jar(Bench(), JarNumber.From(number)).Require();
+    internal JarHistory Jar(int number) => LedgerAccess.Jar(Bench(), JarNumber.From(number)).Require();
 
-    internal int Jars() => LedgerDesk.Read<int>(Bench(), view => view.Shelf(new JarLabel.Store.Index.ShelfQuery(Take: 1000)).Count).Require();
+    internal int Jars() => LedgerAccess.Read<int>(Bench(), view => view.Shelf(new JarLabel.Store.Index.ShelfQuery(Take: 1000)).Count).Require();
 
     internal void Mix(string pour, LabelChoice? label = null, string? job = null, string? note = null)
     {
@@ -52,7 +42,7 @@ internal sealed partial class WebShop : IDisposable
         MixJar.Do(bench, new MixRequest(
             bench.Catalog.Grades.Named("garnet").Require(),
             bench.Catalog.Solvents.Named("ethanol-95").Require(),
-            new Order(CutText.Read("1.5", "").Require(), VolumeText.Read(pour, "").Require()),
+            new BatchRequest(CutText.Read("1.5", "").Require(), VolumeText.Read(pour, "").Require()),
             new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)),
             Job: job,
             Note: note,
@@ -113,7 +103,7 @@ internal sealed partial class WebShop : IDisposable
         Directory.Delete(root, recursive: true);
     }
 
-    private BenchRequest Request => new(Folder, Now);
+    private WorkbenchOptions Request => new(Folder, Now);
 
     [GeneratedRegex("<input type=\"hidden\" name=\"(?<name>[^\"]*)\" value=\"(?<value>[^\"]*)\">")]
     private static partial Regex HiddenField();

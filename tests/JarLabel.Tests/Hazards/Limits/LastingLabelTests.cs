@@ -1,6 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Tests.Hazards.Limits;
 
 /// <summary>What a label says for allergy, cancer, reproduction and organs.</summary>

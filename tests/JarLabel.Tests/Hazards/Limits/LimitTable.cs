@@ -1,9 +1,3 @@
-using System.Globalization;
-using System.Text;
-using System.Text.RegularExpressions;
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-
 namespace JarLabel.Tests.Hazards.Limits;
 
 /// <summary>Every row, and the shop in which its made-up ingredients stand.</summary>

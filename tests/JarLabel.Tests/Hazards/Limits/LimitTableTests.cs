@@ -1,7 +1,4 @@
-using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
-using JarLabel.Core.Catalog;
 
 namespace JarLabel.Tests.Hazards.Limits;
 

@@ -1,9 +1,4 @@
-using JarLabel.Layout;
 using JarLabel.Layout.Calibration;
-using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
 
 namespace JarLabel.Tests.Layout.Calibration;
 

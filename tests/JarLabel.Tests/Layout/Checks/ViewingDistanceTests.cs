@@ -1,9 +1,3 @@
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
-using UnitsNet;
-
 namespace JarLabel.Tests.Layout.Checks;
 
 public class ViewingDistanceTests

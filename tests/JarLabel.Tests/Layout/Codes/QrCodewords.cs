@@ -1,5 +1,3 @@
-using JarLabel.Layout.Marks;
-
 namespace JarLabel.Tests.Layout.Codes;
 
 /// <summary>Reads the codewords of a version 1 code from its modules, in the order ISO/IEC 18004 section 7.7.3 places them: two columns at

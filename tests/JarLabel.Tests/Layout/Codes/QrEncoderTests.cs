@@ -1,5 +1,3 @@
-using JarLabel.Layout.Codes;
-
 namespace JarLabel.Tests.Layout.Codes;
 
 public class QrEncoderTests

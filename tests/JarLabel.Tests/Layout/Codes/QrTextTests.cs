@@ -1,7 +1,4 @@
 using System.Collections;
-using JarLabel.Layout.Codes;
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
 
 namespace JarLabel.Tests.Layout.Codes;
 

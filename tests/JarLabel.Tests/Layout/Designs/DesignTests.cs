@@ -1,6 +1,3 @@
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Tests.Layout.Designs;
 
 public class DesignTests

@@ -1,12 +1,3 @@
-using System.Globalization;
-using JarLabel.Core;
-using JarLabel.Core.Labels;
-using JarLabel.Layout;
-using JarLabel.Layout.Designs;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
-
 namespace JarLabel.Tests.Layout.Fuzz;
 
 /// <summary>2,000 cases of random designs and random jars, the same in every run: either a label on which nothing overlaps and nothing leaves its place,

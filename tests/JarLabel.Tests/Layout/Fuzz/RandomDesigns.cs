@@ -1,7 +1,3 @@
-using System.Globalization;
-using System.Text;
-using JarLabel.Layout.Designs;
-
 namespace JarLabel.Tests.Layout.Fuzz;
 
 /// <summary>Designs as nobody would draw them: boxes in boxes, of any kind, in any size, with and without leave to be dropped.</summary>

@@ -1,12 +1,3 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Core.Hazards;
-using JarLabel.Core.Jars;
-using JarLabel.Core.Keeping;
-using JarLabel.Core.Labels;
-using JarLabel.Core.Mixing;
-using JarLabel.Core.Quantities;
-using UnitsNet;
-
 namespace JarLabel.Tests.Layout.Fuzz;
 
 /// <summary>Jars as nobody would think of them: every grade and solvent, names of any length and script, cuts from thin to paste.</summary>
@@ -19,7 +10,7 @@ internal sealed class RandomJars(Random random)
     internal LabelText Next()
     {
         var (grade, solvent) = (Pick(Catalog.Grades.Rows), Pick(Catalog.Solvents.Rows));
-        var order = new Order(PoundCut.FromPoundsPerUsGallon(Pick([0.25, 0.5, 1, 1.5, 2, 3, 4, 6, 1.37])), Pour: Volume.FromMilliliters(random.Next(20, 20_000)));
+        var order = new BatchRequest(PoundCut.FromPoundsPerUsGallon(Pick([0.25, 0.5, 1, 1.5, 2, 3, 4, 6, 1.37])), Pour: Volume.FromMilliliters(random.Next(20, 20_000)));
         var recipe = RecipeSolver.Solve(order, solvent.DensityAt(Warmth.Reference)).Require();
         var dates = new KeepingDates(At.AddDays(1), new DateOnly(2026, 9, 27), new DateOnly(2026, 12, 28));
         var container = new Container(ContainerMaterial.Glass, random.Next(3) == 0 ? null : recipe.Makes * 1.1);

@@ -1,9 +1,4 @@
-using JarLabel.Core.Catalog;
-using JarLabel.Layout;
 using JarLabel.Layout.Rules;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
-using UnitsNet;
 
 namespace JarLabel.Tests.Layout.Rules;
 

@@ -1,6 +1,3 @@
-using System.Text;
-using JarLabel.Layout.Sheets;
-
 namespace JarLabel.Tests.Layout.Sheets;
 
 public class SheetTests

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-using JarLabel.Layout.Marks;
 using JarLabel.Layout.Symbols;
 
 namespace JarLabel.Tests.Layout.Symbols;

@@ -1,8 +1,3 @@
-using System.Diagnostics;
-using JarLabel.Render;
-using JarLabel.Tests.Layout;
-using SkiaSharp;
-
 namespace JarLabel.Tests.Render.Photos;
 
 /// <summary>What README says under "Limits" of photos. Labels are composed and rendered by our own code, then photographed by a camera that is reckoned here,

@@ -1,5 +1,3 @@
-using SkiaSharp;
-
 namespace JarLabel.Tests.Render.Photos;
 
 /// <summary>A grey picture: 0 black, 255 white.</summary>

@@ -1,9 +1,3 @@
-using JarLabel.Layout;
-using JarLabel.Layout.Marks;
-using JarLabel.Layout.Sheets;
-using JarLabel.Render;
-using JarLabel.Tests.Layout;
-
 namespace JarLabel.Tests.Render.Photos;
 
 /// <summary>Labels of our designs, to be photographed.</summary>

@@ -1,7 +1,3 @@
-using JarLabel.Layout.Marks;
-using JarLabel.Render;
-using SkiaSharp;
-
 namespace JarLabel.Tests.Render.Photos;
 
 /// <summary>A label, or a sheet of them, as it was printed, to be photographed; places on it in mm from the middle of its code.</summary>

@@ -1,9 +1,3 @@
-using System.Buffers.Binary;
-using System.Text;
-using JarLabel.Layout.Codes;
-using JarLabel.Tests.Render.Photos;
-using SkiaSharp;
-
 namespace JarLabel.Tests.Render.Pictures;
 
 /// <summary>Pictures of one code in files of many kinds.</summary>

@@ -1,9 +1,3 @@
-using System.Text;
-using JarLabel.Core;
-using JarLabel.Render;
-using JarLabel.Tests.Render.Photos;
-using SkiaSharp;
-
 namespace JarLabel.Tests.Render.Pictures;
 
 /// <summary>Pictures of every kind that a phone, a scanner or a program may store a code in.</summary>

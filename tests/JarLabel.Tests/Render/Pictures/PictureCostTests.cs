@@ -1,8 +1,3 @@
-using System.Diagnostics;
-using JarLabel.Core;
-using JarLabel.Render;
-using JarLabel.Tests.Render.Photos;
-
 namespace JarLabel.Tests.Render.Pictures;
 
 /// <summary>However a picture is made, reading it comes to an end, soon and within its memory. The bounds are wide, for a machine that has other things to do.</summary>

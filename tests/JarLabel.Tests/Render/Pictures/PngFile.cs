@@ -1,6 +1,4 @@
-using System.Buffers.Binary;
 using System.IO.Compression;
-using System.Text;
 
 namespace JarLabel.Tests.Render.Pictures;
 

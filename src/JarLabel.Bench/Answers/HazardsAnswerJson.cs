@@ -1,4 +1,0 @@
-namespace JarLabel.Bench.Answers;
-
-/// <summary>What <c>calc hazards</c> says.</summary>
-internal sealed record HazardsAnswerJson(HazardsJson Hazards);

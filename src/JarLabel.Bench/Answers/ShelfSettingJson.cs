@@ -1,4 +1,0 @@
-namespace JarLabel.Bench.Answers;
-
-/// <summary>A shelf of the shop.</summary>
-internal sealed record ShelfSettingJson(string Name, double Celsius);

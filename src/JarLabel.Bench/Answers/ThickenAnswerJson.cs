@@ -1,4 +1,0 @@
-namespace JarLabel.Bench.Answers;
-
-/// <summary>What <c>calc thicken</c> says.</summary>
-internal sealed record ThickenAnswerJson(double AddGrams, double MakesMilliliters, double CutPoundsPerGallon);

@@ -1,0 +1,10 @@
+global using System.CommandLine;
+global using System.Globalization;
+global using System.Runtime.InteropServices;
+global using System.Text;
+global using JarLabel.Cli.Typing;
+global using JarLabel.Core;
+global using JarLabel.Operations;
+global using JarLabel.Operations.Steps;
+global using JarLabel.Web;
+global using JarLabel.Web.Guards;

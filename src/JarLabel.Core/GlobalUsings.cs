@@ -1,0 +1,17 @@
+global using System.Globalization;
+global using System.Text;
+global using System.Text.Json;
+global using System.Text.Json.Serialization;
+global using System.Text.RegularExpressions;
+global using JarLabel.Core.Air;
+global using JarLabel.Core.Catalog;
+global using JarLabel.Core.Hazards;
+global using JarLabel.Core.Jars;
+global using JarLabel.Core.Keeping;
+global using JarLabel.Core.Labels;
+global using JarLabel.Core.Mixing;
+global using JarLabel.Core.Planning;
+global using JarLabel.Core.Quantities;
+global using JarLabel.Core.Reading;
+global using JarLabel.Core.Supplies;
+global using UnitsNet;

@@ -1,0 +1,11 @@
+global using System.Globalization;
+global using JarLabel.Core;
+global using JarLabel.Core.Keeping;
+global using JarLabel.Core.Labels;
+global using JarLabel.Core.Reading;
+global using JarLabel.Layout.Codes;
+global using JarLabel.Layout.Designs;
+global using JarLabel.Layout.Fitting;
+global using JarLabel.Layout.Marks;
+global using JarLabel.Layout.Sheets;
+global using JarLabel.Layout.Symbols;

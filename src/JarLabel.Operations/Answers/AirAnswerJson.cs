@@ -1,0 +1,45 @@
+namespace JarLabel.Operations.Answers;
+
+/// <summary>What <c>calc air</c> says.</summary>
+internal sealed record AirAnswerJson(
+    double VaporCubicMeters,
+    double PeakPpm,
+    double FractionOfLel,
+    double FractionOfLimit,
+    double? AirCubicMetersPerHourForLimit,
+    double AirCubicMetersPerHourForQuarterLel,
+    double? LimitPpm,
+    bool LimitUnverified,
+    IReadOnlyList<string> Limits,
+    double? ClearAfterMinutes,
+    bool HealthGoverns,
+    bool Saturated,
+    IReadOnlyList<string> Doubts,
+    IReadOnlyList<string> Unverified,
+    double EvaporatedMilliliters,
+    string? Chart,
+    IReadOnlyList<Problem> Warnings,
+    double LowerExplosivePercent,
+    double UpperExplosivePercent)
+{
+    internal static AirAnswerJson Of(AirAssessment air, string? chart, Tell tell) => new(
+        air.VaporVolume.CubicMeters,
+        air.PeakPpm,
+        air.FractionOfLel,
+        air.FractionOfLimit,
+        air.AirForLimit?.CubicMetersPerHour,
+        air.AirForQuarterLel.CubicMetersPerHour,
+        air.LimitPpm,
+        air.LimitUnverified,
+        AirWords.Limits(air),
+        air.ClearAfter?.Minutes,
+        air.HealthGoverns,
+        air.Saturated,
+        air.Doubts,
+        air.Unverified,
+        air.Question.Evaporated.Milliliters,
+        chart is { Length: > 0 } ? chart : null,
+        tell([.. AirCautions.Of(air)]),
+        air.LowerExplosivePercent,
+        air.UpperExplosivePercent);
+}

@@ -1,0 +1,61 @@
+namespace JarLabel.Operations.Answers;
+
+/// <summary>A part of what an operation has to say, as every surface shows it in its own way.</summary>
+internal abstract record Block
+{
+    /// <summary>As lines of figures and letters of one width.</summary>
+    internal abstract IEnumerable<ScreenLine> Lines();
+
+    /// <summary>A line of its own.</summary>
+    internal sealed record Line(LineStyle Style, string Text) : Block
+    {
+        internal override IEnumerable<ScreenLine> Lines() => [new(Style, Text)];
+    }
+
+    /// <summary>Rows of two columns.</summary>
+    internal sealed record Pairs(IReadOnlyList<(string Name, string Value)> Rows) : Block
+    {
+        /// <summary>The rows, by place, that are commands to type: only a command line shows them.</summary>
+        internal IReadOnlyCollection<int> Commands { get; init; } = [];
+
+        internal override IEnumerable<ScreenLine> Lines()
+        {
+            var width = Rows.Select(row => row.Name.Length).DefaultIfEmpty().Max();
+            return Rows.Select(row => new ScreenLine(LineStyle.Row, $"  {row.Name.PadRight(width)}   {row.Value}"));
+        }
+    }
+
+    /// <summary>A table.</summary>
+    /// <param name="Header">The names of the columns; one that starts with a blank is aligned to the right.</param>
+    /// <param name="Rows">Their cells.</param>
+    /// <param name="Styles">The style of each row.</param>
+    internal sealed record Table(IReadOnlyList<string> Header, IReadOnlyList<IReadOnlyList<string>> Rows, IReadOnlyList<LineStyle> Styles) : Block
+    {
+        internal bool IsRight(int column) => Header[column].StartsWith(' ');
+
+        internal override IEnumerable<ScreenLine> Lines()
+        {
+            IReadOnlyList<IReadOnlyList<string>> cells = [[.. Header.Select(h => h.Trim())], .. Rows];
+            var spelled = Aligned([.. cells.Select(row => row.Select(PlainAscii.Of).ToArray())]);
+            return Aligned(cells).Select((line, place) => new ScreenLine(place == 0 ? LineStyle.Header : Styles[place - 1], line) { Plain = spelled[place] });
+        }
+
+        private string[] Aligned(IReadOnlyList<IReadOnlyList<string>> rows)
+        {
+            var widths = Header.Select((_, i) => rows.Max(row => row[i].Length)).ToArray();
+            return [.. rows.Select(row => ("  " + string.Join("   ", row.Select((cell, i) => IsRight(i) ? cell.PadLeft(widths[i]) : cell.PadRight(widths[i])))).TrimEnd())];
+        }
+    }
+}
+
+/// <summary>One line for a person.</summary>
+/// <param name="Style">What kind of line it is.</param>
+/// <param name="Text">Its text, in full typography.</param>
+internal readonly record struct ScreenLine(LineStyle Style, string Text)
+{
+    /// <summary>The same without typography, where its columns then stand otherwise; else its text is only spelled out.</summary>
+    internal string? Plain { get; init; }
+
+    /// <summary>This line without typography.</summary>
+    internal ScreenLine Spelled => new(Style, Plain ?? PlainAscii.Of(Text));
+}

@@ -1,0 +1,177 @@
+namespace JarLabel.Operations.Answers;
+
+/// <summary>What the commands about one jar say.</summary>
+internal static class JarAnswer
+{
+    /// <summary>After mixing: what the hands do now, when, and where the label is.</summary>
+    internal static Answer Mixed(Workbench bench, JarOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(bench, jar)
+            .Rows([.. Recipe(bench, jar), .. Keeping(jar), ("dissolving", DissolveWords.Safely), .. Label(outcome.Label)])
+            .Gap().Rows(HazardRows(bench, outcome.Hazards));
+        return With(bench, outcome, Ahead(bench, screen, jar), history: false);
+    }
+
+    /// <summary>After a change: what to add, what is in it then, and where the new label is.</summary>
+    internal static Answer Changed(Workbench bench, JarOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(bench, jar)
+            .Rows([.. StepRows.Of(outcome.Step!, bench.Catalog, bench.Metric).Select(row => bench.DryRun && row.Name == "done" ? ("would be done", row.Value) : row), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]);
+        return With(bench, outcome, Ahead(bench, screen, jar), history: false);
+    }
+
+    /// <summary>After decanting: what went where.</summary>
+    internal static Answer Decanted(Workbench bench, JarOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(bench, jar).Rows([
+            .. outcome.Made.Select(m => ($"jar {m.History.Jar.Number}", (string?)$"{Holds(bench, m.History.Jar)}{(m.Label is { } label ? $", label {label.File}" : "")}")),
+            ("left", Holds(bench, jar)),
+        ]);
+        return With(bench, outcome, Ahead(bench, screen, jar), history: false);
+    }
+
+    /// <summary>A jar behind a code.</summary>
+    internal static Answer Scanned(Workbench bench, Scanned scanned)
+    {
+        var shown = Shown(bench, scanned.Jar);
+        return Answer.Of(shown.Screen, tell => Json(bench, scanned, tell), c => c.JarAnswerJson, shown.Warnings);
+    }
+
+    /// <summary>The same for a program.</summary>
+    internal static JarAnswerJson Json(Workbench bench, Scanned scanned, Tell tell) => Json(bench, scanned.Jar, history: true, tell) with { Scanned = ScannedJson.Of(scanned) };
+
+    /// <summary>After a reprint.</summary>
+    internal static Answer Labelled(Workbench bench, JarOutcome outcome) =>
+        With(bench, outcome, Begin(bench, outcome.History.Jar).Rows([.. Label(outcome.Label)]).Next($"jarlabel jar {outcome.History.Jar.Number.Value}"), history: false);
+
+    /// <summary>A jar looked up.</summary>
+    internal static Answer Shown(Workbench bench, JarOutcome outcome)
+    {
+        var jar = outcome.History.Jar;
+        var screen = Begin(bench, jar)
+            .Rows([("state", StateWords.Of(jar.StateAt(bench.Now))), ("shelf", jar.Shelf), .. Recipe(bench, jar), .. Keeping(jar), ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
+            .Gap().Rows(HazardRows(bench, outcome.Hazards));
+        if (jar.OnShelf && JarTables.Thinning(jar) is { Count: > 1 } thinning)
+        {
+            screen.Gap().Table([thinning[0][0], .. thinning[0].Skip(1).Select(name => " " + name)], [.. thinning.Skip(1)]);
+        }
+
+        screen.Gap().Rows(outcome.History.Events.Select(e => (DateWords.Of(e.Event.At), HistoryWords.Of(e.Event))));
+        return With(bench, outcome, screen.Next(jar.OnShelf ? $"jarlabel label {jar.Number.Value}" : "jarlabel shelf"), history: true);
+    }
+
+    private static Screen Begin(Workbench bench, Jar jar) =>
+        new Screen().Title($"Jar {jar.Number} · {JarTitle.Of(jar, bench.Catalog)}").Gap();
+
+    private static IEnumerable<(string, string?)> Recipe(Workbench bench, Jar jar) =>
+        RecipeRows.Of(jar.Contents, bench.Catalog, bench.Metric);
+
+    private static Screen Ahead(Workbench bench, Screen screen, Jar jar) =>
+        screen.Next(bench.DryRun ? "the same without --dry-run records it" : $"jarlabel jar {jar.Number.Value}");
+
+    private static string Holds(Workbench bench, Jar jar) => jar.Contents.Cut is { } cut
+        ? $"{BenchAmount.Both(jar.Contents.Liquid, bench.Metric)} of {CutWords.Of(cut)}"
+        : "nothing more";
+
+    private static IEnumerable<(string, string?)> Keeping(Jar jar) =>
+        [("ready", $"≈ {DateWords.Of(jar.Dates.Ready)}; swirl it every hour or two until then"), .. Dates(jar)];
+
+    private static IEnumerable<(string, string?)> Dates(Jar jar) =>
+    [
+        .. FailureWords.Rows(jar),
+        ("stands on", jar.Dates.Basis is null || jar.FailedOn is not null ? null : KeepingWords.Basis(jar.Dates)),
+        ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}: the label is out of date" : null),
+    ];
+
+    private static IEnumerable<(string, string?)> Label(WrittenLabel? label) => label is null
+        ? []
+        : [("label", $"{label.File}"), ("on", $"{label.Event.Sheet}, place {label.Event.Position}; print at actual size"), .. RuleRows(label)];
+
+    private static IEnumerable<(string, string?)> RuleRows(WrittenLabel label) =>
+    [
+        ("meets", label.Rules.Satisfies.Count == 0 ? null : string.Join("; ", label.Rules.Satisfies)),
+        .. ListedRows.Of("not met", label.Rules.Lacks),
+        MovedRow(label),
+    ];
+
+    // A card sends nobody to the card.
+    private static (string, string?) MovedRow(WrittenLabel label) => label.Rules.MovedToCard.Count switch
+    {
+        0 => ("", null),
+        var moved when label.Event.Design == Cards.Design => (Cards.LeftOut, $"{moved} that had no room; \"jarlabel jar\" tells the thinning, the whole history, job and note"),
+        var moved => ("on the card", $"{moved} that had no room here; \"jarlabel card\" prints them"),
+    };
+
+    private static IEnumerable<(string, string?)> HazardRows(Workbench bench, HazardAssessment hazards) =>
+        DangerRows.Of(bench, hazards);
+
+    private static Answer With(Workbench bench, JarOutcome outcome, Screen screen, bool history) =>
+        Answer.Of(screen, tell => Json(bench, outcome, history, tell), c => c.JarAnswerJson, outcome.Cautions);
+
+    private static JarAnswerJson Json(Workbench bench, JarOutcome outcome, bool history, Tell tell)
+    {
+        var jar = outcome.History.Jar;
+        var label = outcome.Label;
+        return new JarAnswerJson(
+            JarJson.Of(jar, bench.Now),
+            RecipeJson.Of(jar.Contents, bench.Catalog),
+            outcome.Step is { } step ? StepJson.Of(step) : null,
+            HazardsJson.Of(outcome.Hazards, bench.Settings.PoisonCenter),
+            label is null ? null : LabelJson.Of(label),
+            history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
+            tell(outcome.Cautions))
+        {
+            Made = outcome.Made.Count > 0 ? [.. outcome.Made.Select(m => Json(bench, m, history: false, tell))] : null,
+        };
+    }
+
+    private static JsonObject HistoryItem(JarEvent happened, int revision)
+    {
+        var item = JsonNode.Parse(JarEventJson.Write(happened))!.AsObject();
+        item["revision"] = revision;
+        return item;
+    }
+}
+
+/// <summary>What every command about one jar says to a program.</summary>
+internal sealed record JarAnswerJson(
+    JarJson Jar,
+    RecipeJson? Recipe,
+    JsonNode? Step,
+    HazardsJson Hazards,
+    LabelJson? Label,
+    IReadOnlyList<JsonNode>? History,
+    IReadOnlyList<Problem> Warnings)
+{
+    /// <summary>New jars that came of it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<JarAnswerJson>? Made { get; init; }
+
+    /// <summary>The label that was scanned.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ScannedJson? Scanned { get; init; }
+}
+
+/// <summary>A label that was written.</summary>
+internal sealed record LabelJson(
+    string File,
+    string Design,
+    string Sheet,
+    int Position,
+    string Payload,
+    IReadOnlyList<string> Satisfies,
+    IReadOnlyList<string> Lacks,
+    IReadOnlyList<string> MovedToCard)
+{
+    internal static LabelJson Of(WrittenLabel label) => new(
+        label.File, label.Event.Design, label.Event.Sheet, label.Event.Position, label.Event.Payload, label.Rules.Satisfies, label.Rules.Lacks, label.Rules.MovedToCard);
+}
+
+/// <summary>A scanned label for a program; the revision is null when only a jar's number was typed.</summary>
+internal sealed record ScannedJson(string Payload, int? Revision, bool OutOfDate)
+{
+    internal static ScannedJson Of(Scanned scanned) => new(scanned.Payload, scanned.Revision, scanned.OutOfDate);
+}

@@ -1,0 +1,118 @@
+namespace JarLabel.Operations.Answers;
+
+/// <summary>What <c>keeping</c> says.</summary>
+internal static class KeepingAnswer
+{
+    internal static Answer Of(Workbench bench, LearnedLives lives, IReadOnlyList<LifeClass> kinds, string? drawing)
+    {
+        Kind[] estimates = [.. kinds.Select(kind => new Kind(lives.Of(kind), [.. Shelves(bench).Select(s => (s, lives.Of(kind, s.Temperature)))]))];
+        return Answer.Of(
+            Show(bench, estimates, lives.Pace, drawing),
+            new KeepingAnswerJson(bench.Settings.Learning.StillGood, [.. estimates.Select(Json)], []) { Aging = AgingJson.Of(lives.Pace), Drawing = drawing },
+            c => c.KeepingAnswerJson);
+    }
+
+    /// <summary>The shop's shelves that are not at 20 °C.</summary>
+    private static IEnumerable<Shelf> Shelves(Workbench bench) => bench.Settings.Shelves.Where(s => Math.Abs(s.Temperature.DegreesCelsius - Warmth.Reference.DegreesCelsius) > 1e-6);
+
+    private static LifeEstimateJson Json(Kind kind) => LifeEstimateJson.Of(kind.Estimate) with
+    {
+        Shelves = [.. kind.Shelves.Select(s => ShelfLifeJson.Of(s.Shelf.Name, s.Shelf.Temperature.DegreesCelsius, s.Estimate))],
+    };
+
+    private static Screen Show(Workbench bench, IReadOnlyList<Kind> kinds, AgingEstimate pace, string? drawing)
+    {
+        var share = bench.Settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture);
+        var screen = new Screen().Title($"Months at 20 °C after which {share} of jars should still dry hard: estimates");
+        if (kinds.Count == 0)
+        {
+            return screen.Gap().Text("No jar was tested yet: every use-by stands on published claims.").Next("jarlabel test 1 pass");
+        }
+
+        screen = OnShelves(Table(screen, kinds), kinds).Gap().Rows(("10 °C warmer", Pace(pace)), ("drawing", drawing));
+        return screen.Next("jarlabel shelf --due");
+    }
+
+    private static Screen Table(Screen screen, IReadOnlyList<Kind> kinds) => screen.Gap().Table(
+        ["kind", " claims", " learned", " 90 % band", " tests", " jars", " slow", " failed", "other jars"],
+        [.. kinds.Select(k => Row(k.Estimate))]);
+
+    private static Screen OnShelves(Screen screen, IReadOnlyList<Kind> kinds) => kinds.All(k => k.Shelves.Count == 0) ? screen : screen.Gap()
+        .Text("On the shelves, in months there; no date is set later than 12 months").Gap()
+        .Table(["kind", "shelf", " claims", " learned", " 90 % band"], [.. kinds.SelectMany(k => k.Shelves.Select(s => Row(s.Shelf, s.Estimate)))]);
+
+    private static string Pace(AgingEstimate pace) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"ages {pace.Q10:0.0} times faster{(pace.Set ? ", as the shop has set" : $", 90 % band {pace.Low:0.0} to {pace.High:0.0}")}");
+
+    private static string[] Row(LifeEstimate e) =>
+    [
+        e.Class.ToString(),
+        Months(e.BaseMonths),
+        Months(e.Months),
+        Band(e),
+        Count(e.Tests),
+        Count(e.Lives.Count),
+        Count(e.Lives.Count(l => l.Expected)),
+        Count(e.Lives.Count(l => l.Ended)),
+        Count(e.Related),
+    ];
+
+    private static string[] Row(Shelf shelf, LifeEstimate e) =>
+        [e.Class.ToString(), string.Create(CultureInfo.InvariantCulture, $"{shelf.Name} ({shelf.Temperature.DegreesCelsius:0.#} °C)"), Months(e.BaseMonths), Months(e.Months), Band(e)];
+
+    private static string Band(LifeEstimate e) => $"{Months(e.Low)} to {Months(e.High)}";
+
+    private static string Months(double months) => months.ToString("0.0", CultureInfo.InvariantCulture);
+
+    private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>One kind of jar.</summary>
+    /// <param name="Estimate">At 20 °C.</param>
+    /// <param name="Shelves">On the shelves that are warmer or cooler.</param>
+    private sealed record Kind(LifeEstimate Estimate, IReadOnlyList<(Shelf Shelf, LifeEstimate Estimate)> Shelves);
+}
+
+/// <summary>How many times faster jars age when they are 10 °C warmer, for a program.</summary>
+internal sealed record AgingJson(double TimesPerTenKelvin, double Low, double High, bool Settled)
+{
+    internal static AgingJson Of(AgingEstimate e) => new(e.Q10, e.Low, e.High, e.Set);
+}
+
+/// <summary>What <c>keeping</c> says to a program.</summary>
+internal sealed record KeepingAnswerJson(double StillGood, IReadOnlyList<LifeEstimateJson> Kinds, IReadOnlyList<Problem> Warnings)
+{
+    /// <summary>How ageing follows warmth.</summary>
+    public AgingJson? Aging { get; init; }
+
+    /// <summary>The drawing that was written, if one was.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Drawing { get; init; }
+}
+
+/// <summary>How long one kind of jar keeps, for a program; the likeliest distribution of its tests alone where they have one.</summary>
+internal sealed record LifeEstimateJson(
+    string Keeping, string Solvent, double ClaimedMonths, double Months, double LowMonths, double HighMonths, int Tests, int Jars, int Failed, int OtherJars, double? FitShape, double? FitScaleDays)
+{
+    /// <summary>How many of its jars dried hard but slowly when last tested, so that their end is near.</summary>
+    public int Slow { get; init; }
+
+    /// <summary>The same on the shop's shelves that are not at 20 °C.</summary>
+    public IReadOnlyList<ShelfLifeJson> Shelves { get; init; } = [];
+
+    internal static LifeEstimateJson Of(LifeEstimate e)
+    {
+        var fit = WeibullFit.Of(e.Lives);
+        return new(
+            e.Class.Keeping, e.Class.Solvent, e.BaseMonths, e.Months, e.Low, e.High, e.Tests, e.Lives.Count, e.Lives.Count(l => l.Ended), e.Related, fit?.Shape, fit?.Scale)
+        {
+            Slow = e.Lives.Count(l => l.Expected),
+        };
+    }
+}
+
+/// <summary>How long one kind of jar keeps on a shelf of the shop, for a program. No date is set later than 12 months, whatever is said here.</summary>
+internal sealed record ShelfLifeJson(string Shelf, double Celsius, double ClaimedMonths, double Months, double LowMonths, double HighMonths)
+{
+    internal static ShelfLifeJson Of(string shelf, double celsius, LifeEstimate e) => new(shelf, celsius, e.BaseMonths, e.Months, e.Low, e.High);
+}

@@ -1,0 +1,44 @@
+namespace JarLabel.Operations.Answers;
+
+/// <summary>A jar in the shelf's list, for a program.</summary>
+internal sealed record ShelfJarJson(
+    int Number,
+    string Id,
+    int Revision,
+    string Grade,
+    string Solvent,
+    string Shelf,
+    double CutPoundsPerGallon,
+    double VolumeMilliliters,
+    string Mixed,
+    string TestFrom,
+    string UseBy,
+    string State,
+    string? Tested,
+    bool? TestPassed)
+{
+    /// <summary>The use-by that the shop's drying tests say now, where the one on record, and on the label, is clearly another.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? LearnedUseBy { get; init; }
+
+    internal static ShelfJarJson Of(JarEntry jar, KeepingDates? learned, DateTime now) => new(
+        jar.Number,
+        JarNumber.From(jar.Number).ToString(),
+        jar.Revision,
+        jar.Grade,
+        jar.Solvent,
+        jar.Shelf,
+        jar.Cut?.PoundsPerUsGallon ?? 0,
+        jar.Liquid.Milliliters,
+        Day(jar.Mixed),
+        Day(jar.TestFrom),
+        Day(jar.UseBy),
+        StateWords.Of(ShelfList.StateOf(jar, learned, now)),
+        jar.Tested is { } tested ? Day(tested) : null,
+        jar.TestPassed)
+    {
+        LearnedUseBy = learned is null ? null : Day(learned.UseBy),
+    };
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

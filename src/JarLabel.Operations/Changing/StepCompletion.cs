@@ -1,0 +1,84 @@
+namespace JarLabel.Operations.Changing;
+
+/// <summary>The end of every step at the bench: the jar's hazards as it is then, its cautions, and its label where the old one is no longer
+/// true.</summary>
+internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
+{
+    internal static Result<StepCompletion> Open(Workbench bench) => LabelWriter.Open(bench).Then<StepCompletion>(labels => new StepCompletion(bench, labels));
+
+    /// <summary>Adds the event and ends the step for its jar.</summary>
+    /// <param name="recorder">The jar.</param>
+    /// <param name="happened">The event.</param>
+    /// <param name="choice">The label wanted where one is due; null for none.</param>
+    /// <param name="first">Cautions from before the event.</param>
+    /// <param name="goesOn">True when more jars change in the same step, so that the shelf is looked at in its end.</param>
+    internal Result<JarOutcome> Record(Recorder recorder, JarEvent happened, LabelChoice? choice, IReadOnlyList<Problem>? first = null, bool goesOn = false)
+    {
+        if (!StockWithdrawal.Take(recorder.Step, recorder.Jar, happened).TryGet(out _, out var faults) || !recorder.Append(happened).TryGet(out var history, out faults))
+        {
+            return faults;
+        }
+
+        // A jar that gets a label gets the sooner dates that the shop's tests say on it; a fresh batch has them already.
+        var dated = choice is not null && happened.ChangesContents && happened is not Mixed ? recorder.Redate(bench, later: false) : LearnedDates.Mark(bench, recorder.Step, history);
+        if (!dated.TryGet(out history, out faults))
+        {
+            return faults;
+        }
+
+        var hazards = JarWords.Hazards(bench, history.Jar);
+        WrittenLabel? label = null;
+        if (choice is not null && (happened.ChangesContents || recorder.Redated) && history.Jar.OnShelf && !labels.Write(recorder, history, hazards, choice).TryGet(out label, out faults))
+        {
+            return faults;
+        }
+
+        var outcome = new JarOutcome(history, hazards, label, []) { Step = happened };
+        return outcome with { Cautions = [.. Cautions(recorder, outcome, first ?? []), .. goesOn ? [] : OfShelf(recorder, outcome), .. label is null ? [] : LabelCautions.Of(history)] };
+    }
+
+    /// <summary>What to say of the shelves when several jars changed in one step.</summary>
+    internal IReadOnlyList<Problem> OfShelves(LedgerStep step, IReadOnlyList<Jar> changed, IReadOnlyList<Jar> made) =>
+        [.. made.Select(jar => jar.Shelf).Distinct().SelectMany(shelf => ShelfCautions.With(bench, step, shelf, [.. changed, .. made]))];
+
+    private IEnumerable<Problem> Cautions(Recorder recorder, JarOutcome outcome, IReadOnlyList<Problem> first) =>
+    [
+        .. recorder.Step.Cautions,
+        .. bench.ClockBehind is { } clock ? [clock] : Array.Empty<Problem>(),
+        .. first,
+        .. JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards),
+        .. LearnedDates.Cautions(outcome.History.Jar, outcome.History.IsLabelled),
+        .. TestCautions.Of(outcome.History, outcome.Step!),
+    ];
+
+    private IEnumerable<Problem> OfShelf(Recorder recorder, JarOutcome outcome) =>
+        outcome.Step is IBeginning or Thinned or Moved ? ShelfCautions.With(bench, recorder.Step, outcome) : [];
+}
+
+/// <summary>What goes through but should be known of a jar as it is now: its liquid, its glass, its flakes, where it may stand.</summary>
+internal static class JarCautions
+{
+    internal static Problem[] Of(Workbench bench, Jar jar, HazardAssessment hazards) =>
+    [
+        .. OfLiquid(bench, jar).Concat(OfFlakes(bench, jar)).Concat(BatchCautions.OfLid(hazards)).Concat(StorageCautions.Of(jar.Container, hazards, bench.Catalog)).Distinct(),
+    ];
+
+    private static IEnumerable<Problem> OfLiquid(Workbench bench, Jar jar) => jar.Contents.Recipe is { } recipe
+        ? jar.Contents.Solvents.SelectMany(s => BatchCautions.OfLiquid(recipe, bench.Catalog.SolventOf(s.Solvent)))
+        : [];
+
+    private static IEnumerable<Problem> OfFlakes(Workbench bench, Jar jar) => jar.Contents.Resins.SelectMany(r =>
+    {
+        var grade = bench.Catalog.GradeOf(r.Grade);
+        return BatchCautions.OfJar(jar.Container, grade, bench.Catalog.Keeping.Find(grade.Keeping)!, r.FlakeDate, DateOnly.FromDateTime(jar.MixedAt), r.Cloudy);
+    });
+}
+
+/// <summary>The storage rules that a container passes, as cautions: they hold in workplaces, and the local fire code comes first.</summary>
+internal static class StorageCautions
+{
+    internal static IEnumerable<Problem> Of(Container container, HazardAssessment hazards, ShopCatalog catalog) => container.Holds is not { } holds
+        ? []
+        : StorageAdvice.PassedBy(holds, container.Material.Word(), hazards.FlammableCategory, hazards.Rules, catalog)
+            .Select(limit => OperationProblems.StoragePassed(limit));
+}

@@ -1,0 +1,25 @@
+using JarLabel.Core.Reminders;
+
+namespace JarLabel.Operations.Keeping;
+
+/// <summary>Writes the dates of the jars on the shelves as a calendar. It changes no jar.</summary>
+public static class ShelfCalendar
+{
+    /// <summary>Writes the calendar; a jar whose use-by has moved by the shop's tests stands there with the sooner dates.</summary>
+    public static Result<string> Write(Workbench bench, ShelfList list, string file)
+    {
+        return LedgerAccess.Record(bench, step =>
+        {
+            step.Write(bench, file, CalendarFile.Write(list.Jars.SelectMany(jar => Of(bench, list, step.LedgerId, jar)), bench.Now));
+            return Result<string>.Of(file);
+        });
+    }
+
+    private static IEnumerable<Reminder> Of(Workbench bench, ShelfList list, string ledger, Store.Index.JarEntry jar)
+    {
+        var onRecord = new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy);
+        var dates = list.Learned(jar) is { } learned ? onRecord.Shortest(learned) : onRecord;
+        var what = string.Create(CultureInfo.InvariantCulture, $"{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)} lb cut of {jar.Grade}, shelf {jar.Shelf}");
+        return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates, bench.Now, failed: jar.FailedOn is not null);
+    }
+}

@@ -1,0 +1,145 @@
+namespace JarLabel.Operations;
+
+/// <summary>What can go wrong at the bench beside the batch itself.</summary>
+internal static class OperationProblems
+{
+    private const int MostNamed = 12;
+
+    internal static Problem FolderUnreadable(string folder, string why) =>
+        new("JL221", $"The shop's files in this folder cannot be read: {why} Give the folder back its read permission, or take it away.", folder);
+
+    internal static Problem StoragePassed(StorageLimit limit) =>
+        new("JL176", $"{limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "container");
+
+    internal static Problem ShelfOverLimit(string shelf, StorageLimit limit) =>
+        new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "shelf");
+
+    internal static Problem PictureOfManyPages(string file, int pages) =>
+        new("JL331", $"{pages} pages do not fit one picture; write a PDF, such as {Path.GetFileNameWithoutExtension(file)}.pdf, or ask for less at once, such as one shelf or one jar.", file);
+
+    internal static Problem UnknownFileKind(string file) =>
+        new("JL332", $"Read {Quoted.Of(file)} as the file to write; its ending says what it becomes: .pdf, .png or .svg, such as label.pdf.", "out");
+
+    internal static Problem ChangedSince(JarHistory history) =>
+        new("JL150", $"Somebody else has worked on jar {history.Jar.Number} since you opened it; the last step is: {HistoryWords.Of(history.Events.Last(e => e.Event is not Labelled).Event)}. Look at the jar again, then decide anew.", "jar");
+
+    internal static Problem WentOn(JarNumber jar, JarNumber made) =>
+        new("JL147", Message.Of($"This step filled jar {made}, and jar {jar} has been worked on since; first {new Remedy("undo", new InputName("jar", $"{jar}"))}."), "jar");
+
+    internal static Problem TooFewJars(int read) =>
+        new("JL148", Message.Of($"Read {read} jar{(read == 1 ? "" : "s")}; a blend needs two or more different ones, such as {new Remedy("blend", new InputName("jar", "3"), new InputName("jar", "7"))}."), "jar");
+
+    internal static Problem TakenMeanwhile(string kind, SupplyNumber number) =>
+        new("JL189", Message.Of($"Somebody took from {kind} {number} meanwhile, and it no longer holds enough; {new Remedy($"{kind} list")} shows what is left."), kind);
+
+    internal static Problem UseByMoved(JarNumber jar, DateOnly label, DateOnly now, bool labelled) =>
+        new("JL124", Message.Of($"By this shop's drying tests jar {jar} should be used by {DateWords.Estimate(now)}, {(now < label ? "sooner" : "later")} than {DateWords.Estimate(label)} on record. {(labelled ? "Its label is out of date: " : "")}{new Remedy("label", new InputName("jar", $"{jar.Value}"))} dates it anew.{(now < label ? " Until then the sooner date counts." : "")}"), "jar");
+
+    internal static Problem UseByOfShelfMoved(IReadOnlyList<(JarNumber Jar, DateOnly UseBy)> jars) =>
+        new("JL124", Message.Of($"By this shop's drying tests the use-by has moved and labels are out of date: {string.Join(", ", jars.Take(MostNamed).Select(j => $"jar {j.Jar} now {DateWords.Estimate(j.UseBy)}"))}{(jars.Count > MostNamed ? " and more" : "")}. {new Remedy("label", new InputName("jar", $"{jars[0].Jar.Value}"))} dates a jar anew."));
+
+    internal static Problem TestBeforeMixing(JarNumber jar, DateTime mixed, DateTime read) =>
+        new("JL125", Message.Of($"Read {DateWords.Of(read)} as the moment of the test, and jar {jar} was mixed only {DateWords.Of(mixed)}; a test comes after the mixing, such as {At(mixed.AddDays(30))}."), "at");
+
+    internal static Problem OutOfOrder(JarNumber jar, JarEvent before, DateTime read) =>
+        new("JL357", Message.Of($"Read {DateWords.Of(read)} as the moment of this step, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, which it builds on. Give a later moment, such as {At(before.At.AddDays(1))}{(before is IBeginning ? "" : Message.Of($", or take that step back first: {new Remedy("undo", new InputName("jar", $"{jar.Value}"))}"))}."), "at");
+
+    internal static Problem ClockBehind(JarNumber jar, JarEvent before, DateTime clock) =>
+        new("JL374", Message.Of($"The clock says {DateWords.Of(clock)}, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, the last step of jar {jar}. Nothing is lost: this step is recorded under that moment. Set the clock right, or say when it was with {new InputName("at")}."), "at");
+
+    internal static Problem OutOfOrder(string supply, DateTime before, DateTime read) =>
+        new("JL375", Message.Of($"Read {DateWords.Of(read)} as the moment of this step, before the last step of {supply}, of {DateWords.Of(before)}. Give a later moment, such as {At(before.AddDays(1))}."), "at");
+
+    internal static Problem ClockBehind(string supply, DateTime before, DateTime clock) =>
+        new("JL374", Message.Of($"The clock says {DateWords.Of(clock)}, before the last step of {supply}, of {DateWords.Of(before)}. Nothing is lost: this step is recorded under that moment. Set the clock right, or say when it was with {new InputName("at")}."), "at");
+
+    internal static Problem OtherHead(string kind, string at, string name, DateTime happened) =>
+        new("JL470", string.Create(CultureInfo.InvariantCulture, $"The line says {Quoted.Of(kind)} at {Quoted.Of(at)}, and the event in it {name} at {happened:yyyy-MM-ddTHH:mm:ss}; they are always the same."));
+
+    internal static Problem PassAfterFailure(JarNumber jar) =>
+        new("JL126", Message.Of($"A test of jar {jar} on the same day or earlier failed, and this one passed: they contradict each other. Both are kept; what the shop learns from counts the failure. If that was a slip, {new Remedy("undo", new InputName("jar", $"{jar.Value}"))} and record the right one."), "verdict");
+
+    internal static Problem DriedSlowly(JarNumber jar) =>
+        new("JL398", $"The drops of jar {jar} dried hard but clearly slower than fresh ones: it is near its end. Try a few drops before each use, keep it for small or inner work, and mix anew for a top coat.", "jar");
+
+    internal static Problem TestsFailed(IReadOnlyList<(JarNumber Jar, DateOnly Day)> jars) => jars is [var (jar, day)]
+        ? new("JL140", Message.Of($"Jar {jar} failed its drying test on {DateWords.Of(day)}: the label says so in place of a use-by. Do not use it as a finish; when a later test passes, {new Remedy("test", new InputName("jar", $"{jar.Value}"), new InputName("verdict", "pass"))} and print it again."), "jar")
+        : new("JL140", $"These jars failed their drying test, and their labels say so in place of a use-by: {Named(jars, j => $"{j.Jar} on {DateWords.Of(j.Day)}")}. Do not use them as a finish.", "jar");
+
+    internal static Problem LabelStillPromises(JarNumber jar) =>
+        new("JL359", Message.Of($"The label on jar {jar} still gives a use-by. {new Remedy("label", new InputName("jar", $"{jar.Value}"))} prints one that says the test failed; {new Remedy("discard", new InputName("jar", $"{jar.Value}"))} takes the jar off the shelf."), "jar");
+
+    internal static Problem DrawnOtherwise(IReadOnlyList<string> labels, IReadOnlyList<string> signs) =>
+        new("JL363", $"The label typeface has no {Named(signs, Quoted.Of)}, read in words on record of {Named(labels, name => name)}; \"{OwnWords.StandIn}\" is printed for each. Nothing on record is changed.");
+
+    /// <summary>A later moment that would do.</summary>
+    private static InputName At(DateTime moment) => new("at", moment.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+
+    private static string Named<T>(IReadOnlyList<T> all, Func<T, string> name) => string.Join(", ", all.Take(MostNamed).Select(name)) + (all.Count > MostNamed ? " and more" : "");
+
+    internal static Problem DemoNeedsRoom(string folder) =>
+        new("JL199", "There is something in this folder already, and a demo needs one that is new or empty, such as \"demo-shop\".", folder);
+
+    internal static Problem KeptFile(string file) => new("JL531", "The file was written all the same; print it again, or open it and print it at actual size.", file);
+
+    internal static Problem PlacesFree(string file, int sheet, IReadOnlyList<int> places) =>
+        new("JL532", Message.Of($"All else is recorded. Place {string.Join(", ", places)} of sheet {sheet} is free again; when all is well, {new Remedy("label")} prints the label anew. The file that was to be printed is kept."), file);
+
+    internal static Problem PlacesUnsure(string file, int sheet, IReadOnlyList<int> places) =>
+        new("JL533", Message.Of($"All else is recorded. Place {string.Join(", ", places)} of sheet {sheet} stays taken, for paper may have come out; if none did: {new Remedy("sheet back", [new("sheet", $"{sheet}"), .. places.Select(place => new InputName("place", $"{place}"))])}."), file);
+
+    internal static Problem FileNotThere(string file) => new("JL534", "The file to be printed is not in its place yet, or cannot be read.", file);
+
+    internal static Problem NothingLeftToDecant(JarNumber jar, int place) =>
+        new("JL358", Message.Of($"Amount {place} takes all that jar {jar} holds, and more stands behind it. What takes all can only be the last, such as {new InputName("into", "100 mL,all")}."), "into");
+
+    internal static Problem NothingToDecant() =>
+        new("JL149", Message.Of($"Read no amount; say how much goes into each new jar, such as {new InputName("into", "200 mL,200 mL")}."), "into");
+
+    internal static Problem NoJarsToLabel(string? shelf) =>
+        new("JL334", shelf is null ? Message.Of($"There is no jar on any shelf to print a label for; {new Remedy("mix")} makes one.") : $"There is no jar on shelf {Quoted.Of(shelf)} to print a label for.", shelf is null ? "all" : "shelf");
+
+    internal static Problem NoJarsInRun(JarSpan span, string where) =>
+        new("JL335", Message.Of($"Of the jars {span.First.Value}..{span.Last.Value} none is on a shelf; {new Remedy("shelf")} lists those that are."), where);
+
+    internal static Problem JarNotOnShelf(JarNumber jar, bool known, string where) => known
+        ? new("JL337", Message.Of($"Jar {jar} is no longer on the shelf. If that is wrong, {new Remedy("undo", new InputName("jar", $"{jar}"))} takes the last step back."), where)
+        : new("JL336", $"There is no jar {jar} in this shop's ledger.", where);
+
+    internal static Problem TooManyLabels(long labels) =>
+        new("JL333", string.Create(CultureInfo.InvariantCulture, $"That would be {labels} labels; at most {LabelJars.MostLabels} at once. Print one shelf or a run of jars at a time, such as 1..5000."), "copies");
+
+    internal static Problem InUsualMargin(string file, IReadOnlyList<int> places, double missing, double margin) =>
+        new("JL338", Message.Of($"Place{(places.Count == 1 ? "" : "s")} {Runs(places)}: what is printed reaches {missing:0.#} mm into the outer {margin:0.#} mm of the paper, which many desktop printers cannot print. Measure left, top and pitch again; if they are right, try one sheet, or leave those places out with {new InputName("start")}."), file);
+
+    internal static Problem OfSetting(Problem problem, string setting) =>
+        problem with { Text = Message.Of($"{problem.Text} The shop settled on it: {new Remedy("shop set", new InputName("setting", setting), new InputName("value", "ID"))} chooses another, \"none\" leaves it to the program.") };
+
+    internal static Problem WithExample(Problem problem, string setting, string such) =>
+        problem with { Text = Message.Of($"{problem.Text} For example: {new Remedy("shop set", new InputName("setting", setting), new InputName("value", such))}.") };
+
+    internal static Problem ShelfNotEmpty(string shelf, int jars, int bottles, string other) => new("JL426", Message.Of(
+        $"On shelf {Quoted.Of(shelf)} stand {jars} jar{(jars == 1 ? "" : "s")} and {bottles} bottle{(bottles == 1 ? "" : "s")}. First move them, such as {new Remedy("move", new InputName("jar", "1"), new InputName("shelf", other))}."), "value");
+
+    internal static Problem LastShelf(string shelf) =>
+        new("JL427", Message.Of($"Shelf {Quoted.Of(shelf)} is the only one, and jars must stand somewhere. First make another, such as {new Remedy("shop set", new InputName("setting", "shelf"), new InputName("value", "cellar=16C"))}."), "value");
+
+    internal static Problem WarmthForgotten(string shelf) =>
+        new("JL428", $"How warm shelf {Quoted.Of(shelf)} was is forgotten with it: drying tests of jars that once stood there are from now on reckoned as if it had been 20 °C.", "value");
+
+    internal static Problem FitsOnStock(Problem problem, IReadOnlyList<string> sheets) =>
+        problem with { Text = Message.Of($"{problem.Text} All of it has room on {string.Join(", ", sheets)} ({new InputName("sheet")}).") };
+
+    // 1-3, 7, 9: runs of numbers, short.
+    private static string Runs(IReadOnlyList<int> numbers) => string.Join(", ", numbers.Index().GroupBy(n => n.Item - n.Index, n => n.Item)
+        .Select(run => run.Count() == 1 ? run.First().ToString(CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{run.First()}-{run.Last()}")));
+
+    internal static Problem ChartNotWritten(string file, string why) =>
+        new("JL339", $"The drawing cannot be written to {Quoted.Of(file)}: {why} Name a file in a folder that is there and may be written to, such as {Path.GetFileName(file)}.", "out");
+
+    internal static Problem NoKindToDraw() =>
+        new("JL361", Message.Of($"There is no kind to draw: no jar of that kind was tested yet. Name one with {new InputName("grade")} and {new InputName("solvent")}, such as {new InputName("grade", "garnet")} {new InputName("solvent", "ethanol-95")}, to draw what published claims say."), "out");
+
+    internal static Problem OneKindAPicture(string file, IReadOnlyList<LifeClass> kinds) =>
+        new("JL362", Message.Of($"A picture holds one kind, and {string.Join(", ", kinds)} were asked for. Name one with {new InputName("grade")} and {new InputName("solvent")}, or write a PDF, such as {Path.GetFileNameWithoutExtension(file)}.pdf, with a page for each."), "out");
+}

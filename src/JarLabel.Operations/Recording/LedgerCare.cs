@@ -1,0 +1,34 @@
+using JarLabel.Store.Checking;
+using JarLabel.Store.Exchange;
+
+namespace JarLabel.Operations.Recording;
+
+/// <summary>Looks after the ledger as a whole: copies of it, and whether it is sound.</summary>
+public static class LedgerCare
+{
+    /// <summary>Writes all events as JSON Lines.</summary>
+    public static Result<ExportReport> Export(Workbench bench, string file) =>
+        LedgerAccess.With(bench.Folder, LedgerMode.Read, ledger => ledger.Export(file, bench.Force, write: !bench.DryRun));
+
+    /// <summary>Takes the events of an export: all that are new, or none and every problem with its line.</summary>
+    public static Result<ImportReport> Import(Workbench bench, string file) =>
+        LedgerAccess.ForWriting(bench, ledger => ledger.Import(file, keep: !bench.DryRun));
+
+    /// <summary>Writes a whole copy of the ledger while others may go on recording.</summary>
+    public static Result<BackupReport> Backup(Workbench bench, string file) =>
+        LedgerAccess.With(bench.Folder, LedgerMode.Read, ledger => ledger.Backup(file, bench.Force, write: !bench.DryRun));
+
+    /// <summary>Puts a copy of a backup in the ledger's place and keeps what stands there under another name.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="file">The backup; the ledger itself, where only a log that is not its own is to be moved away.</param>
+    /// <param name="force">True to put it in the place of a ledger that is in order, too.</param>
+    public static Result<RestoreReport> Restore(Workbench bench, string file, bool force) =>
+        Store.Exchange.Restore.Do(bench.Folder, new RestoreWish(file, bench.Now, force, bench.DryRun), JarReader.Instance);
+
+    /// <summary>Checks the whole shop; damage is a failure with all of it named.</summary>
+    public static Result<VerifyReport> Verify(Workbench bench)
+    {
+        return LedgerAccess.With(bench.Folder, LedgerMode.Read, ledger => ledger.Verify())
+            .Then(report => report.Sound ? report : Result<VerifyReport>.Failed(report.Damage));
+    }
+}

@@ -1,0 +1,49 @@
+namespace JarLabel.Operations.Recording;
+
+/// <summary>Adds one jar's events to the ledger in one step and keeps its history up to date with them.</summary>
+internal sealed class Recorder(LedgerStep step, JarNumber jar)
+{
+    private readonly List<EventRow> rows = [.. step.EventsOf(Subject.Jar(jar.Value))];
+
+    /// <summary>Takes the next jar number.</summary>
+    internal static Recorder ForNewJar(LedgerStep step) => new(step, JarNumber.From(step.NextNumber(SubjectKind.Jar)));
+
+    /// <summary>The jar's number.</summary>
+    internal JarNumber Jar => jar;
+
+    /// <summary>The ledger as this step sees it.</summary>
+    internal LedgerStep Step => step;
+
+    /// <summary>True when the jar got other dates in this step.</summary>
+    internal bool Redated { get; private set; }
+
+    /// <summary>The jar as it is so far.</summary>
+    internal Result<JarHistory> History => JarHistory.Of(jar, rows);
+
+    /// <summary>Gives the jar the dates that the shop's tests say now, where they are clearly others.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="later">False to take only sooner ones: what is done to a jar must not make it younger.</param>
+    internal Result<JarHistory> Redate(Workbench bench, bool later) => History.Then(history => LearnedDates.Mark(bench, step, history)).Then(history =>
+        history.Jar.Learned is { } now && (later || now.UseBy < history.Jar.Dates.UseBy) ? Redate(new Redated(bench.Now, now)) : history);
+
+    private Result<JarHistory> Redate(Redated happened)
+    {
+        Redated = true;
+        return Append(happened);
+    }
+
+    /// <summary>The jar, when the moment is not before its last step that still stands. Labels and other dates are no steps: they are paper.</summary>
+    internal Result<JarHistory> InTime(Workbench bench) => History.Then(history =>
+        history.Life.Standing.FirstOrDefault(e => e is not Core.Jars.Redated) is { } last
+            ? bench.NotBefore(last.At, () => OperationProblems.OutOfOrder(jar, last, bench.Now), () => OperationProblems.ClockBehind(jar, last, bench.Now)).Then<JarHistory>(_ => history)
+            : history);
+
+    /// <summary>Adds an event and gives the jar as it is then.</summary>
+    internal Result<JarHistory> Append(JarEvent happened)
+    {
+        var revision = (rows.Count == 0 ? 0 : rows[^1].Revision) + (happened.ChangesContents ? 1 : 0);
+        var at = happened.At.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture);
+        rows.Add(step.Append(Subject.Jar(jar.Value), at, happened.GetType().Name, revision, JarEventJson.Write(happened)));
+        return History;
+    }
+}

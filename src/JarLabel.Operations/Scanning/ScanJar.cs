@@ -1,0 +1,64 @@
+namespace JarLabel.Operations.Scanning;
+
+/// <summary>Finds the jar behind a label's code, a typed number, or the codes in a photo.</summary>
+public static class ScanJar
+{
+    private const string Where = "what";
+
+    /// <summary>The jar behind what a scanner or a hand typed: a label's whole code, its end <c>JAR 142-5.1</c>, or a jar's number.</summary>
+    public static Result<Scanned> Find(Workbench bench, string typed)
+    {
+        return LabelCode.Read(typed) is { } code
+            ? LedgerAccess.Jar(bench, code.Jar).Then(history => Demand(typed, code, history)).Then<Scanned>(history => Of(bench, typed, code.Revision, history))
+            : JarOf(typed).Then(number => LedgerAccess.Jar(bench, number)).Then<Scanned>(history => Of(bench, typed, null, history));
+    }
+
+    /// <summary>What every code in a photo says, from the top to the bottom; at least one.</summary>
+    public static Result<string[]> Photo(string file)
+    {
+        try
+        {
+            InputFile.Demand(file);
+            return File.Exists(file) ? QrReader.ReadFile(file) : ScanProblems.NoSuchPhoto(file);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return ScanProblems.PhotoUnreadable(file, fault.Message);
+        }
+    }
+
+    private static Result<JarNumber> JarOf(string typed) =>
+        JarNumber.Read(typed, Where) is var read && (read.Ok || typed.Trim().Length <= 12) ? read : ScanProblems.NotOurs(typed);
+
+    /// <summary>A whole code must be one that this shop printed: another shop has a jar of the same number.</summary>
+    private static Result<JarHistory> Demand(string typed, LabelCode code, JarHistory history) =>
+        code.IsShort(typed) || history.Events.Any(e => e.Event is Labelled l && string.Equals(l.Payload, typed.Trim(), StringComparison.OrdinalIgnoreCase))
+            ? history
+            : ScanProblems.OtherShop(typed, code);
+
+    private static Scanned Of(Workbench bench, string payload, int? revision, JarHistory history)
+    {
+        var jar = history.Jar;
+        Problem[] cautions =
+        [
+            .. If(revision < jar.Revision, ScanProblems.OutOfDate(jar, revision ?? 0)),
+            .. If(!jar.OnShelf, ScanProblems.NotOnShelf(jar)),
+            .. LearnedDates.Cautions(jar, history.IsLabelled),
+            .. TestCautions.OfLabel(history),
+            .. BatchCautions.OfState(jar.StateAt(bench.Now)),
+        ];
+        return new Scanned(payload, revision, new JarOutcome(history, JarWords.Hazards(bench, jar), null, cautions));
+    }
+
+    private static Problem[] If(bool? so, Problem caution) => so == true ? [caution] : [];
+}
+
+/// <summary>The jar behind a code or a number.</summary>
+/// <param name="Payload">What was read.</param>
+/// <param name="Revision">The revision that the label speaks of; null when only a number was typed.</param>
+/// <param name="Jar">The jar as it is now; its cautions say what is wrong with the label.</param>
+public sealed record Scanned(string Payload, int? Revision, JarOutcome Jar)
+{
+    /// <summary>True when the jar was changed after the label was printed.</summary>
+    public bool OutOfDate => Revision < Jar.History.Jar.Revision;
+}

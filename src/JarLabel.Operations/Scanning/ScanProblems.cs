@@ -1,0 +1,30 @@
+namespace JarLabel.Operations.Scanning;
+
+/// <summary>What can be wrong with a code that was scanned.</summary>
+internal static class ScanProblems
+{
+    internal static Problem NotOurs(string read) =>
+        new("JL184", $"Read {Quoted.Of(read)}, which is no code of a jar. If it comes from a jar's label, a part of it was misread: type the number printed on the label, such as 142-5.", "what");
+
+    internal static Problem OtherShop(string read, LabelCode code) =>
+        new("JL185", $"Read {Quoted.Of(read)}, which names a jar {code.Jar}, but this shop never printed that label: it is another shop's, or the code was altered. To look at this shop's own jar of that number type {code.Jar}.", "what");
+
+    internal static Problem OutOfDate(Jar jar, int revision) =>
+        new("JL186", Message.Of($"This label is out of date: it speaks of revision {revision}, and the jar is at revision {jar.Revision}. {(jar.OnShelf ? Message.Of($"Print the new one with {new Remedy("label", new InputName("jar", $"{jar.Number.Value}"))} and take the old one off.") : "Take it off.")}"));
+
+    internal static Problem NotOnShelf(Jar jar) =>
+        new("JL187", Message.Of($"In the ledger jar {jar.Number} is used up, discarded or taken back. What is in a glass with this label is unknown: do not use it, or {new Remedy("undo", new InputName("jar", $"{jar.Number}"))} if the ledger is wrong."));
+
+    internal static Problem SupplyGone(SupplyCode code) =>
+        new("JL190", Message.Of($"In the ledger {Word(code)} {code.Number} is empty or was discarded. If there is something in it, {new Remedy($"{Word(code)} left", new InputName(Word(code), $"{code.Number}"))} says how much."));
+
+    internal static Problem OtherShopsSupply(string read, SupplyCode code) =>
+        new("JL185", $"Read {Quoted.Of(read)}, which names a {Word(code)} {code.Number}, but this shop never printed that label: it is another shop's, or the code was altered. To look at this shop's own type \"{Word(code)} {code.Number}\".", "what");
+
+    internal static Problem NoSuchPhoto(string file) =>
+        new("JL188", "There is no such picture; give a photo of labels such as photo.jpg, a jar's number such as 142-5, or - to type codes.", file);
+
+    private static string Word(SupplyCode code) => code.Kind == SupplyKind.Bag ? "bag" : "bottle";
+
+    internal static Problem PhotoUnreadable(string file, string why) => new("JL188", $"The picture cannot be read: {why}", file);
+}

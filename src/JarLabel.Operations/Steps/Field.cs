@@ -1,0 +1,50 @@
+namespace JarLabel.Operations.Steps;
+
+/// <summary>One thing to fill in, as every surface sees it: an option or argument, a field of a form, a column of a list.</summary>
+/// <param name="Name">Its identity, which is also its option's spelling without the dashes: <c>flake-date</c>.</param>
+/// <param name="Label">The words beside it on a page.</param>
+/// <param name="Example">What could stand in it; its own reader takes it.</param>
+internal sealed record Field(string Name, string Label, string Example)
+{
+    /// <summary>What it is, in a line of help.</summary>
+    internal string Help { get; init; } = "";
+
+    /// <summary>What kind of word stands behind the option in the help: <c>cut</c>; the name in capitals for an argument.</summary>
+    internal string Kind { get; init; } = "text";
+
+    /// <summary>What may be written, beside the field on a page; null for the example.</summary>
+    internal string? Hint { get; init; }
+
+    /// <summary>Its option where that is shorter than its identity and the step has no other field of that name.</summary>
+    internal string? Short { get; init; }
+
+    /// <summary>True where it stands on the command line without an option.</summary>
+    internal bool IsArgument { get; init; }
+
+    /// <summary>True for what the step acts on: an argument, or the page that it is done from.</summary>
+    internal bool IsSubject { get; init; }
+
+    /// <summary>True where nothing can be done without it.</summary>
+    internal bool IsNeeded { get; init; }
+
+    /// <summary>True where several may be given.</summary>
+    internal bool IsMany { get; init; }
+
+    /// <summary>True where it may be left out although it stands without an option.</summary>
+    internal bool IsOptional { get; init; }
+
+    /// <summary>True for yes or no.</summary>
+    internal bool IsFlag { get; init; }
+
+    /// <summary>True for what is seldom needed and is folded away on a page.</summary>
+    internal bool IsMore { get; init; }
+
+    /// <summary>True where a page has other means for it.</summary>
+    internal bool IsTypedOnly { get; init; }
+
+    /// <summary>What can be chosen, each with its words; null for free text. None at all leaves the field out.</summary>
+    internal Func<Workbench, IReadOnlyList<(string Value, string Words)>>? Choices { get; init; }
+
+    /// <summary>What stands in it at first, for a jar.</summary>
+    internal Func<Jar, string?>? First { get; init; }
+}

@@ -1,0 +1,29 @@
+using JarLabel.Operations.Shops;
+
+namespace JarLabel.Operations.Steps;
+
+/// <summary>The shop folder and its settings.</summary>
+internal static class ShopSteps
+{
+    private static Input<string> Setting => field ??= Input.Of<string>("setting", "Setting", "name", (text, _) => text)
+        .Help("name", $"One of: {string.Join(", ", ShopSetting.Names)}.").Argument().Choices(_ => [.. ShopSetting.Names.Select(name => (name, name))]);
+
+    private static Input<string> Value => field ??= Input.Of<string>("value", "Its value", "Alder Lane Lutherie", (text, _) => text)
+        .Help("text", "Its value; \"none\" takes it back, NAME=none a shelf or a printer.").Hint("none takes it back; a shelf as cellar=16 C").Argument();
+
+    internal static Step Init => field ??= Step.OfShop("shop init", "Make the shop folder", "Make the shop folder with a settings file to edit.", [], given => Keep(given.Bench, settings => settings)) with { Button = "Make it" };
+
+    internal static Step Show => field ??= Step.OfShop("shop show", "Settings", "The settings in force.", [], given => new Outcome(ShopAnswer.Of(given.Bench, given.Bench.Settings, given.Bench.Settings))) with { Looks = true };
+
+    internal static Step Set => field ??= Step.OfShop("shop set", "Change a setting", "Change one setting: shop set base-url http://192.168.1.20:5080", [Setting, Value],
+        given => Keep(given.Bench, settings => ShopSetting.Change(given.Bench.With(settings), given.Get(Setting), given.Get(Value)))) with
+    { Button = "Change it" };
+
+    /// <summary>Changes what is settled at this moment, which may be other than when the shop was opened.</summary>
+    private static Result<Outcome> Keep(Workbench bench, Func<ShopSettings, Result<ShopSettings>> change)
+    {
+        var before = bench.Settings;
+        var changed = bench.DryRun ? change(before) : ShopSettingsFile.Change(bench.Folder, settings => change(before = settings));
+        return changed.Then<Outcome>(settings => new Outcome(ShopAnswer.Of(bench, settings, before)));
+    }
+}

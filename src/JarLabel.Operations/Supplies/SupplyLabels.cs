@@ -1,0 +1,37 @@
+namespace JarLabel.Operations.Supplies;
+
+/// <summary>Writes the labels of bags and bottles and records that they were written, in one step of the ledger.</summary>
+internal sealed class SupplyLabels(Workbench bench, LabelComposer press)
+{
+    /// <summary>Opens the press first, so that a fault in a layout file is told before anything is done.</summary>
+    internal static Result<SupplyLabels> Open(Workbench bench) => LabelComposer.Open(bench).Then<SupplyLabels>(press => new SupplyLabels(bench, press));
+
+    /// <summary>Takes the next free place on the sheet, presses the label, stages its file, and records the event.</summary>
+    /// <param name="step">The ledger.</param>
+    /// <param name="code">The bag or bottle.</param>
+    /// <param name="text">What it says.</param>
+    /// <param name="choice">Which label; the design for its kind where none is named.</param>
+    /// <param name="file">The file to write; null for the usual place.</param>
+    /// <param name="rules">How the label stands against the rules; null where none apply.</param>
+    internal Result<WrittenSupplyLabel> Write(
+        LedgerStep step, SupplyCode code, LabelText text, LabelChoice choice, string? file, Func<ComposedLabel, LabelStock, LabelRuleReport>? rules)
+    {
+        var kind = code.Kind == SupplyKind.Bag ? "bag" : "bottle";
+        var order = new LabelOrder(OwnWords.Drawn(text, new SkiaRuler()), $"{kind} {code.Number}", file, design => $"{kind}-{code.Number}-{design}.pdf");
+        return LabelPrint.Take(bench, press, step, order, choice with { Design = choice.Design ?? kind }).Then<WrittenSupplyLabel>(printed =>
+        {
+            var written = new SupplyLabelled(bench.Now, printed.Kept, printed.Stock.Design.Id, printed.Stock.Sheet.Id, printed.Place, text.Code ?? "") { Sha256 = printed.Sha256 };
+            SupplyBook.Append(step, SupplyBook.Subject(code.Kind, code.Number), written);
+            return new WrittenSupplyLabel(printed.Path, written, rules?.Invoke(printed.Pressed, printed.Stock));
+        });
+    }
+
+    /// <summary>How a bottle's label stands against the rules that apply here.</summary>
+    internal Func<ComposedLabel, LabelStock, LabelRuleReport> RulesFor(Bottle bottle, LabelText text) => (pressed, stock) => press.Rules(pressed, text, stock, bottle.Bought);
+}
+
+/// <summary>A bag's or bottle's label as written.</summary>
+/// <param name="File">The file's full path.</param>
+/// <param name="Event">The fact that the ledger keeps.</param>
+/// <param name="Rules">What it meets of the labelling rules; null for a bag, which has no hazard.</param>
+public sealed record WrittenSupplyLabel(string File, SupplyLabelled Event, LabelRuleReport? Rules);

@@ -1,0 +1,110 @@
+using JarLabel.Core.Text;
+
+namespace JarLabel.Operations.Typing;
+
+/// <summary>Readers for the small words of a command line: dates, choices, names, numbers.</summary>
+public static class ValueReader
+{
+    private const int FirstYear = EventBounds.FirstYear, LastYear = EventBounds.LastYear;
+
+    private static readonly Dictionary<string, RuleSet> RuleSets = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["osha"] = RuleSet.Osha,
+        ["clp"] = RuleSet.Clp,
+    };
+
+    private static readonly Dictionary<string, bool> Units = new(StringComparer.OrdinalIgnoreCase) { ["us"] = false, ["metric"] = true };
+
+    private static readonly Dictionary<string, Drying> Verdicts = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["pass"] = Drying.Hard,
+        ["fail"] = Drying.Soft,
+        ["fresh"] = Drying.Fresh,
+        ["slow"] = Drying.Slow,
+        ["soft"] = Drying.Soft,
+    };
+
+    private static readonly Dictionary<string, Pinch> Pinches = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["all"] = Core.Supplies.Pinch.All,
+        ["cloudy"] = Core.Supplies.Pinch.Cloudy,
+        ["gel"] = Core.Supplies.Pinch.Gel,
+    };
+
+    private static readonly string[] MomentForms = ["yyyy-MM-dd", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"];
+
+    /// <summary>One of the container materials.</summary>
+    public static Result<ContainerMaterial> Material(string text, string where) => Choice(text, where, ContainerMaterials.ByWord);
+
+    /// <summary>True for metric first.</summary>
+    public static Result<bool> Metric(string text, string where) => Choice(text, where, Units);
+
+    /// <summary>How drops dried.</summary>
+    public static Result<Drying> Verdict(string text, string where) => Choice(text, where, Verdicts);
+
+    /// <summary>How a pinch of flakes dissolved.</summary>
+    public static Result<Pinch> Pinch(string text, string where) => Choice(text, where, Pinches);
+
+    /// <summary>A set of labelling rules.</summary>
+    public static Result<RuleSet> Rules(string text, string where) => Choice(text, where, RuleSets);
+
+    /// <summary>A date, with or without a time; a date alone is taken as noon, when a bench is at work.</summary>
+    public static Result<DateTime> Moment(string text, string where)
+    {
+        if (!DateTime.TryParseExact(text.Trim(), MomentForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
+        {
+            return TypingProblems.NotAMoment(text, where);
+        }
+
+        return moment.Year is < FirstYear or > LastYear ? TypingProblems.MomentTooFar(text, FirstYear, LastYear, where)
+            : text.Contains('T', StringComparison.Ordinal) ? moment : moment.AddHours(12);
+    }
+
+    /// <summary>A day.</summary>
+    public static Result<DateOnly> Day(string text, string where) => Moment(text, where).Then<DateOnly>(m => DateOnly.FromDateTime(m));
+
+    /// <summary>A date that does not lie ahead.</summary>
+    public static Func<string, string, Result<DateOnly>> DayUntil(DateTime now) => (text, where) =>
+        Day(text, where).Then<DateOnly>(day => day <= DateOnly.FromDateTime(now) ? day : TypingProblems.DayAhead(text, where));
+
+    /// <summary>One line of text.</summary>
+    public static Func<string, string, Result<string>> TextUpTo(int longest) => (text, where) => PlainText.Read(text, longest, where);
+
+    /// <summary>One line of text that a label or card may print, so that it must be able to.</summary>
+    public static Func<string, string, Result<string>> PrintedUpTo(int longest) => (text, where) =>
+        PlainText.Read(text, longest, where).Then(line => OwnWords.Demand(line, where, new SkiaRuler()));
+
+    /// <summary>A whole number between two bounds.</summary>
+    /// <param name="least">The least.</param>
+    /// <param name="most">The most.</param>
+    /// <param name="such">One of them, for an example; else the least.</param>
+    public static Func<string, string, Result<int>> WholeNumber(int least, int most, int? such = null) => (text, where) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most
+            ? value
+            : TypingProblems.NotAWholeNumber(text, least, most, such ?? least, where);
+
+    /// <summary>A number between two bounds.</summary>
+    /// <param name="least">The least.</param>
+    /// <param name="most">The most.</param>
+    /// <param name="such">One between them, for an example.</param>
+    public static Func<string, string, Result<double>> Number(double least, double most, double such) => (text, where) =>
+        TryNumber(text.Trim().TrimEnd('%'), out var value) && !NumberText.IsAmbiguous(text) && value >= least && value <= most
+            ? value
+            : TypingProblems.NotANumber(text, least, most, such, where);
+
+    /// <summary>What is left of a whole, above nothing and below all: <c>0.01</c>, <c>1 %</c>.</summary>
+    /// <param name="such">An example.</param>
+    public static Func<string, string, Result<double>> Fraction(string such) => (text, where) =>
+    {
+        var percent = text.Trim().EndsWith('%');
+        var read = TryNumber(text.Trim().TrimEnd('%'), out var value) ? percent ? value / 100 : value : 0;
+        return read is > 0 and < 1 ? read : TypingProblems.NotAFraction(text, such, where);
+    };
+
+    private static bool TryNumber(string text, out double value) =>
+        double.TryParse(text.TrimEnd().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
+
+    /// <summary>One of a few words.</summary>
+    public static Result<T> Choice<T>(string text, string where, IReadOnlyDictionary<string, T> choices)
+        where T : notnull => choices.TryGetValue(text.Trim(), out var value) ? value : TypingProblems.NotAChoice(text, where, choices.Keys);
+}

@@ -1,0 +1,104 @@
+namespace JarLabel.Operations;
+
+/// <summary>A shop with its settings, catalog and layouts at hand, at one moment. Everything that a person does starts here, whether it is
+/// typed or tapped.</summary>
+public sealed class Workbench
+{
+    private readonly WorkbenchOptions request;
+
+    private Workbench(ShopFolder folder, ShopSettings settings, ShopCatalog catalog, WorkbenchOptions request)
+    {
+        this.request = request;
+        Folder = folder;
+        Settings = settings;
+        Catalog = catalog;
+        Now = request.Now;
+        DryRun = request.DryRun;
+        StepsSeen = request.StepsSeen;
+        Dated = request.Dated;
+        Rules = request.Rules ?? settings.Rules;
+        Metric = request.Metric ?? settings.Metric;
+        Keeping = new KeepingSettings(settings.AgingPerTenKelvin);
+    }
+
+    /// <summary>The shop's folder.</summary>
+    public ShopFolder Folder { get; }
+
+    /// <summary>The shop's settings.</summary>
+    public ShopSettings Settings { get; }
+
+    /// <summary>Solvents, grades and what is known of them, the shop's own included.</summary>
+    public ShopCatalog Catalog { get; }
+
+    /// <summary>The moment that counts as now.</summary>
+    public DateTime Now { get; private set; }
+
+    /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
+    public bool Dated { get; }
+
+    /// <summary>That the clock goes wrong, where it does by what is on record; null otherwise.</summary>
+    internal Problem? ClockBehind { get; private set; }
+
+    /// <summary>The labelling rules that apply.</summary>
+    public RuleSet Rules { get; }
+
+    /// <summary>True when metric amounts come first.</summary>
+    public bool Metric { get; }
+
+    /// <summary>True when nothing may be recorded or written.</summary>
+    public bool DryRun { get; }
+
+    /// <summary>True when somebody else's file may be written over.</summary>
+    public bool Force => request.Force;
+
+    /// <summary>Makes something that is told how many of how many are done.</summary>
+    internal Func<string, Action<int, int>> Progress => request.Progress;
+
+    /// <summary>How many steps of its jar the person has seen; null where that does not matter.</summary>
+    public int? StepsSeen { get; }
+
+    /// <summary>What the last recorded step wrote, and which places of label stock it took; null before there was one.</summary>
+    public StepTrace? LastStep { get; internal set; }
+
+    /// <summary>Files of recorded steps that could not be put in their places yet.</summary>
+    public IReadOnlyList<Problem> Unmoved { get; internal set; } = [];
+
+    /// <summary>The same of what was recorded before this bench was opened.</summary>
+    public IReadOnlyList<Problem> Waiting { get; internal set; } = [];
+
+    /// <summary>How time and warmth act.</summary>
+    public KeepingSettings Keeping { get; }
+
+    /// <summary>The same with other settings.</summary>
+    public Workbench With(ShopSettings settings) => new Workbench(Folder, settings, Catalog, request);
+
+    /// <summary>Holds the moment against the step that the next one builds on: a moment that somebody said before it is refused; a clock that has been
+    /// set back loses nobody's work, and what is recorded bears the moment of that step.</summary>
+    /// <param name="last">When that step was.</param>
+    /// <param name="early">What to say of a moment before it.</param>
+    /// <param name="behind">What to say of such a clock.</param>
+    internal Result<DateTime> NotBefore(DateTime last, Func<Problem> early, Func<Problem> behind)
+    {
+        if (Now < last && Dated)
+        {
+            return early();
+        }
+
+        if (Now < last)
+        {
+            ClockBehind ??= behind();
+            Now = last;
+        }
+
+        return Now;
+    }
+
+    /// <summary>Finds the shop and reads its settings and catalog; nothing is made and nothing is changed.</summary>
+    public static Result<Workbench> Open(WorkbenchOptions request, Func<string, string?> environment)
+    {
+        return ShopFolder.Find(request.Shop, environment).Then(folder =>
+            ShopSettingsFile.Read(folder).Then(settings =>
+                ShopFiles.In(folder.Catalog).Then(ShopCatalog.Load).Then<Workbench>(catalog =>
+                    new Workbench(folder, settings, catalog, request))));
+    }
+}

@@ -1,0 +1,9 @@
+global using System.Globalization;
+global using System.Numerics;
+global using System.Runtime.InteropServices;
+global using System.Runtime.Intrinsics;
+global using JarLabel.Core;
+global using JarLabel.Layout.Marks;
+global using JarLabel.Render.Drawing;
+global using JarLabel.Render.Text;
+global using SkiaSharp;

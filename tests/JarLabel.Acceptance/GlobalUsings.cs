@@ -1,0 +1,13 @@
+global using System.Buffers.Binary;
+global using System.Diagnostics;
+global using System.Globalization;
+global using System.Net;
+global using System.Net.Sockets;
+global using System.Security.Cryptography;
+global using System.Text;
+global using System.Text.Json;
+global using System.Text.Json.Nodes;
+global using System.Text.RegularExpressions;
+global using JarLabel.Tests;
+global using Microsoft.Playwright;
+global using UglyToad.PdfPig;

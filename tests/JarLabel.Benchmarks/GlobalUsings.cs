@@ -1,0 +1,3 @@
+global using JarLabel.Layout.Marks;
+global using JarLabel.Render;
+global using SkiaSharp;

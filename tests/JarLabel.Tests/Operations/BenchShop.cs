@@ -1,0 +1,40 @@
+using JarLabel.Operations.Recording;
+
+namespace JarLabel.Tests.Operations;
+
+/// <summary>A shop in a folder of its own, with two jars of 1 1/2 lb cut, a bag and a bottle.</summary>
+internal sealed class BenchShop : IDisposable
+{
+    private readonly ScratchFolder folder = new();
+
+    internal BenchShop()
+    {
+        var bench = Open();
+        var (garnet, alcohol) = (bench.Catalog.Grades.Named("garnet").Require(), bench.Catalog.Solvents.Named("ethanol-95").Require());
+        for (var jar = 1; jar <= 2; jar++)
+        {
+            MixJar.Do(bench, new MixRequest(
+                garnet,
+                alcohol,
+                new BatchRequest(CutText.Read("1.5", "").Require(), VolumeText.Read("350 mL", "").Require()),
+                new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)))).Require();
+        }
+
+        BagDesk.Add(bench, new BagRequest(garnet, Mass.FromGrams(500), new DateOnly(2026, 1, 5))).Require();
+        BottleDesk.Add(bench, new BottleRequest(alcohol, Volume.FromLiters(1), new DateOnly(2026, 1, 5))).Require();
+    }
+
+    internal DateTime Now { get; } = new(2026, 3, 9, 10, 0, 0);
+
+    internal Workbench Open() => Workbench.Open(new WorkbenchOptions(folder["shop"], Now), _ => null).Require();
+
+    /// <summary>Prints the label of the first jar.</summary>
+    internal void Label() => LabelJar.Do(Open(), JarNumber.From(1), new LabelChoice(), null).Require();
+
+    /// <summary>All that is on record, in the ledger and in the shop's own files beside it.</summary>
+    internal (long Events, string Files) Recorded => (
+        LedgerAccess.Read<long>(Open(), view => view.EventCount).Require(),
+        string.Join('\n', Directory.EnumerateFiles(folder["shop"], "*.json", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText)));
+
+    public void Dispose() => folder.Dispose();
+}
