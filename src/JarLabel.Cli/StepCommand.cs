@@ -49,9 +49,9 @@ internal sealed class StepCommand : IValueSource
             { IsArgument: true, IsOptional: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help, Arity = ArgumentArity.ZeroOrOne },
             { IsArgument: true } => new Argument<string>(field.Name.ToUpperInvariant()) { Description = field.Help },
             { IsFlag: true } when field == Shared.Force.Field => SharedOptions.Force,
-            { IsFlag: true } => new Option<bool>(Option(step, field)) { Description = field.Help },
-            { IsMany: true } => new Option<string[]>(Option(step, field)) { Description = field.Help, HelpName = field.Kind },
-            _ => new Option<string>(Option(step, field)) { Description = field.Help, HelpName = field.Kind },
+            { IsFlag: true } => new Option<bool>(CommandLine.Option(step, field)) { Description = field.Help },
+            { IsMany: true } => new Option<string[]>(CommandLine.Option(step, field)) { Description = field.Help, HelpName = field.Kind },
+            _ => new Option<string>(CommandLine.Option(step, field)) { Description = field.Help, HelpName = field.Kind },
         };
         symbols[field.Name] = symbol;
         if (symbol is Argument argument)
@@ -83,7 +83,4 @@ internal sealed class StepCommand : IValueSource
     private Result<Answer> Do(Session session) => step.Do(session.Workbench, this).Then<Answer>(outcome => outcome.Answer);
 
     private static IReadOnlyList<string> One(string? text) => text is null ? [] : [text];
-
-    /// <summary>The option that a field of a step has: the shorter name where no other field is called so.</summary>
-    internal static string Option(Step step, Field field) => "--" + (field.Short is { } shorter && step.Fields.All(other => other.Name != shorter) ? shorter : field.Name);
 }

@@ -6,15 +6,17 @@ public readonly struct Message : IEquatable<Message>
 {
     private readonly string? text;
     private readonly IReadOnlyList<object>? parts;
+    private readonly IReadOnlyList<Remedy>? remedies;
 
-    private Message(string? text, IReadOnlyList<object>? parts)
+    private Message(string? text, IReadOnlyList<object>? parts, IReadOnlyList<Remedy>? remedies = null)
     {
         this.text = text;
         this.parts = parts;
+        this.remedies = remedies;
     }
 
     /// <summary>The steps that would help, in the order in which they are named.</summary>
-    public IEnumerable<Remedy> Remedies => (parts ?? []).OfType<Remedy>();
+    public IEnumerable<Remedy> Remedies => remedies ?? (parts ?? []).OfType<Remedy>();
 
     /// <summary>What it is made of: texts, and names left open.</summary>
     internal IReadOnlyList<object> Parts => parts ?? [text ?? ""];
@@ -35,6 +37,9 @@ public readonly struct Message : IEquatable<Message>
             _ => (string)part,
         }));
     }
+
+    /// <summary>The sentence as one surface writes it, which still knows the steps that would help.</summary>
+    public Message As(ISpelling spelling) => parts is null ? this : new(In(spelling), null, [.. Remedies]);
 
     /// <summary>The sentence with bare names, for where no surface is known.</summary>
     public override string ToString() => In(BareSpelling.Instance);

@@ -16,5 +16,5 @@ public sealed record Problem(string Code, [property: JsonIgnore] Message Text, [
     /// <param name="spelling">How it writes names.</param>
     /// <param name="place">How it writes where a fault is.</param>
     public Problem In(ISpelling spelling, Func<string, string> place) =>
-        new Problem(Code, Text.In(spelling), Where is null ? null : place(Where));
+        new Problem(Code, Text.As(spelling), Where is null ? null : place(Where));
 }

@@ -12,33 +12,15 @@ internal sealed class LineSpelling(Command command, IReadOnlyDictionary<string, 
     internal Result<Answer> Of(Result<Answer> said) => said.TryGet(out var answer, out var faults) ? answer.As(Tell) : Result<Answer>.Failed(Tell(faults));
 
     /// <inheritdoc/>
-    public string Write(InputName input) => Said(Known(input.Name) ?? Option(input.Name), input.Value);
+    public string Write(InputName input) => CommandLine.Said(Known(input.Name) ?? CommandLine.Option(input.Name), input.Value);
 
-    /// <summary>The whole command, in quotation marks unless a value in it stands in some.</summary>
-    public string Write(Remedy remedy)
-    {
-        var step = StepTable.Find(remedy.Verb);
-        var line = string.Join(' ', ["jarlabel", remedy.Verb, .. remedy.Values.Select(value => ParsedLine(step, value))]);
-        return line.Contains('"', StringComparison.Ordinal) ? line : $"\"{line}\"";
-    }
+    /// <inheritdoc/>
+    public string Write(Remedy remedy) => CommandLine.Quoted.Write(remedy);
 
     /// <summary>Where a fault is: what can be typed is written so, all else as it is.</summary>
     private string Place(string name) => Known(name) ?? name;
 
     private string? Known(string name) => fields?.GetValueOrDefault(name)?.Name
-        ?? command.Options.Concat(SharedOptions.All).FirstOrDefault(one => one.Name == Option(name))?.Name
+        ?? command.Options.Concat(SharedOptions.All).FirstOrDefault(one => one.Name == CommandLine.Option(name))?.Name
         ?? command.Arguments.FirstOrDefault(one => string.Equals(one.Name, name, StringComparison.OrdinalIgnoreCase))?.Name;
-
-    private static string ParsedLine(Step? step, InputName value) => step?.Fields.FirstOrDefault(field => field.Name == value.Name) switch
-    {
-        { IsArgument: true } => Quoted(value.Value ?? value.Name.ToUpperInvariant()),
-        { } field => Said(StepCommand.Option(step, field), value.Value),
-        null => Said(Option(value.Name), value.Value),
-    };
-
-    private static string Said(string name, string? value) => value is null ? name : $"{name} {Quoted(value)}";
-
-    private static string Option(string name) => "--" + name;
-
-    private static string Quoted(string value) => value.Contains(' ', StringComparison.Ordinal) ? $"\"{value}\"" : value;
 }

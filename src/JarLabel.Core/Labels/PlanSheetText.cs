@@ -5,7 +5,7 @@ namespace JarLabel.Core.Labels;
 /// <param name="Summary">How much, on which day, how sure.</param>
 /// <param name="Lines">The job, line by line, under <see cref="PlanWords.LineHeads"/>.</param>
 /// <param name="Takes">What it takes.</param>
-/// <param name="Steps">What to do, in order.</param>
+/// <param name="Steps">What to do, in order, with the command that records it where there is one.</param>
 /// <param name="Cautions">What every session with alcohol needs. Common practice.</param>
 /// <param name="Closing">What comes before all of it.</param>
 public sealed record PlanSheetText(
@@ -13,7 +13,7 @@ public sealed record PlanSheetText(
     string Summary,
     IReadOnlyList<string[]> Lines,
     IReadOnlyList<(string Label, string? Words)> Takes,
-    IReadOnlyList<PlanStep> Steps,
+    IReadOnlyList<(string Words, string? Command)> Steps,
     IReadOnlyList<string> Cautions,
     string Closing)
 {
@@ -31,7 +31,7 @@ public sealed record PlanSheetText(
     /// <param name="now">The moment.</param>
     /// <param name="metric">Metric amounts first.</param>
     public static PlanSheetText For(
-        string? shop, JobPlan plan, IReadOnlyList<PlanStep> steps, Grade grade, Solvent solvent, AirAssessment air, Volume room, DateTime now, bool metric)
+        string? shop, JobPlan plan, IReadOnlyList<(string Words, string? Command)> steps, Grade grade, Solvent solvent, AirAssessment air, Volume room, DateTime now, bool metric)
     {
         return new(
             $"{Capital.Of(grade.Name)} in {solvent.ShortName}",

@@ -21,7 +21,7 @@ public static class PlanSteps
             .. plan.AlcoholMissing > Volume.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.AlcoholMissing, metric)} of {solvent}: the bottles on record do not hold enough")] : Array.Empty<PlanStep>(),
             .. Mixes(plan, grade, solvent, bags, bottles).Select(m => Mix(m.Batch, m.Flakes, m.Alcohol, ready, metric)),
             .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).Select(s =>
-                new PlanStep($"try a few drops of jar {s.Jar.Number} on glass; if they do not dry hard, plan again", $"jarlabel test {s.Jar.Number.Value} pass")),
+                new PlanStep($"try a few drops of jar {s.Jar.Number} on glass; if they do not dry hard, plan again", new Remedy("test", Jar(s.Jar), new InputName("verdict", "pass")))),
             .. plan.Serves.Select(s => Fetch(s, now, metric)),
             .. plan.Lines.Select((l, i) => Coat(l, i, metric)),
         ];
@@ -29,14 +29,14 @@ public static class PlanSteps
 
     /// <summary>Each batch with what it is worked from: the bag and the bottle that came first and still hold enough after the batches
     /// before it.</summary>
-    private static IEnumerable<(Batch Batch, string Flakes, string Alcohol)> Mixes(JobPlan plan, string grade, string solvent, IReadOnlyList<Bag> bags, IReadOnlyList<Bottle> bottles)
+    private static IEnumerable<(Batch Batch, InputName[] Flakes, InputName[] Alcohol)> Mixes(JobPlan plan, string grade, string solvent, IReadOnlyList<Bag> bags, IReadOnlyList<Bottle> bottles)
     {
         var (inBags, inBottles) = (bags.ToDictionary(b => b.Number.Value, b => b.Left), bottles.ToDictionary(b => b.Number.Value, b => b.Left));
         foreach (var batch in plan.Batches)
         {
             var bag = bags.FirstOrDefault(b => inBags[b.Number.Value] >= batch.Recipe.Flakes);
             var bottle = bottles.FirstOrDefault(b => inBottles[b.Number.Value] >= batch.Recipe.Pour);
-            yield return (batch, $"--grade {grade}{Named("--bag", bag?.Number)}", $"--solvent {solvent}{Named("--bottle", bottle?.Number)}");
+            yield return (batch, [new("grade", grade), .. Named("bag", bag?.Number)], [new("solvent", solvent), .. Named("bottle", bottle?.Number)]);
             if (bag is not null)
             {
                 inBags[bag.Number.Value] -= batch.Recipe.Flakes;
@@ -49,20 +49,24 @@ public static class PlanSteps
         }
     }
 
-    private static string Named(string option, SupplyNumber? number) => number is { } named ? string.Create(CultureInfo.InvariantCulture, $" {option} {named.Value}") : "";
+    private static InputName[] Named(string input, SupplyNumber? number) => number is { } named ? [new(input, Say($"{named.Value}"))] : [];
 
-    private static PlanStep Mix(Batch batch, string flakes, string alcohol, DateTime ready, bool metric) => new(
+    private static InputName Jar(ShelfJar jar) => new("jar", Say($"{jar.Number.Value}"));
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private static PlanStep Mix(Batch batch, InputName[] flakes, InputName[] alcohol, DateTime ready, bool metric) => new(
         $"mix {CutWords.Of(batch.Recipe.Cut)}: pour {BenchAmount.Both(batch.Recipe.Pour, metric)}, add {BenchAmount.Both(batch.Recipe.Flakes, metric)} of flakes, makes {BenchAmount.Both(batch.Recipe.Makes, metric)}; ready ≈ {DateWords.Of(ready)}, swirled every hour or two; never warmed over a flame",
-        string.Create(CultureInfo.InvariantCulture, $"jarlabel mix {flakes} --cut {batch.Recipe.Cut.PoundsPerUsGallon:0.##} --pour \"{batch.Recipe.Pour.Milliliters:0.#} mL\" {alcohol}"));
+        new Remedy("mix", [.. flakes, new("cut", Say($"{batch.Recipe.Cut.PoundsPerUsGallon:0.##}")), new("pour", Say($"{batch.Recipe.Pour.Milliliters:0.#} mL")), .. alcohol]));
 
     private static PlanStep Fetch(JarServes serves, DateTime now, bool metric)
     {
         var amount = BenchAmount.Both(serves.Take, metric);
-        var command = string.Create(CultureInfo.InvariantCulture, $"jarlabel use {serves.Jar.Number.Value} \"{BenchAmount.Metric(serves.Take)}\"");
+        var step = new Remedy("use", Jar(serves.Jar), new InputName("volume", BenchAmount.Metric(serves.Take)));
         var when = serves.Jar.Ready > now ? $"; it should be dissolved ≈ {DateWords.Of(serves.Jar.Ready)}" : "";
         return serves.Add > Volume.Zero
-            ? new($"take {amount} from jar {serves.Jar.Number} ({CutWords.Of(serves.Jar.Cut)}) into a clean glass, add {BenchAmount.Both(serves.Add, metric)} of alcohol: {BenchAmount.Both(serves.Gives, metric)} of {CutWords.Of(serves.To)}{when}", command)
-            : new($"take {amount} from jar {serves.Jar.Number} as it is, {CutWords.Of(serves.Jar.Cut)}{when}", command);
+            ? new($"take {amount} from jar {serves.Jar.Number} ({CutWords.Of(serves.Jar.Cut)}) into a clean glass, add {BenchAmount.Both(serves.Add, metric)} of alcohol: {BenchAmount.Both(serves.Gives, metric)} of {CutWords.Of(serves.To)}{when}", step)
+            : new($"take {amount} from jar {serves.Jar.Number} as it is, {CutWords.Of(serves.Jar.Cut)}{when}", step);
     }
 
     private static PlanStep Coat(JobLine line, int place, bool metric) => new(string.Create(

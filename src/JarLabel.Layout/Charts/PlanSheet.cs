@@ -1,4 +1,3 @@
-using JarLabel.Core.Planning;
 
 namespace JarLabel.Layout.Charts;
 
@@ -110,7 +109,7 @@ public sealed class PlanSheet
         return used <= room ? text.Steps.Count : shown;
     }
 
-    private double Step(PlanStep step, int place, double y, double points)
+    private double Step((string Words, string? Command) step, int place, double y, double points)
     {
         var top = y - Tick + 0.6;
         marks.AddRange([
@@ -127,7 +126,7 @@ public sealed class PlanSheet
         return y + Height(step, points);
     }
 
-    private double Height(PlanStep step, double points) =>
+    private double Height((string Words, string? Command) step, double points) =>
         ((Broken(step.Words, Face.SemiBold, points, TickRoom).Count - 1) * Line(points))
         + (step.Command is { } command ? Broken(command, Face.Regular, CommandSize(points), TickRoom).Count * Line(CommandSize(points)) : 0)
         + (points * 0.8);

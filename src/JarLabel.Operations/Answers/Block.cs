@@ -12,17 +12,30 @@ internal abstract record Block
         internal override IEnumerable<ScreenLine> Lines() => [new(Style, Text)];
     }
 
-    /// <summary>Rows of two columns.</summary>
-    internal sealed record Pairs(IReadOnlyList<(string Name, string Value)> Rows) : Block
+    /// <summary>What comes next.</summary>
+    internal sealed record Next(Message Words) : Block
     {
-        /// <summary>The rows, by place, that are commands to type: only a command line shows them.</summary>
-        internal IReadOnlyCollection<int> Commands { get; init; } = [];
+        internal override IEnumerable<ScreenLine> Lines() => [new(LineStyle.Next, Words.In(CommandLine.Bare))];
+    }
 
+    /// <summary>Rows of two columns.</summary>
+    internal sealed record Pairs(IReadOnlyList<(string Name, Message Value)> Rows) : Block
+    {
         internal override IEnumerable<ScreenLine> Lines()
         {
             var width = Rows.Select(row => row.Name.Length).DefaultIfEmpty().Max();
-            return Rows.Select(row => new ScreenLine(LineStyle.Row, $"  {row.Name.PadRight(width)}   {row.Value}"));
+            return Rows.Select(row => new ScreenLine(LineStyle.Row, $"  {row.Name.PadRight(width)}   {row.Value.In(CommandLine.Quoted)}"));
         }
+    }
+
+    /// <summary>Things to do in order, some of which are steps.</summary>
+    internal sealed record ToDo(IReadOnlyList<(string Words, Remedy? Step)> Things) : Block
+    {
+        internal override IEnumerable<ScreenLine> Lines() => new Pairs([.. Things.SelectMany((thing, place) => Rows(thing.Words, thing.Step, place + 1))]).Lines();
+
+        private static IEnumerable<(string, Message)> Rows(string words, Remedy? step, int place) => step is null
+            ? [(place.ToString(CultureInfo.InvariantCulture), words)]
+            : [(place.ToString(CultureInfo.InvariantCulture), words), ("", CommandLine.Of(step))];
     }
 
     /// <summary>A table.</summary>

@@ -8,16 +8,16 @@ internal static class CalibrationAnswer
             ("page", page.File),
             ("print", "on plain paper at actual size; it says what to measure"),
             ("kept so far", page.Known is { } known ? Figures(known) : "nothing"))
-            .Next($"jarlabel calibrate --sheet {page.Sheet} --dx 0.8 --dy -0.5 --sx 199.5/200 --sy 199.5/200"),
+            .Next("calibrate", ("sheet", page.Sheet), ("dx", "0.8"), ("dy", "-0.5"), ("sx", "199.5/200"), ("sy", "199.5/200")),
         new CalibrationJson(page.Sheet, page.Printer, page.File, page.Known));
 
     internal static Answer Kept(Workbench bench, Calibration kept) => Say(
         new Screen().Title($"{kept.Sheet} on {Named(kept.Printer)}").Gap().Rows((bench.DryRun ? "would be kept" : "kept", Figures(kept)), (bench.DryRun ? "then" : "from now on", $"labels on this sheet {(bench.DryRun ? "would be" : "are")} placed by it"))
-            .Next(bench.DryRun ? "the same without --dry-run keeps it" : $"jarlabel label 1 --sheet {kept.Sheet}{(kept.Printer is null ? "" : $" --printer \"{kept.Printer}\"")}"),
+            .Next(bench.DryRun ? Screen.Again("keeps") : Message.Of($"{Screen.Step("label", ("jar", "1"), ("sheet", kept.Sheet), ("printer", kept.Printer))}")),
         new CalibrationJson(kept.Sheet, kept.Printer, null, kept));
 
     internal static Answer Forgotten(Workbench bench, string sheet, string? printer) => Say(
-        new Screen().Title($"{sheet} on {Named(printer)}: labels {(bench.DryRun ? "would be" : "are")} placed by the sheet alone").Next($"jarlabel calibrate --sheet {sheet}"), new CalibrationJson(sheet, printer, null, default(Calibration)));
+        new Screen().Title($"{sheet} on {Named(printer)}: labels {(bench.DryRun ? "would be" : "are")} placed by the sheet alone").Next("calibrate", ("sheet", sheet)), new CalibrationJson(sheet, printer, null, default(Calibration)));
 
     private static Answer Say(Screen screen, CalibrationJson json) => Answer.Of(screen, json, c => c.CalibrationJson);
 

@@ -7,7 +7,7 @@ internal static class CanAnswer
         new Screen().Title($"{Capital.Of(can.Solvent.Name)}{(bench.DryRun ? ", not written" : "")}").Gap()
             .Rows(CanWords.Rows(bench, can))
             .Rows((bench.DryRun ? "would be kept in" : "kept in", can.File))
-            .Next($"jarlabel mix --grade garnet --cut 1.5 --pour \"350 mL\" --solvent {can.Solvent.Id}"),
+            .Next("mix", ("grade", "garnet"), ("cut", "1.5"), ("pour", "350 mL"), ("solvent", can.Solvent.Id)),
         tell => new CanAnswerJson(CanJson.Of(can), HazardsJson.Of(can.Hazards, bench.Settings.PoisonCenter), can.File, tell(can.Cautions)),
         c => c.CanAnswerJson,
         can.Cautions);
@@ -21,7 +21,7 @@ internal static class CanAnswer
         }
 
         return Answer.Of(
-            screen.Next("jarlabel can add \"the green can\" --contains \"ethanol=30-60,methanol=30-60\""),
+            screen.Next("can add", ("name", "the green can"), ("contains", "ethanol=30-60, methanol=30-60")),
             new CansAnswerJson([.. cans.Select(CanJson.Of)]),
             c => c.CansAnswerJson);
     }

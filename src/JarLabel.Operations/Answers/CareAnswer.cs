@@ -41,7 +41,7 @@ internal static class CareAnswer
             [
                 ("shop", report.Folder),
                 ("printed", string.Create(CultureInfo.InvariantCulture, $"{report.Files.Count} files in labels and previews")),
-            ]).Next(string.Create(CultureInfo.InvariantCulture, $"jarlabel shelf --shop \"{report.Folder}\" --at {report.Until:yyyy-MM-dd}")),
+            ]).Next("shelf", ("shop", report.Folder), ("at", report.Until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))),
             new DemoAnswerJson(report.Folder, report.Jars, report.Files, report.Until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
             c => c.DemoAnswerJson);
 }

@@ -12,7 +12,9 @@ internal static class DesignAnswer
     {
         var screen = new Screen().Title($"{designs.Count} designs").Gap()
             .Table(["id", " mm wide", " mm high", "what it is"], [.. designs.Select(Row)]);
-        return (drawn is null ? screen : screen.Gap().Rows((dryRun ? "would be drawn at true size" : "drawn at true size", drawn))).Next(drawn is null ? "jarlabel designs --out designs.pdf" : $"jarlabel label 1 --design {designs[0].Id}");
+        return drawn is null
+            ? screen.Next("designs", ("out", "designs.pdf"))
+            : screen.Gap().Rows((dryRun ? "would be drawn at true size" : "drawn at true size", drawn)).Next("label", ("jar", "1"), ("design", designs[0].Id));
     }
 
     private static string[] Row(Design design) => [design.Id, Figure(design.Width), Figure(design.Height), design.Title];

@@ -7,8 +7,7 @@ internal static class JarAnswer
     internal static Answer Mixed(Workbench bench, JarOutcome outcome)
     {
         var jar = outcome.History.Jar;
-        var screen = Begin(bench, jar)
-            .Rows([.. Recipe(bench, jar), .. Keeping(jar), ("dissolving", DissolveWords.Safely), .. Label(outcome.Label)])
+        var screen = MovedRow(Begin(bench, jar).Rows([.. Recipe(bench, jar), .. Keeping(jar), ("dissolving", DissolveWords.Safely), .. Label(outcome.Label)]), outcome)
             .Gap().Rows(HazardRows(bench, outcome.Hazards));
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }
@@ -17,8 +16,9 @@ internal static class JarAnswer
     internal static Answer Changed(Workbench bench, JarOutcome outcome)
     {
         var jar = outcome.History.Jar;
-        var screen = Begin(bench, jar)
-            .Rows([.. StepRows.Of(outcome.Step!, bench.Catalog, bench.Metric).Select(row => bench.DryRun && row.Name == "done" ? ("would be done", row.Value) : row), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]);
+        var screen = MovedRow(
+            Begin(bench, jar).Rows([.. StepRows.Of(outcome.Step!, bench.Catalog, bench.Metric).Select(row => bench.DryRun && row.Name == "done" ? ("would be done", row.Value) : row), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
+            outcome);
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }
 
@@ -45,7 +45,7 @@ internal static class JarAnswer
 
     /// <summary>After a reprint.</summary>
     internal static Answer Labelled(Workbench bench, JarOutcome outcome) =>
-        With(bench, outcome, Begin(bench, outcome.History.Jar).Rows([.. Label(outcome.Label)]).Next($"jarlabel jar {outcome.History.Jar.Number.Value}"), history: false);
+        With(bench, outcome, MovedRow(Begin(bench, outcome.History.Jar).Rows([.. Label(outcome.Label)]), outcome).Next("jar", ("jar", $"{outcome.History.Jar.Number.Value}")), history: false);
 
     /// <summary>A jar looked up.</summary>
     internal static Answer Shown(Workbench bench, JarOutcome outcome)
@@ -60,7 +60,7 @@ internal static class JarAnswer
         }
 
         screen.Gap().Rows(outcome.History.Events.Select(e => (DateWords.Of(e.Event.At), HistoryWords.Of(e.Event))));
-        return With(bench, outcome, screen.Next(jar.OnShelf ? $"jarlabel label {jar.Number.Value}" : "jarlabel shelf"), history: true);
+        return With(bench, outcome, jar.OnShelf ? screen.Next("label", ("jar", $"{jar.Number.Value}")) : screen.Next("shelf"), history: true);
     }
 
     private static Screen Begin(Workbench bench, Jar jar) =>
@@ -70,7 +70,7 @@ internal static class JarAnswer
         RecipeRows.Of(jar.Contents, bench.Catalog, bench.Metric);
 
     private static Screen Ahead(Workbench bench, Screen screen, Jar jar) =>
-        screen.Next(bench.DryRun ? "the same without --dry-run records it" : $"jarlabel jar {jar.Number.Value}");
+        bench.DryRun ? screen.InEarnest() : screen.Next("jar", ("jar", $"{jar.Number.Value}"));
 
     private static string Holds(Workbench bench, Jar jar) => jar.Contents.Cut is { } cut
         ? $"{BenchAmount.Both(jar.Contents.Liquid, bench.Metric)} of {CutWords.Of(cut)}"
@@ -94,16 +94,19 @@ internal static class JarAnswer
     [
         ("meets", label.Rules.Satisfies.Count == 0 ? null : string.Join("; ", label.Rules.Satisfies)),
         .. ListedRows.Of("not met", label.Rules.Lacks),
-        MovedRow(label),
     ];
 
     // A card sends nobody to the card.
-    private static (string, string?) MovedRow(WrittenLabel label) => label.Rules.MovedToCard.Count switch
+    private static Screen MovedRow(Screen screen, JarOutcome outcome)
     {
-        0 => ("", null),
-        var moved when label.Event.Design == Cards.Design => (Cards.LeftOut, $"{moved} that had no room; \"jarlabel jar\" tells the thinning, the whole history, job and note"),
-        var moved => ("on the card", $"{moved} that had no room here; \"jarlabel card\" prints them"),
-    };
+        var jar = ("jar", $"{outcome.History.Jar.Number.Value}");
+        return outcome.Label?.Rules.MovedToCard.Count switch
+        {
+            null or 0 => screen,
+            var moved when outcome.Label.Event.Design == Cards.Design => screen.And(Cards.LeftOut, Message.Of($"{moved} that had no room; {Screen.Step("jar", jar)} tells the thinning, the whole history, job and note")),
+            var moved => screen.And("on the card", Message.Of($"{moved} that had no room here; {Screen.Step("card", jar)} prints them")),
+        };
+    }
 
     private static IEnumerable<(string, string?)> HazardRows(Workbench bench, HazardAssessment hazards) =>
         DangerRows.Of(bench, hazards);

@@ -26,11 +26,11 @@ internal static class KeepingAnswer
         var screen = new Screen().Title($"Months at 20 °C after which {share} of jars should still dry hard: estimates");
         if (kinds.Count == 0)
         {
-            return screen.Gap().Text("No jar was tested yet: every use-by stands on published claims.").Next("jarlabel test 1 pass");
+            return screen.Gap().Text("No jar was tested yet: every use-by stands on published claims.").Next("test", ("jar", "1"), ("verdict", "pass"));
         }
 
         screen = OnShelves(Table(screen, kinds), kinds).Gap().Rows(("10 °C warmer", Pace(pace)), ("drawing", drawing));
-        return screen.Next("jarlabel shelf --due");
+        return screen.Next("shelf", ("due", "yes"));
     }
 
     private static Screen Table(Screen screen, IReadOnlyList<Kind> kinds) => screen.Gap().Table(

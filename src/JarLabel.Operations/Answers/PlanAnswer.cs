@@ -12,10 +12,7 @@ internal static class PlanAnswer
         return new Screen().Title($"Plan: {PlanWords.Liquid(plan, metric)}, low confidence: coats and waste differ much").Gap()
             .Table([.. PlanWords.LineHeads], [.. PlanWords.Lines(plan, metric)]).Gap()
             .Rows([.. PlanWords.Takes(plan, job.Air, job.Request.Room, metric), ("calendar", job.Request.Calendar), ("sheet", sheet)]).Gap()
-            .Steps([.. job.Steps.SelectMany((s, i) => Step(s, i + 1))])
-            .Next(job.Steps.FirstOrDefault(s => s.Command is not null)?.Command ?? "jarlabel shelf");
+            .ToDo([.. job.Steps.Select(s => (s.Words, s.Step))])
+            .Next(job.Steps.FirstOrDefault(s => s.Step is not null)?.Step ?? new Remedy("shelf"));
     }
-
-    private static IEnumerable<(string, string, bool)> Step(PlanStep step, int place) =>
-        [(place.ToString(CultureInfo.InvariantCulture), step.Words, false), .. step.Command is { } command ? [("", command, true)] : Array.Empty<(string, string, bool)>()];
 }

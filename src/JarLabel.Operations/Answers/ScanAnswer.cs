@@ -20,7 +20,7 @@ internal static class ScanAnswer
             .. found.Bottles.SelectMany(b => b.Cautions),
         ];
         return Answer.Of(
-            Show(bench, found).Next(jars.Count > 0 ? $"jarlabel jar {jars[0].Jar.History.Jar.Number.Value}" : "jarlabel bag list"),
+            jars.Count > 0 ? Show(bench, found).Next("jar", ("jar", $"{jars[0].Jar.History.Jar.Number.Value}")) : Show(bench, found).Next("bag list"),
             tell => new ScanAnswerJson([.. jars.Select(j => JarAnswer.Json(bench, j, tell))], tell(warnings))
             {
                 Bags = [.. found.Bags.Select(b => BagJson.Of(b.Bag))],

@@ -1,6 +1,6 @@
 namespace JarLabel.Operations.Answers;
 
-/// <summary>What an operation shows a person: a title, rows of two columns, tables with aligned figures, and the next useful command.
+/// <summary>What an operation shows a person: a title, rows of two columns, tables with aligned figures, and the step that comes next.
 /// It is kept as blocks, which a terminal shows as lines and a page as a page.</summary>
 internal sealed class Screen
 {
@@ -9,7 +9,7 @@ internal sealed class Screen
     /// <summary>The blocks in order.</summary>
     internal IReadOnlyList<Block> Blocks => blocks;
 
-    /// <summary>The lines in order.</summary>
+    /// <summary>The lines in order, steps spelled as commands.</summary>
     internal IEnumerable<ScreenLine> Lines => blocks.SelectMany(block => block.Lines());
 
     internal Screen Title(string text) => Add(LineStyle.Title, text);
@@ -24,7 +24,7 @@ internal sealed class Screen
     /// <summary>One more row after all that was said, before the next command.</summary>
     internal Screen Told(string name, string value)
     {
-        var last = blocks.FindLastIndex(block => block is Block.Line { Style: LineStyle.Next });
+        var last = blocks.FindLastIndex(block => block is Block.Next);
         blocks.InsertRange(last < 1 ? blocks.Count : last - 1, [new Block.Line(LineStyle.Plain, ""), new Block.Pairs([(name, value)])]);
         return this;
     }
@@ -37,20 +37,54 @@ internal sealed class Screen
         return this;
     }
 
-    /// <summary>The next useful command, always last.</summary>
-    internal Screen Next(string command) => Gap().Add(LineStyle.Next, command);
+    /// <summary>The step that naturally comes next, always last.</summary>
+    /// <param name="verb">The step.</param>
+    /// <param name="values">What to fill in.</param>
+    internal Screen Next(string verb, params IEnumerable<(string Name, string? Value)> values) => Next(Step(verb, [.. values]));
+
+    /// <summary>A step with what to fill in.</summary>
+    internal static Remedy Step(string verb, params IReadOnlyList<(string Name, string? Value)> values) => new(verb, [.. values.Where(value => value.Value is not null).Select(value => new InputName(value.Name, value.Value))]);
+
+    /// <summary>The step that naturally comes next, always last.</summary>
+    internal Screen Next(Remedy step) => Next(Message.Of($"{step}"));
+
+    /// <summary>What comes next, in a sentence.</summary>
+    internal Screen Next(Message words)
+    {
+        Gap();
+        blocks.Add(new Block.Next(words));
+        return this;
+    }
+
+    /// <summary>After a rehearsal, how it is done in earnest.</summary>
+    /// <param name="does">What it then does: <c>records</c>.</param>
+    internal Screen InEarnest(string does = "records") => Next(Again(does));
+
+    /// <summary>That the same is done in earnest without the rehearsal.</summary>
+    internal static Message Again(string does) => Message.Of($"the same without {new InputName("dry-run")} {does} it");
 
     /// <summary>Rows of two columns, the second ones aligned. Rows whose value is null are left out.</summary>
     internal Screen Rows(params IEnumerable<(string Name, string? Value)> rows)
     {
-        blocks.Add(new Block.Pairs([.. rows.Where(row => row.Value is not null).Select(row => (row.Name, row.Value!))]));
+        blocks.Add(new Block.Pairs([.. rows.Where(row => row.Value is not null).Select(row => (row.Name, (Message)row.Value!))]));
         return this;
     }
 
-    /// <summary>Rows of which some are commands to type.</summary>
-    internal Screen Steps(IReadOnlyList<(string Name, string Value, bool IsCommand)> rows)
+    /// <summary>One more row of the last rows, in a sentence that may name steps. Left out where its value is null.</summary>
+    internal Screen And(string name, Message? value)
     {
-        blocks.Add(new Block.Pairs([.. rows.Select(row => (row.Name, row.Value))]) { Commands = [.. rows.Index().Where(row => row.Item.IsCommand).Select(row => row.Index)] });
+        if (value is { } said)
+        {
+            blocks[^1] = new Block.Pairs([.. ((Block.Pairs)blocks[^1]).Rows, (name, said)]);
+        }
+
+        return this;
+    }
+
+    /// <summary>Things to do in order, some of which are steps.</summary>
+    internal Screen ToDo(IReadOnlyList<(string Words, Remedy? Step)> things)
+    {
+        blocks.Add(new Block.ToDo(things));
         return this;
     }
 

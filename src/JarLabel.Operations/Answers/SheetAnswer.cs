@@ -12,14 +12,14 @@ internal static class SheetAnswer
             screen.Text("  " + line);
         }
 
-        return Answer.Of(screen.Next($"jarlabel label 1 --sheet {sheet.Id}"), new SheetsAnswerJson([SheetJson.Of(sheet)]), c => c.SheetsAnswerJson);
+        return Answer.Of(screen.Next("label", ("jar", "1"), ("sheet", sheet.Id)), new SheetsAnswerJson([SheetJson.Of(sheet)]), c => c.SheetsAnswerJson);
     }
 
     /// <summary>All there is.</summary>
     internal static Answer All(IReadOnlyList<Sheet> sheets) => Answer.Of(
         new Screen().Title($"{sheets.Count} kinds of stock").Gap()
             .Table(["id", "drawn", " labels", " mm wide", " mm high", "usual design"], [.. sheets.Select(Row)])
-            .Next($"jarlabel label 1 --sheet {sheets[0].Id}"),
+            .Next("label", ("jar", "1"), ("sheet", sheets[0].Id)),
         new SheetsAnswerJson([.. sheets.Select(SheetJson.Of)]),
         c => c.SheetsAnswerJson);
 
@@ -32,7 +32,7 @@ internal static class SheetAnswer
             Draw(screen, sheet);
         }
 
-        return Answer.Of(screen.Next("jarlabel label 1"), new SheetsInUseJson([.. sheets.Select(s => SheetInUseJson.Of(s.InUse))]), c => c.SheetsInUseJson);
+        return Answer.Of(screen.Next("label", ("jar", "1")), new SheetsInUseJson([.. sheets.Select(s => SheetInUseJson.Of(s.InUse))]), c => c.SheetsInUseJson);
     }
 
     /// <summary>A small picture: each free place by its number, a used one as a cross.</summary>

@@ -4,13 +4,13 @@ namespace JarLabel.Operations.Answers;
 internal static class SupplyAnswer
 {
     internal static Answer Of(Workbench bench, BagOutcome outcome) => Answer.Of(
-        Screen(bench, outcome).Next(Next(bench, outcome.Bag)),
+        Next(bench, Screen(bench, outcome), outcome.Bag),
         tell => Json(outcome, tell),
         c => c.BagAnswerJson,
         outcome.Cautions);
 
     internal static Answer Of(Workbench bench, BottleOutcome outcome) => Answer.Of(
-        Screen(bench, outcome).Next(Next(bench, outcome.Bottle)),
+        Next(bench, Screen(bench, outcome), outcome.Bottle),
         tell => Json(bench, outcome, tell),
         c => c.BottleAnswerJson,
         outcome.Cautions);
@@ -26,7 +26,7 @@ internal static class SupplyAnswer
         }
 
         return Answer.Of(
-            screen.Next(bags.FirstOrDefault(b => !b.Unfit) is not { } fit ? "jarlabel bag add --grade garnet --mass \"500 g\" --date 2025-10-01" : $"jarlabel mix --bag {fit.Number.Value} --cut 1.5 --pour \"350 mL\" --solvent ethanol-95"),
+            bags.FirstOrDefault(b => !b.Unfit) is { } fit ? Mix(screen, fit) : screen.Next("bag add", ("grade", "garnet"), ("mass", "500 g"), ("date", "2025-10-01")),
             new BagsAnswerJson([.. bags.Select(BagJson.Of)]),
             c => c.BagsAnswerJson);
     }
@@ -42,7 +42,7 @@ internal static class SupplyAnswer
         }
 
         return Answer.Of(
-            screen.Next(bottles.Count == 0 ? "jarlabel bottle add --solvent ethanol-95 --volume \"1 gal\" --date 2026-03-01" : $"jarlabel mix --grade garnet --bottle {bottles[0].Number.Value} --cut 1.5 --pour \"350 mL\""),
+            bottles.Count > 0 ? Mix(screen, bottles[0]) : screen.Next("bottle add", ("solvent", "ethanol-95"), ("volume", "1 gal"), ("date", "2026-03-01")),
             new BottlesAnswerJson([.. bottles.Select(BottleJson.Of)]),
             c => c.BottlesAnswerJson);
     }
@@ -92,12 +92,16 @@ internal static class SupplyAnswer
             .. ListedRows.Of("not met", label.Rules?.Lacks ?? []),
         ];
 
-    private static string Next(Workbench bench, Bag bag) => bench.DryRun ? "the same without --dry-run records it"
-        : bag is { OnHand: true, Unfit: true } ? $"jarlabel bag discard {bag.Number.Value} --why \"a pinch swelled to a gel\""
-        : bag.OnHand ? $"jarlabel mix --bag {bag.Number.Value} --cut 1.5 --pour \"350 mL\" --solvent ethanol-95" : "jarlabel bag list";
+    private static Screen Next(Workbench bench, Screen screen, Bag bag) => bench.DryRun ? screen.InEarnest()
+        : bag is { OnHand: true, Unfit: true } ? screen.Next("bag discard", ("bag", $"{bag.Number.Value}"), ("why", "a pinch swelled to a gel"))
+        : bag.OnHand ? Mix(screen, bag) : screen.Next("bag list");
 
-    private static string Next(Workbench bench, Bottle bottle) => bench.DryRun ? "the same without --dry-run records it"
-        : bottle.OnHand ? $"jarlabel mix --grade garnet --bottle {bottle.Number.Value} --cut 1.5 --pour \"350 mL\"" : "jarlabel bottle list";
+    private static Screen Next(Workbench bench, Screen screen, Bottle bottle) => bench.DryRun ? screen.InEarnest()
+        : bottle.OnHand ? Mix(screen, bottle) : screen.Next("bottle list");
+
+    private static Screen Mix(Screen screen, Bag bag) => screen.Next("mix", ("bag", $"{bag.Number.Value}"), ("cut", "1.5"), ("pour", "350 mL"), ("solvent", "ethanol-95"));
+
+    private static Screen Mix(Screen screen, Bottle bottle) => screen.Next("mix", ("grade", "garnet"), ("bottle", $"{bottle.Number.Value}"), ("cut", "1.5"), ("pour", "350 mL"));
 }
 
 /// <summary>What the commands about one bag say to a program.</summary>

@@ -11,19 +11,27 @@ public static class BlendJars
     {
         return parts.DistinctBy(p => p.Jar).Count() is var different && (different < 2 || different < parts.Count)
             ? OperationProblems.TooFewJars(different)
-            : StepCompletion.Open(bench).Then(finish => LedgerAccess.Record(bench, step => Record(bench, parts, into, finish, step)));
+            : StepCompletion.Open(bench).Then(completion => LedgerAccess.Record(bench, step => Record(bench, parts, into, completion, step)));
     }
 
-    private static Result<JarOutcome> Record(Workbench bench, IReadOnlyList<(JarNumber Jar, Volume? Amount)> parts, NewJar into, StepCompletion finish, LedgerStep step) =>
-        All(parts.Select(p => Pour.Of(bench, new Recorder(step, p.Jar), p.Amount, "jar"))).Then(pours => Begin(bench, pours, into).Then(begun =>
+    private static Result<JarOutcome> Record(Workbench bench, IReadOnlyList<(JarNumber Jar, Volume? Amount)> parts, NewJar into, StepCompletion completion, LedgerStep step)
+    {
+        if (!Results.All(parts.Select(part => Pour.Of(bench, new Recorder(step, part.Jar), part.Amount, "jar"))).TryGet(out var pours, out var faults)
+            || !Begin(bench, pours, into).TryGet(out var begun, out faults))
         {
-            var recorder = Recorder.ForNewJar(step);
-            return finish.Record(recorder, begun, into.Label, [.. pours.SelectMany(p => BatchCautions.OfState(p.Jar.StateAt(bench.Now))).Distinct()], goesOn: true)
-                .Then(outcome => All(pours.Select(p => p.Out(bench, recorder.Jar))).Then<JarOutcome>(left => outcome with
-                {
-                    Cautions = [.. outcome.Cautions, .. finish.OfShelves(step, [.. left.Select(history => history.Jar)], [outcome.History.Jar])],
-                }));
-        }));
+            return faults;
+        }
+
+        var recorder = Recorder.ForNewJar(step);
+        Problem[] ofParts = [.. pours.SelectMany(pour => BatchCautions.OfState(pour.Jar.StateAt(bench.Now))).Distinct()];
+        if (!completion.Record(recorder, begun, into.Label, ofParts, goesOn: true).TryGet(out var outcome, out faults)
+            || !Results.All(pours.Select(pour => pour.Out(bench, recorder.Jar))).TryGet(out var left, out faults))
+        {
+            return faults;
+        }
+
+        return outcome with { Cautions = [.. outcome.Cautions, .. completion.OfShelves(step, [.. left.Select(history => history.Jar)], [outcome.History.Jar])] };
+    }
 
     private static Result<Blended> Begin(Workbench bench, IReadOnlyList<Pour> pours, NewJar into)
     {
@@ -40,14 +48,5 @@ public static class BlendJars
             into.Job,
             into.Note,
             TestResult.OfBlend([.. pours.Select(p => p.Jar.Test)]))));
-    }
-
-    /// <summary>Every value, or every problem.</summary>
-    internal static Result<IReadOnlyList<T>> All<T>(IEnumerable<Result<T>> results)
-        where T : notnull
-    {
-        var all = results.ToArray();
-        Problem[] problems = [.. all.SelectMany(r => r.Problems)];
-        return problems.Length > 0 ? Result<IReadOnlyList<T>>.Failed(problems) : Result<IReadOnlyList<T>>.Of([.. all.Select(r => r.Require())]);
     }
 }

@@ -12,10 +12,10 @@ public static class DecantJar
     {
         return amounts.Count == 0
             ? OperationProblems.NothingToDecant()
-            : StepCompletion.Open(bench).Then(finish => LedgerAccess.Record(bench, step => Record(bench, new Recorder(step, number), amounts, into, finish)));
+            : StepCompletion.Open(bench).Then(completion => LedgerAccess.Record(bench, step => Record(bench, new Recorder(step, number), amounts, into, completion)));
     }
 
-    private static Result<JarOutcome> Record(Workbench bench, Recorder from, IReadOnlyList<Volume?> amounts, NewJar into, StepCompletion finish)
+    private static Result<JarOutcome> Record(Workbench bench, Recorder from, IReadOnlyList<Volume?> amounts, NewJar into, StepCompletion completion)
     {
         var made = new List<JarOutcome>();
         foreach (var amount in amounts)
@@ -25,7 +25,7 @@ public static class DecantJar
                 return OperationProblems.NothingLeftToDecant(from.Jar, made.Count);
             }
 
-            if (!Pour.Of(bench, from, amount, "into").Then(pour => Fill(bench, pour, into, finish)).TryGet(out var outcome, out var problems))
+            if (!Pour.Of(bench, from, amount, "into").Then(pour => Fill(bench, pour, into, completion)).TryGet(out var outcome, out var problems))
             {
                 return Result<JarOutcome>.Failed(problems);
             }
@@ -38,14 +38,14 @@ public static class DecantJar
             return faults;
         }
 
-        var shelves = finish.OfShelves(from.Step, [left.Jar], [.. made.Select(one => one.History.Jar)]);
+        var shelves = completion.OfShelves(from.Step, [left.Jar], [.. made.Select(one => one.History.Jar)]);
         return new JarOutcome(left, Labels.JarWords.Hazards(bench, left.Jar), null, [.. made.SelectMany(one => one.Cautions).Concat(shelves).Distinct()]) { Made = made };
     }
 
-    private static Result<JarOutcome> Fill(Workbench bench, Pour pour, NewJar into, StepCompletion finish) => Begin(bench, pour, into).Then(begun =>
+    private static Result<JarOutcome> Fill(Workbench bench, Pour pour, NewJar into, StepCompletion completion) => Begin(bench, pour, into).Then(begun =>
     {
         var recorder = Recorder.ForNewJar(pour.From.Step);
-        return finish.Record(recorder, begun, into.Label, goesOn: true).Then(outcome => pour.Out(bench, recorder.Jar).Then<JarOutcome>(_ => outcome));
+        return completion.Record(recorder, begun, into.Label, goesOn: true).Then(outcome => pour.Out(bench, recorder.Jar).Then<JarOutcome>(_ => outcome));
     });
 
     private static Result<Decanted> Begin(Workbench bench, Pour pour, NewJar into)

@@ -10,15 +10,34 @@ internal static class JarChange
     /// <param name="happen">What happens to the jar.</param>
     /// <param name="early">What to say of a moment that is too early in a way of its own; null for what is said of every step.</param>
     internal static Result<JarOutcome> Do(Workbench bench, JarNumber number, LabelChoice? label, Func<Jar, Result<JarEvent>> happen, Func<Jar, Problem?>? early = null) =>
-        StepCompletion.Open(bench).Then(finish => LedgerAccess.Record(bench, step =>
+        StepCompletion.Open(bench).Then(completion => LedgerAccess.Record(bench, step =>
         {
             var recorder = new Recorder(step, number);
-            return recorder.History.Then(history => history.UnchangedSince(bench.StepsSeen)).Then(_ => OnShelf(recorder))
-                .Then<Jar>(jar => early?.Invoke(jar) is { } problem ? problem : jar)
-                .Then(_ => recorder.InTime(bench)).Then<Jar>(history => history.Jar)
-                .Then(jar => label is null ? jar : recorder.Redate(bench, later: false).Then<Jar>(h => h.Jar))
-                .Then(jar => happen(jar).Then(happened => finish.Record(recorder, happened, label, Cautions(bench, jar, happened))));
+            if (!Before(bench, recorder, label, early).TryGet(out var jar, out var faults) || !happen(jar).TryGet(out var happened, out faults))
+            {
+                return faults;
+            }
+
+            return completion.Record(recorder, happened, label, Cautions(bench, jar, happened));
         }));
+
+    /// <summary>The jar as the step finds it: as it was last seen, on a shelf, not later than the step, and with its dates of today where it
+    /// gets a label.</summary>
+    private static Result<Jar> Before(Workbench bench, Recorder recorder, LabelChoice? label, Func<Jar, Problem?>? early)
+    {
+        if (!recorder.History.Then(history => history.UnchangedSince(bench.StepsSeen)).TryGet(out _, out var faults) || !OnShelf(recorder).TryGet(out var jar, out faults))
+        {
+            return faults;
+        }
+
+        if (early?.Invoke(jar) is { } tooEarly)
+        {
+            return tooEarly;
+        }
+
+        var history = recorder.InTime(bench);
+        return (label is null ? history : history.Then(_ => recorder.Redate(bench, later: false))).Then<Jar>(found => found.Jar);
+    }
 
     /// <summary>The jar, which must be on a shelf.</summary>
     internal static Result<Jar> OnShelf(Recorder recorder) => recorder.History.Then(history => history.Jar.DemandOnShelf());

@@ -14,11 +14,21 @@ public static class ThinJar
     public static Result<Thinned> Calculate(Workbench bench, ThinRequest request, Jar jar, Bottle? bottle = null)
     {
         var solvent = request.Solvent ?? bench.Catalog.SolventOf(bottle?.Solvent ?? jar.Contents.Solvents[0].Solvent);
-        return Thinning.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
-            .Then(thinning => Measurable.Demand(thinning, jar.Contents.Cut!.Value))
-            .Then(thinning => Fits(thinning, request.Container ?? jar.Container))
-            .Then(thinning => bottle is null ? thinning : SupplyFit.Demand(bottle, solvent.Id).Then(b => SupplyFit.Check(thinning, jar.Contents, b)))
-            .Then<Thinned>(thinning => new Thinned(bench.Now, Added(thinning, solvent, request), request.Container) { Bottle = request.Bottle });
+        var from = jar.Contents.Cut!.Value;
+        var solved = Thinning.Solve(from, request.To, jar.Contents.Liquid)
+            .Then(thinning => Measurable.Demand(thinning, from))
+            .Then(thinning => Fits(thinning, request.Container ?? jar.Container));
+        if (!solved.TryGet(out var thinning, out var faults))
+        {
+            return faults;
+        }
+
+        if (bottle is not null && !SupplyFit.Demand(bottle, solvent.Id).Then(holding => SupplyFit.Check(thinning, jar.Contents, holding)).TryGet(out _, out faults))
+        {
+            return faults;
+        }
+
+        return new Thinned(bench.Now, Added(thinning, solvent, request), request.Container) { Bottle = request.Bottle };
     }
 
     private static Result<Thinning> Fits(Thinning thinning, Container container) =>

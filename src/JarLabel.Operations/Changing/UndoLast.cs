@@ -25,7 +25,7 @@ public static class UndoLast
     /// <summary>The other jars of a pouring, which must not have been worked on since.</summary>
     private static Result<IReadOnlyList<Recorder>> Others(Recorder jar, JarLife life) => Filled(life) is not { } made
         ? Result<IReadOnlyList<Recorder>>.Of([])
-        : Life(new Recorder(jar.Step, made)).Then(filled => BlendJars.All(Sources(filled).Append(made).Select(n => Untouched(new Recorder(jar.Step, n), made))))
+        : Life(new Recorder(jar.Step, made)).Then(filled => Results.All(Sources(filled).Append(made).Select(n => Untouched(new Recorder(jar.Step, n), made))))
             .Then(all => Result<IReadOnlyList<Recorder>>.Of([.. all.Where(r => r.Jar != jar.Jar)]));
 
     /// <summary>The jar that was filled by the last thing that happened; null when it was no pouring.</summary>
@@ -49,7 +49,7 @@ public static class UndoLast
         life.Standing is [Blended or Decanted] or [PouredOut, ..] && Filled(life) == made ? recorder : OperationProblems.WentOn(recorder.Jar, made));
 
     private static Result<IReadOnlyList<JarHistory>> TakeBack(Workbench bench, IReadOnlyList<Recorder> others) =>
-        BlendJars.All(others.Select(other => Life(other).Then(life => life.Undo(bench.Now)).Then(other.Append)));
+        Results.All(others.Select(other => Life(other).Then(life => life.Undo(bench.Now)).Then(other.Append)));
 
     private static Result<JarLife> Life(Recorder recorder) =>
         recorder.History.Then(history => JarLife.Of(recorder.Jar, history.Events.Select(e => e.Event)));

@@ -14,7 +14,7 @@ public static class DrawShelf
     /// <returns>The file, or why not.</returns>
     public static Result<string> Do(Workbench bench, ShelfList list, string? shelf, long standing, bool due, string file, Paper paper)
     {
-        return LedgerAccess.Read(bench, view => BlendJars.All(list.Jars.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number)))))).Then(histories =>
+        return LedgerAccess.Read(bench, view => Results.All(list.Jars.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number)))))).Then(histories =>
         {
             var rows = list.Jars.Zip(histories).Where(j => j.Second.Jar.OnShelf).Select(j => Row(bench, list, j.First, j.Second)).OrderBy(r => r.Days.UseBy).ToArray();
             var liquid = Volume.FromMilliliters(list.Jars.Sum(j => j.Liquid.Milliliters));

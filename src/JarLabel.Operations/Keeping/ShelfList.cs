@@ -39,7 +39,7 @@ public static class ShelfDates
     public static Result<IReadOnlyDictionary<int, KeepingDates>> Of(Workbench bench, LedgerView view, IReadOnlyList<JarEntry> jars)
     {
         return ShopLives.Of(bench, view).Then(lives => lives.SaysMore
-            ? Changing.BlendJars.All(jars.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number)))))
+            ? Results.All(jars.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number)))))
                 .Then(all => Result<IReadOnlyDictionary<int, KeepingDates>>.Of(all
                     .Select(h => LearnedDates.Mark(bench, lives, h))
                     .Where(j => j.Learned is not null)

@@ -25,7 +25,7 @@ public static class ShopLives
     public static Result<IReadOnlyList<(JarHistory History, TestedJar Tested)>> Tested(Workbench bench, LedgerView view, JarNumber? also = null)
     {
         var numbers = view.TestedJars(MostJars).Concat(also is { } one ? [one.Value] : []).Distinct();
-        return BlendJars.All(numbers.Select(n => JarHistory.Of(JarNumber.From(n), view.EventsOf(Subject.Jar(n)))))
+        return Results.All(numbers.Select(n => JarHistory.Of(JarNumber.From(n), view.EventsOf(Subject.Jar(n)))))
             .Then(all => Result<IReadOnlyList<(JarHistory, TestedJar)>>.Of(
                 [.. all.Select(h => (h, Read(bench, h))).Where(t => t.Item2 is { Tests.Count: > 0 }).Select(t => (t.h, t.Item2!))]));
     }

@@ -59,10 +59,10 @@ public sealed class LabelComposer
     public IReadOnlyCollection<string> DesignIds => library.DesignIds;
 
     /// <summary>All stock, by id.</summary>
-    public Result<IReadOnlyList<Sheet>> Sheets() => All(library.SheetIds, library.Sheet);
+    public Result<IReadOnlyList<Sheet>> Sheets() => Results.All(library.SheetIds.Select(id => library.Sheet(id)));
 
     /// <summary>All designs, by id.</summary>
-    public Result<IReadOnlyList<Design>> Designs() => All(library.DesignIds, library.Design);
+    public Result<IReadOnlyList<Design>> Designs() => Results.All(library.DesignIds.Select(id => library.Design(id)));
 
     /// <summary>The page with one label at a place, and what had no room on it.</summary>
     /// <param name="text">What it says.</param>
@@ -112,14 +112,6 @@ public sealed class LabelComposer
             .Where(sheet => sheet.Places > 1 && stock.Design.Suits(sheet.AreaAt(1)) && Composer.Place(text, stock.Design, sheet.AreaAt(1), ruler).Ok)
             .OrderBy(sheet => sheet.Width * sheet.Height).Select(sheet => sheet.Id).Take(MostNamed),
     ];
-
-    private static Result<IReadOnlyList<T>> All<T>(IEnumerable<string> ids, Func<string, Result<T>> read)
-        where T : notnull
-    {
-        var results = ids.Select(read).ToArray();
-        Problem[] problems = [.. results.SelectMany(r => r.Problems)];
-        return problems.Length > 0 ? Result<IReadOnlyList<T>>.Failed(problems) : Result<IReadOnlyList<T>>.Of([.. results.Select(r => r.Require())]);
-    }
 
     private string UsualSheet => bench.Rules == RuleSet.Clp ? "a4-2x4-99.1x67.7" : "letter-2x5-101.6x50.8";
 }

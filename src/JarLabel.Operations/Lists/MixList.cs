@@ -13,24 +13,31 @@ public static class MixList
     /// <param name="progress">Told how many labels of how many are placed.</param>
     public static Result<MixedList> Do(Workbench bench, string list, LabelChoice? choice, string? file, Action<int, int>? progress = null)
     {
-        return ListFile.Read(list, BatchRow.Columns, BatchRow.Needed).Then(rows => Begin(bench, rows)).Then(batches => LabelComposer.Open(bench).Then(press =>
-            press.Choose(choice ?? new LabelChoice()).Then(stock => LedgerAccess.Record(bench, step => ShopLives.Of(bench, step).Then(lives => Record(bench, step, batches, lives, choice?.Copies ?? 1)).Then(mixed => choice is null
-                ? mixed
-                : LabelJars.Affordable(mixed.Pick).Then(pick => new LabelRun(bench, step, press, stock, choice.Start, progress).Write(pick, file)).Then<MixedList>(labels => mixed with { Labels = labels }))))));
+        if (!ListFile.Read(list, BatchRow.Columns, BatchRow.Needed).Then(rows => Begin(bench, rows)).TryGet(out var batches, out var faults)
+            || !LabelComposer.Open(bench).TryGet(out var composer, out faults)
+            || !composer.Choose(choice ?? new LabelChoice()).TryGet(out var stock, out faults))
+        {
+            return faults;
+        }
+
+        return LedgerAccess.Record(bench, step =>
+        {
+            var recorded = ShopLives.Of(bench, step).Then(lives => Record(bench, step, batches, lives, choice?.Copies ?? 1));
+            if (choice is null || !recorded.TryGet(out var mixed, out _))
+            {
+                return recorded;
+            }
+
+            var run = new LabelRun(bench, step, composer, stock, choice.Start, progress);
+            return LabelJars.Affordable(mixed.Pick).Then(pick => run.Write(pick, file)).Then<MixedList>(labels => mixed with { Labels = labels });
+        });
     }
 
-    private static Result<IReadOnlyList<ListedBatch>> Begin(Workbench bench, IReadOnlyList<ListRow> rows)
+    private static Result<IReadOnlyList<ListedBatch>> Begin(Workbench bench, IReadOnlyList<ListRow> rows) => Results.All(rows.Select(row =>
     {
-        var results = rows.Select(row =>
-        {
-            var (request, copies) = (BatchRow.Request(bench, row), BatchRow.Copies(row));
-            return row.Then(() => MixJar.Begin(bench, request, new FromSupplies(null, null))).Then<ListedBatch>(mixed => new ListedBatch(request, mixed, copies));
-        }).ToArray();
-        Problem[] problems = [.. results.SelectMany(result => result.Problems)];
-        return problems.Length > 0
-            ? Result<IReadOnlyList<ListedBatch>>.Failed(problems)
-            : Result<IReadOnlyList<ListedBatch>>.Of([.. results.Select(result => result.Require())]);
-    }
+        var (request, copies) = (BatchRow.Request(bench, row), BatchRow.Copies(row));
+        return row.Then(() => MixJar.Begin(bench, request, new FromSupplies(null, null))).Then<ListedBatch>(mixed => new ListedBatch(request, mixed, copies));
+    }));
 
     private static Result<MixedList> Record(Workbench bench, LedgerStep step, IReadOnlyList<ListedBatch> batches, LearnedLives lives, int copies)
     {

@@ -6,13 +6,31 @@ public static class MixJar
     /// <summary>The new jar, or every reason why not; then nothing was recorded and nothing written.</summary>
     public static Result<JarOutcome> Do(Workbench bench, MixRequest request)
     {
-        return FromSupplies.Of(bench, request.Bag, request.Bottle)
-            .Then(supplies => supplies.Demand(request.Grade.Id, request.Solvent.Id))
-            .Then(supplies => Do(bench, request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made }, supplies));
+        var found = FromSupplies.Of(bench, request.Bag, request.Bottle).Then(stock => stock.Demand(request.Grade.Id, request.Solvent.Id));
+        if (!found.TryGet(out var supplies, out var faults))
+        {
+            return faults;
+        }
+
+        var wanted = request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made };
+        if (!Begin(bench, wanted, supplies).TryGet(out var begun, out faults) || !StepCompletion.Open(bench).TryGet(out var completion, out faults))
+        {
+            return faults;
+        }
+
+        return LedgerAccess.Record(bench, step => Record(bench, step, wanted, begun, completion));
     }
 
-    private static Result<JarOutcome> Do(Workbench bench, MixRequest request, FromSupplies supplies) => Begin(bench, request, supplies).Then(begun => StepCompletion.Open(bench).Then(finish =>
-        LedgerAccess.Record(bench, step => ShopLives.Of(bench, step).Then(lives => finish.Record(Recorder.ForNewJar(step), Dated(bench, request, begun, lives), request.Label)))));
+    private static Result<JarOutcome> Record(Workbench bench, LedgerStep step, MixRequest request, Mixed begun, StepCompletion completion)
+    {
+        if (!ShopLives.Of(bench, step).TryGet(out var lives, out var faults))
+        {
+            return faults;
+        }
+
+        var mixed = Dated(bench, request, begun, lives);
+        return completion.Record(Recorder.ForNewJar(step), mixed, request.Label);
+    }
 
     /// <summary>The batch alone, worked out and held against its container; nothing is recorded.</summary>
     public static Result<Recipe> Calculate(MixRequest request)
@@ -23,23 +41,28 @@ public static class MixJar
     /// <summary>The batch as the event that begins its jar; nothing is recorded.</summary>
     internal static Result<Mixed> Begin(Workbench bench, MixRequest request, FromSupplies supplies)
     {
+        var solved = Calculate(request).Then(recipe => SupplyFit.Check(recipe, supplies.Bag, supplies.Bottle));
+        if (!solved.TryGet(out var recipe, out var faults) || !bench.Settings.Shelf(request.Shelf).TryGet(out var shelf, out faults))
+        {
+            return faults;
+        }
+
         var temperature = request.Bench ?? Warmth.Reference;
-        return Calculate(request)
-            .Then(recipe => SupplyFit.Check(recipe, supplies.Bag, supplies.Bottle))
-            .Then(recipe => bench.Settings.Shelf(request.Shelf).Then<Mixed>(shelf => new Mixed(
-                bench.Now,
-                Contents.Of(recipe, request.Grade.Id, request.Solvent.Id, request.FlakeDate, supplies.Bag?.Cloudy == true),
-                request.Container,
-                Dates(bench, request, new(request.FlakeDate, supplies.Bag?.Cloudy == true), temperature, shelf.Name),
-                shelf.Name,
-                temperature,
-                request.By,
-                request.Job,
-                request.Note)
-            {
-                Bag = request.Bag,
-                Bottle = request.Bottle,
-            }));
+        var flakes = new Flakes(request.FlakeDate, supplies.Bag?.Cloudy == true);
+        return new Mixed(
+            bench.Now,
+            Contents.Of(recipe, request.Grade.Id, request.Solvent.Id, flakes.Date, flakes.Cloudy),
+            request.Container,
+            Dates(bench, request, flakes, temperature, shelf.Name),
+            shelf.Name,
+            temperature,
+            request.By,
+            request.Job,
+            request.Note)
+        {
+            Bag = request.Bag,
+            Bottle = request.Bottle,
+        };
     }
 
     /// <summary>With the dates that the shop's own tests say, of these flakes: a bag's own date stands in the batch that was begun.</summary>

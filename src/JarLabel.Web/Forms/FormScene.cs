@@ -5,11 +5,11 @@ namespace JarLabel.Web.Forms;
 /// <param name="Bench">The shop.</param>
 /// <param name="History">The jar; null for a new one.</param>
 /// <param name="Token">The mark that it is ours.</param>
-/// <param name="FormValues">What was filled in.</param>
+/// <param name="Values">What was filled in.</param>
 /// <param name="Problems">What is to be mended.</param>
 /// <param name="Result">What was worked out.</param>
 internal sealed record FormScene(
-    StepForm Form, Workbench Bench, JarHistory? History, string Token, FormValues FormValues, IReadOnlyList<Problem> Problems, Markup Result)
+    StepForm Form, Workbench Bench, JarHistory? History, string Token, FormValues Values, IReadOnlyList<Problem> Problems, Markup Result)
 {
     /// <summary>Where it is sent.</summary>
     internal string Address => History is null ? $"/{Form.Name}" : $"/J/{History.Jar.Number}/{Form.Name}";

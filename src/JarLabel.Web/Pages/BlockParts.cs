@@ -1,19 +1,23 @@
 namespace JarLabel.Web.Pages;
 
-/// <summary>What an operation has to say, as parts of a page. Its next useful command is left out: a page has links.</summary>
+/// <summary>What an operation has to say, as parts of a page. What comes next is left to the page, which has links of its own.</summary>
 internal static class BlockParts
 {
     /// <param name="screen">What there is to say.</param>
     /// <param name="files">Where files were written, which is of no use on another machine; a page has links to them.</param>
     internal static Markup Of(Screen screen, IReadOnlyList<string> files) => Html.All(screen.Blocks.Select(block => One(block, files)));
 
+    /// <summary>The steps that come next.</summary>
+    internal static IEnumerable<Remedy> Next(Screen screen) => screen.Blocks.OfType<Block.Next>().SelectMany(next => next.Words.Remedies);
+
     private static Markup One(Block block, IReadOnlyList<string> files) => block switch
     {
-        Block.Line { Text.Length: 0 } or Block.Line { Style: LineStyle.Next } => default,
+        Block.Line { Text.Length: 0 } or Block.Next => default,
         Block.Line { Style: LineStyle.Title } line => Html.Of($"<h2>{line.Text}</h2>"),
         Block.Line { Style: LineStyle.Caution } line => Html.Of($"""<p class="told">{line.Text}</p>"""),
         Block.Line line => Html.Of($"<p>{line.Text}</p>"),
-        Block.Pairs pairs => JarParts.Rows([.. pairs.Rows.Where((row, place) => !pairs.Commands.Contains(place) && !files.Contains(row.Value)).Select(row => (row.Name, (string?)row.Value))]),
+        Block.Pairs pairs => JarParts.Rows([.. pairs.Rows.Select(row => (row.Name, (string?)row.Value.In(PageSpelling.Any))).Where(row => !files.Contains(row.Item2!))]),
+        Block.ToDo list => Html.Of($"<ol>{list.Things.Select(thing => Html.Of($"<li>{thing.Words}{(thing.Step is { } step ? StepLinks.Row([step]) : default)}</li>"))}</ol>"),
         Block.Table table => Table(table),
         _ => default,
     };

@@ -35,11 +35,13 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
         : Pages.Html.Of($"<h1>{said}</h1>");
 
     private Markup Links() => Outcome.Jar is not { } done
-        ? Pages.Html.Of($"""{Pages.Html.If(!Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}<a class="go" href="/">All jars</a><a class="go" href="/steps">All steps</a>""")
+        ? Pages.Html.Of($"""{Pages.Html.If(!Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{StepLinks.Of(Next, "/")}<a class="go" href="/">All jars</a><a class="go" href="/steps">All steps</a>""")
         : Pages.Html.Of(
         $"""
-        {Pages.Html.If(done.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{done.Made.Select(Made)}{Jar(done.History.Jar.Number.ToString())}
+        {Pages.Html.If(done.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{done.Made.Select(Made)}{Jar(done.History.Jar.Number.ToString())}{StepLinks.Of(Next, $"/J/{done.History.Jar.Number}")}
         """);
+
+    private IEnumerable<Remedy> Next => BlockParts.Next(Outcome.Answer.Screen);
 
     /// <summary>The way to a file in the shop's folder of labels; none to one elsewhere.</summary>
     private Markup File(string file) => Pages.Html.If(Path.GetDirectoryName(file) == Bench.Folder.Labels, () =>

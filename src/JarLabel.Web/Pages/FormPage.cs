@@ -69,20 +69,20 @@ internal static class FormPage
     private static bool IsChosen(FormField field) => field.Choices is not null;
 
     private static bool Wanted(FormScene scene, FormField field) =>
-        scene.Problems.Any(problem => Is(field, problem)) || (scene.FormValues.Text(field.Name) is { } text && text != (field.First ?? field.Choices?[0].Value));
+        scene.Problems.Any(problem => Is(field, problem)) || (scene.Values.Text(field.Name) is { } text && text != (field.First ?? field.Choices?[0].Value));
 
     private static Markup One(FormScene scene, FormField field)
     {
         Problem[] problems = [.. scene.Problems.Where(problem => Is(field, problem))];
-        var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>"""));
+        var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>{StepLinks.Row(problem.Text.Remedies)}"""));
         return field.Tick
-            ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.FormValues.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
+            ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.Values.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
             : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(scene, field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
     }
 
     private static Markup Control(FormScene scene, FormField field, bool faulty)
     {
-        var value = scene.FormValues.Text(field.Name) ?? field.First;
+        var value = scene.Values.Text(field.Name) ?? field.First;
         var common = Html.Of($"""id="f-{field.Name}" name="{field.Name}" aria-describedby="h-{field.Name}"{Html.Own(faulty ? " aria-invalid=\"true\"" : "")}""");
         return field.Choices is { } choices
             ? Html.Of($"""<select {common}>{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == value ? " selected" : "")}>{choice.Words}</option>"""))}</select>""")

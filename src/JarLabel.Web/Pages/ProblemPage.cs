@@ -25,11 +25,11 @@ internal static class ProblemPage
 
     /// <summary>Cautions, which hinder nothing but should be known.</summary>
     internal static Markup Cautions(IEnumerable<Problem> cautions) =>
-        Html.All(cautions.Select(PageSpelling.Any.Of).Select(c => Html.Of($"""<p class="told">{c.Message} <small>{c.Code}</small></p>""")));
+        Html.All(cautions.Select(PageSpelling.Any.Of).Select(c => Html.Of($"""<p class="told">{c.Message} <small>{c.Code}</small></p>{StepLinks.Row(c.Text.Remedies)}""")));
 
     /// <summary>One problem in a line.</summary>
     internal static Markup Line(Problem problem) =>
-        Html.Of($"""<p>{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}{(problem.Where is { } where ? $", {where}" : "")}</small></p>""");
+        Html.Of($"""<p>{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}{(problem.Where is { } where ? $", {where}" : "")}</small></p>{StepLinks.Row(problem.Text.Remedies)}""");
 
     private static Markup One(Problem problem) => Html.Of($"""<div class="warn" role="alert">{Line(problem)}</div>""");
 }

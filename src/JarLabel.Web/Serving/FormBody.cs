@@ -34,6 +34,11 @@ internal static class FormBody
         }
     }
 
+    /// <summary>What an address fills in.</summary>
+    internal static IReadOnlyDictionary<string, string> Given(IQueryCollection query) => query.Count is > 0 and <= MostFields
+        ? query.ToDictionary(f => f.Key, f => f.Value.ToString(), StringComparer.Ordinal)
+        : Nothing;
+
     private static Dictionary<string, string> Fields(string text)
     {
         using var reader = new FormReader(text) { ValueCountLimit = MostFields, KeyLengthLimit = 64, ValueLengthLimit = Most };

@@ -9,8 +9,11 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
     private readonly IdempotencyCache once = new();
 
     /// <summary>A form to fill in.</summary>
-    internal Reply Blank(Route place, Client who) => Scene(place, who, new FormValues(new Dictionary<string, string>())).TryGet(out var scene, out var problems)
-        ? Reply.Page(FormPage.Of(scene.Form.Step.ShowsAtOnce ? Worked(scene) : scene))
+    /// <param name="place">Which.</param>
+    /// <param name="who">Who asks.</param>
+    /// <param name="given">What is filled in already, by the names of its fields.</param>
+    internal Reply Blank(Route place, Client who, IReadOnlyDictionary<string, string> given) => Scene(place, who, new FormValues(given)).TryGet(out var scene, out var problems)
+        ? Reply.Page(FormPage.Of(Filled(scene, given.Count > 0)))
         : Reply.NotFound(problems);
 
     /// <summary>A form as sent: worked out, or recorded.</summary>
@@ -44,9 +47,14 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
             : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, tokens.Of(who.Device), entry, [], default)));
     }
 
+    /// <summary>A form as it is opened: with what it would come to, as far as that can be said yet.</summary>
+    private static FormScene Filled(FormScene scene, bool given) => scene.Form.Step.ShowsAtOnce ? Worked(scene)
+        : given && (scene.Form.Step.WorksOut || scene.Form.Step.Looks) && Worked(scene) is { Problems.Count: 0 } worked ? worked
+        : scene;
+
     /// <summary>The form with what it would come to; nothing is recorded.</summary>
-    private static FormScene Worked(FormScene scene) => scene.Form.Do(scene.Bench, Number(scene), scene.FormValues).TryGet(out var outcome, out var problems)
-        ? scene with { Result = StepResult.Of(scene.Bench, outcome) }
+    private static FormScene Worked(FormScene scene) => scene.Form.Do(scene.Bench, Number(scene), scene.Values).TryGet(out var outcome, out var problems)
+        ? scene with { Result = scene.Form.Step.Looks ? StepResult.Looked(scene.Bench, outcome) : StepResult.Of(scene.Bench, outcome) }
         : scene with { Problems = problems };
 
     /// <summary>Does it; a fault that comes when something is recorded already carries the word of it.</summary>
@@ -71,15 +79,15 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
         }
 
         return door.Open(scene.History is null ? null : seen)
-            .Then(bench => scene.Form.Printing(bench, Number(scene), scene.FormValues) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
+            .Then(bench => scene.Form.Printing(bench, Number(scene), scene.Values) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
             .TryGet(out var page, out var problems)
                 ? (Reply.SeeOther($"/done/{key}"), page)
                 : (Told(scene, problems), null);
     }
 
     private Result<Outcome> Do(FormScene scene, Client who, Workbench bench) => (who.Paired is { } device
-            ? devices.While(device, () => scene.Form.Do(bench, Number(scene), scene.FormValues))
-            : scene.Form.Do(bench, Number(scene), scene.FormValues))
+            ? devices.While(device, () => scene.Form.Do(bench, Number(scene), scene.Values))
+            : scene.Form.Do(bench, Number(scene), scene.Values))
         .Then<Outcome>(outcome => outcome.And([.. bench.Unmoved, .. bench.Waiting]));
 
     private Result<DonePage> Done(FormScene scene, Client who, Workbench bench) =>
@@ -89,7 +97,7 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
     /// printer is asked, so that nothing is recorded that it would not print.</summary>
     private Result<DonePage> Printed(FormScene scene, Client who, Workbench bench, PrintRequest wanted) =>
         door.Open(bench.StepsSeen, rehearse: true)
-            .Then(rehearsal => scene.Form.Do(rehearsal, Number(scene), scene.FormValues))
+            .Then(rehearsal => scene.Form.Do(rehearsal, Number(scene), scene.Values))
             .Then(_ => papers.Ask(bench, wanted))
             .Then(desk =>
             {

@@ -9,8 +9,8 @@ public class PlanSheetTests
             [.. Enumerable.Range(1, lines).Select(i => (string[])[$"{i}", "spray", "1½ lb cut", "8", "1.06 L (35.8 fl oz)", "1.22 L (41.2 fl oz)", "13.3 µm"])],
             [("flakes", "222 g (7.85 oz); in bags 877 g (1 lb 14.9 oz)"), ("fresh air", "156 m³/h (92 cfm) while that coat dries; closed up, 1037 ppm in 50 m³ (limit 1000 ppm), 3.1 % of the lower explosive limit, and more words than one line holds")],
             [.. Enumerable.Range(1, steps).Select(i => i % 3 > 0
-                ? new PlanStep($"mix 1½ lb cut: pour 1.06 L (35.8 fl oz), add 191 g (6.7 oz) of flakes, makes 1.22 L (41.2 fl oz); ready ≈ 27 Nov 2026, 12:30, swirled every hour or two, step {i}", "jarlabel mix --grade garnet --cut 1.5 --pour \"1059.9 mL\" --solvent ethanol-95")
-                : new PlanStep($"pad 8 coats, step {i}"))],
+                ? ($"mix 1½ lb cut: pour 1.06 L (35.8 fl oz), add 191 g (6.7 oz) of flakes, makes 1.22 L (41.2 fl oz); ready ≈ 27 Nov 2026, 12:30, swirled every hour or two, step {i}", (string?)"jarlabel mix --grade garnet --cut 1.5 --pour \"1059.9 mL\" --solvent ethanol-95")
+                : ($"pad 8 coats, step {i}", null))],
             ["Highly flammable.", "Alcohol rags singly outdoors to dry. Rags with drying oil heat by themselves: flat outdoors, or under water in a closed metal can."],
             "The local fire code comes first."),
         paper,

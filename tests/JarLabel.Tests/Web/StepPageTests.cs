@@ -76,6 +76,44 @@ public sealed class StepPageTests : IDisposable
     }
 
     [Fact]
+    public async Task What_helps_and_what_comes_next_are_buttons_that_open_a_filled_form()
+    {
+        var told = await shop.Fill("/mix", ("cut", "1"), ("pour", "1 L"), ("bag", "7"), ("solvent", "ethanol-95"), ("do", "record"));
+        Assert.Contains("<a class=\"go\" href=\"/bag/add\">New bag of flakes</a>", told.Text, StringComparison.Ordinal);
+        var sent = await shop.Fill("/bag/test", ("bag", "1"), ("pinch", "gel"), ("do", "record"));
+        var done = await shop.Get(sent.Location!);
+        Assert.Contains("<a class=\"go\" href=\"/bag/discard?bag=1&amp;why=a%20pinch%20swelled%20to%20a%20gel\">", done.Text, StringComparison.Ordinal);
+        var form = await shop.Get("/bag/discard?bag=1&why=a%20pinch%20swelled%20to%20a%20gel&other=%3Cb%3E");
+        Assert.Matches("name=\"why\"[^>]* value=\"a pinch swelled to a gel\"", form.Text);
+        Assert.DoesNotContain("<b>", form.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_form_that_is_opened_filled_in_shows_at_once_what_it_comes_to()
+    {
+        var events = shop.Jar(1).Steps;
+        var form = await shop.Get("/J/1/thin?to=1");
+        Assert.Contains("holds then", form.Seen, StringComparison.Ordinal);
+        Assert.Equal(events, shop.Jar(1).Steps);
+        var wrong = await shop.Get("/J/1/thin?to=lots");
+        Assert.DoesNotContain("role=\"alert\"", wrong.Text, StringComparison.Ordinal);
+        Assert.Contains("value=\"lots\"", wrong.Text, StringComparison.Ordinal);
+    }
+
+    [Theory, MemberData(nameof(Verbs))]
+    public async Task Every_way_on_from_its_result_opens(string verb)
+    {
+        var step = StepTable.Find(verb)!;
+        (string, string)[] example = [.. step.Example.GroupBy(one => one.Name).Select(same => (same.Key, string.Join("; ", same.Select(one => one.Value))))];
+        var sent = await shop.Fill(Address(step), [.. example, ("do", step.Looks ? "show" : "record")]);
+        var told = step.Looks ? sent : await shop.Get(sent.Location!);
+        foreach (var way in Regex.Matches(told.Text, "<a class=\"go\" href=\"(/[^\"]*)\"").Select(found => WebUtility.HtmlDecode(found.Groups[1].Value)))
+        {
+            Assert.Equal((200, way), ((await shop.Get(way)).Status, way));
+        }
+    }
+
+    [Fact]
     public async Task What_was_poured_off_is_told_with_the_way_to_each_label()
     {
         var done = await shop.Get((await shop.Fill("/J/1-9/decant", ("into", "100 mL, 50 mL"), ("do", "record"))).Location!);
@@ -96,7 +134,7 @@ public sealed class StepPageTests : IDisposable
     public async Task A_notice_is_written_and_fetched()
     {
         var done = await shop.Get((await shop.Fill("/notice", ("do", "record"))).Location!);
-        var file = System.Text.RegularExpressions.Regex.Match(done.Text, "href=\"(/labels/[^\"]+)\"").Groups[1].Value;
+        var file = Regex.Match(done.Text, "href=\"(/labels/[^\"]+)\"").Groups[1].Value;
         var fetched = await shop.Get(file);
         Assert.Equal((200, "application/pdf"), (fetched.Status, fetched.Headers["Content-Type"]));
         Assert.StartsWith("%PDF-", fetched.Text, StringComparison.Ordinal);
