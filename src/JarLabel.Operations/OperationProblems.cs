@@ -8,6 +8,9 @@ internal static class OperationProblems
     internal static Problem FolderUnreadable(string folder, string why) =>
         new("JL221", $"The shop's files in this folder cannot be read: {why} Give the folder back its read permission, or take it away.", folder);
 
+    internal static Problem NotListedHere(IReadOnlyList<string> names) => new("JL429", Message.Of(
+        $"This shop does not list {string.Join(", ", names.Take(MostNamed).Select(Quoted.Of))}{(names.Count > MostNamed ? $" and {names.Count - MostNamed} more" : "")}, so jars of it answer for the worst it may be. An export holds what happened and not the shop's own cans and grades: copy the folder catalog of the other shop here, or take its {new Remedy("backup")} instead and {new Remedy("restore")} it."), "file");
+
     internal static Problem StoragePassed(StorageLimit limit) =>
         new("JL176", $"{limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "container");
 

@@ -11,10 +11,30 @@ public static class LedgerCare
         LedgerAccess.With(bench.Folder, LedgerMode.Read, ledger => ledger.Export(file, bench.Force, write: !bench.DryRun));
 
     /// <summary>Takes the events of an export: all that are new, or none and every problem with its line.</summary>
-    public static Result<ImportReport> Import(Workbench bench, string file) =>
-        LedgerAccess.ForWriting(bench, ledger => ledger.Import(file, keep: !bench.DryRun));
+    public static Result<(ImportReport Report, IReadOnlyList<Problem> Cautions)> Import(Workbench bench, string file)
+    {
+        if (!LedgerAccess.ForWriting(bench, ledger => ledger.Import(file, keep: !bench.DryRun)).TryGet(out var report, out var faults))
+        {
+            return faults;
+        }
 
-    /// <summary>Writes a whole copy of the ledger while others may go on recording.</summary>
+        return bench.DryRun ? (report, []) : LedgerAccess.Read<(ImportReport, IReadOnlyList<Problem>)>(bench, view => (report, Unlisted(bench, view)));
+    }
+
+    /// <summary>An export holds what happened, not the shop's cans and grades: jars of what this shop does not list answer for the worst.</summary>
+    private static IReadOnlyList<Problem> Unlisted(Workbench bench, LedgerView view)
+    {
+        var names = new SortedSet<string>(StringComparer.Ordinal);
+        foreach (var jar in view.Shelf(new ShelfQuery(Take: int.MaxValue)))
+        {
+            names.UnionWith(((string[])[jar.Grade]).Where(grade => bench.Catalog.Grades.Find(grade) is null));
+            names.UnionWith(((string[])[jar.Solvent]).Where(solvent => bench.Catalog.Solvents.Find(solvent) is null));
+        }
+
+        return names.Count == 0 ? [] : [OperationProblems.NotListedHere([.. names])];
+    }
+
+    /// <summary>Writes the whole shop into one file while others may go on recording.</summary>
     public static Result<BackupReport> Backup(Workbench bench, string file) =>
         LedgerAccess.With(bench.Folder, LedgerMode.Read, ledger => ledger.Backup(file, bench.Force, write: !bench.DryRun));
 
@@ -22,8 +42,9 @@ public static class LedgerCare
     /// <param name="bench">The shop.</param>
     /// <param name="file">The backup; the ledger itself, where only a log that is not its own is to be moved away.</param>
     /// <param name="force">True to put it in the place of a ledger that is in order, too.</param>
-    public static Result<RestoreReport> Restore(Workbench bench, string file, bool force) =>
-        Store.Exchange.Restore.Do(bench.Folder, new RestoreWish(file, bench.Now, force, bench.DryRun), JarReader.Instance);
+    /// <param name="into">The shop folder it comes into; null for the shop that is open.</param>
+    public static Result<RestoreReport> Restore(Workbench bench, string file, bool force, string? into = null) =>
+        (into is null ? bench.Folder : ShopFolder.At(into)).Then(folder => Store.Exchange.Restore.Do(folder, new RestoreWish(file, bench.Now, force, bench.DryRun), JarReader.Instance));
 
     /// <summary>Checks the whole shop; damage is a failure with all of it named.</summary>
     public static Result<VerifyReport> Verify(Workbench bench)

@@ -13,11 +13,13 @@ internal static class CareSteps
 
     private static Input<string> BackupFile => field ??= File("ledger-backup.db", "What \"jarlabel backup\" wrote.");
 
+    private static Input<string?> IntoFolder => field ??= Input.Word("dir", "Into the folder", "alder-lane").Help("folder", "The shop folder that it comes into; else the shop that is open.").Change(one => one with { IsArgument = true, IsOptional = true });
+
     private static Input<bool> OverSound => field ??= Shared.Force.Help("Also in the place of a ledger that is in order; it is kept under another name.");
 
     private static Input<string> Folder => field ??= Shared.File("dir", "Folder", "demo-shop").Help("folder", "A folder that is new or empty.").Argument();
 
-    internal static Step Backup => field ??= Step.OfShop("backup", "Back up", "Write a whole copy of the ledger, also while others record; it is read back and checked.", [CopyFile, Shared.Force],
+    internal static Step Backup => field ??= Step.OfShop("backup", "Back up", "Write the whole shop into one file, also while others record; it is read back and checked.", [CopyFile, Shared.Force],
         given => LedgerCare.Backup(given.Bench, given.Get(CopyFile)).Then<Outcome>(report => new Outcome(CareAnswer.Of(given.Bench, report)))) with
     { Looks = true, IsTypedOnly = true };
 
@@ -26,11 +28,11 @@ internal static class CareSteps
     { Looks = true, IsTypedOnly = true };
 
     internal static Step Import => field ??= Step.OfShop("import", "Import", "Take the events of an export: all that are new, or none and every problem.", [ImportFile],
-        given => LedgerCare.Import(given.Bench, given.Get(ImportFile)).Then<Outcome>(report => new Outcome(CareAnswer.Of(given.Bench, report)))) with
+        given => LedgerCare.Import(given.Bench, given.Get(ImportFile)).Then<Outcome>(done => new Outcome(CareAnswer.Of(given.Bench, done.Report, done.Cautions)))) with
     { IsTypedOnly = true };
 
-    internal static Step Restore => field ??= Step.OfShop("restore", "Restore", "Put a backup in the ledger's place: it is checked first, and what stood there is kept under another name.", [BackupFile, OverSound],
-        given => LedgerCare.Restore(given.Bench, given.Get(BackupFile), given.Get(OverSound)).Then<Outcome>(report => new Outcome(CareAnswer.Of(given.Bench, report)))) with
+    internal static Step Restore => field ??= Step.OfShop("restore", "Restore", "Bring a backup back: it is checked first, and the ledger that stood there is kept under another name.", [BackupFile, IntoFolder, OverSound],
+        given => LedgerCare.Restore(given.Bench, given.Get(BackupFile), given.Get(OverSound), given.Get(IntoFolder)).Then<Outcome>(report => new Outcome(CareAnswer.Of(given.Bench, report)))) with
     { IsTypedOnly = true };
 
     internal static Step Verify => field ??= Step.OfShop("verify", "Check the shop", "Check the whole shop: every event's seal, every jar, every written file. Changes nothing.", [],

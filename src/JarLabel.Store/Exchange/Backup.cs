@@ -1,7 +1,7 @@
 namespace JarLabel.Store.Exchange;
 
-/// <summary>A whole copy of the ledger in one file, taken while others work on it: the ledger as of one moment. Put in the place of
-/// <c>ledger.db</c> it is a ledger again.</summary>
+/// <summary>The whole shop in one file, taken while others work on it: the ledger as of one moment, and the shop's own files. Put in the
+/// place of <c>ledger.db</c> it is a ledger again.</summary>
 internal sealed class Backup(Database database, EventTable events, ShopFolder folder)
 {
     private readonly string ledger = folder.Ledger;
@@ -42,6 +42,11 @@ internal sealed class Backup(Database database, EventTable events, ShopFolder fo
         try
         {
             database.Execute("VACUUM INTO $1", part.Path);
+            using (var copy = Database.Open(part.Path, SqliteOpenMode.ReadWrite))
+            {
+                CarriedFiles.Put(copy, folder);
+            }
+
             part.Stream.FlushToDisk();
             return Seen(part.Path).Then<BackupReport>(seen => place.Receive(part.Path) is { } problem ? problem : Kept(seen with { File = place.Path }));
         }
@@ -70,9 +75,9 @@ internal sealed class Backup(Database database, EventTable events, ShopFolder fo
         {
             using var written = Database.Open(copy, SqliteOpenMode.ReadOnly);
             var held = new EventTable(written, copy);
-            return written.Number("PRAGMA application_id") == Migrations.ApplicationId
-                ? new BackupReport(copy, held.LedgerId, held.All().LongCount())
-                : StoreProblems.NotOurs(copy);
+            return written.Number("PRAGMA application_id") != Migrations.ApplicationId || !CarriedFiles.AreSound(written)
+                ? StoreProblems.NotOurs(copy)
+                : new BackupReport(copy, held.LedgerId, held.All().LongCount()) { Files = CarriedFiles.In(written) };
         }
         catch (Exception fault) when (StoreFaults.Told(fault, copy) is { } problem)
         {
@@ -85,4 +90,8 @@ internal sealed class Backup(Database database, EventTable events, ShopFolder fo
 /// <param name="File">Where it is.</param>
 /// <param name="LedgerId">Whose it is.</param>
 /// <param name="Events">How many events it holds.</param>
-public sealed record BackupReport(string File, string LedgerId, long Events);
+public sealed record BackupReport(string File, string LedgerId, long Events)
+{
+    /// <summary>The shop's own files in it, by their paths in the shop folder; empty for one that is not written yet.</summary>
+    public IReadOnlyList<string> Files { get; init; } = [];
+}

@@ -85,7 +85,7 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
     private Result<RestoreReport> Put(string source, FileStream? turn)
     {
         using var backup = Open(source);
-        if (!WholeLedger.IsWhole(backup, source))
+        if (!WholeLedger.IsWhole(backup, source) || !CarriedFiles.AreSound(backup))
         {
             return RestoreProblems.NotWhole(source);
         }
@@ -131,6 +131,7 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
                 numbers.Raise(standing.Numbers);
             }
 
+            var (brought, stayed) = CarriedFiles.Bring(backup, folder, write: turn is not null);
             MoveAside(turn, standing.HasLog ? ["", LogEnd, SharedEnd] : ["", SharedEnd]);
             if (turn is not null && part is not null)
             {
@@ -139,7 +140,7 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
                 Count(turn);
             }
 
-            return Report(source, events);
+            return Report(source, events) with { Brought = brought, Stayed = stayed };
         }
     }
 
@@ -263,7 +264,14 @@ internal static class RestoreProblems
 /// <param name="Events">How many events it holds.</param>
 /// <param name="Aside">What stood there before, under the names it is kept by.</param>
 /// <param name="Cautions">Numbers that were given out and that the backup does not know of.</param>
-public sealed record RestoreReport(string File, string Ledger, string LedgerId, long Events, IReadOnlyList<string> Aside, IReadOnlyList<Problem> Cautions);
+public sealed record RestoreReport(string File, string Ledger, string LedgerId, long Events, IReadOnlyList<string> Aside, IReadOnlyList<Problem> Cautions)
+{
+    /// <summary>The shop's own files that came back with it, by their paths in the shop folder.</summary>
+    public IReadOnlyList<string> Brought { get; init; } = [];
+
+    /// <summary>Those that stand here otherwise than in the backup, and stayed as they are.</summary>
+    public IReadOnlyList<string> Stayed { get; init; } = [];
+}
 
 /// <summary>Which backup is to come into the ledger's place.</summary>
 /// <param name="File">The backup.</param>

@@ -9,6 +9,7 @@ internal static class RestoredCopy
         backup.Execute("VACUUM INTO $1", part.Path);
         using (var copy = LedgerOpener.OpenCopy(part.Path, source))
         {
+            CarriedFiles.Drop(copy);
             if (Faults(copy, source, reader, folder) is { Count: > 0 } faults)
             {
                 return faults;
