@@ -18,7 +18,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(bench, jar)
-            .Rows([.. StepRows.Of(outcome.Step!, bench.Catalog, bench.Metric).Select(row => bench.DryRun && row.Name == "done" ? ("would be done", row.Value) : row), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]);
+            .Rows([.. (outcome.Step is { } step ? StepRows.Of(step, bench.Catalog, bench.Metric) : [("done", "nothing: it stands there already")]).Select(row => bench.DryRun && row.Name == "done" ? ("would be done", row.Value) : row), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]);
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }
 

@@ -18,7 +18,7 @@ public static class BlendJars
         All(parts.Select(p => Pour.Of(bench, new Recorder(step, p.Jar), p.Amount, "jar"))).Then(pours => Begin(bench, pours, into).Then(begun =>
         {
             var recorder = Recorder.ForNewJar(step);
-            return finish.Record(recorder, begun, into.Label, [.. pours.SelectMany(p => BatchCautions.OfState(p.Jar.StateAt(bench.Now))).Distinct()], goesOn: true)
+            return finish.Record(recorder, begun, into.Label, [.. pours.SelectMany(p => p.Cautions(bench)).Distinct()], goesOn: true)
                 .Then(outcome => All(pours.Select(p => p.Out(bench, recorder.Jar))).Then<JarOutcome>(left => outcome with
                 {
                     Cautions = [.. outcome.Cautions, .. finish.OfShelves(step, [.. left.Select(history => history.Jar)], [outcome.History.Jar])],
@@ -28,18 +28,18 @@ public static class BlendJars
     private static Result<Blended> Begin(Workbench bench, IReadOnlyList<Pour> pours, NewJar into)
     {
         var contents = pours.Select(p => p.Taken).Aggregate((one, other) => one.With(other));
-        return bench.Settings.Shelf(into.Shelf ?? pours[0].Jar.Shelf).Then(shelf => Pour.Fits(into.Container, contents).Then<Blended>(container => new Blended(
+        return bench.Settings.Shelf(into.Shelf ?? pours[0].Jar.Shelf).Then(shelf => Pour.Fits(into.Container, contents).Then(container => All(pours.Select(p => p.DatesOn(bench, shelf))).Then<Blended>(dates => new Blended(
             bench.Now,
             contents,
             container,
-            pours.Select(p => p.DatesOn(bench, shelf)).Aggregate((one, other) => one.Shortest(other)),
+            dates.Aggregate((one, other) => one.Shortest(other)),
             shelf.Name,
             pours.Min(p => p.Jar.MixedAt),
             [.. pours.Select(p => p.Jar.Number)],
             into.By,
             into.Job,
             into.Note,
-            TestResult.OfBlend([.. pours.Select(p => p.Jar.Test)]))));
+            TestResult.OfBlend([.. pours.Select(p => p.Jar.Test)])))));
     }
 
     /// <summary>Every value, or every problem.</summary>

@@ -10,19 +10,29 @@ internal static class JarChange
     /// <param name="happen">What happens to the jar.</param>
     /// <param name="early">What to say of a moment that is too early in a way of its own; null for what is said of every step.</param>
     internal static Result<JarOutcome> Do(Workbench bench, JarNumber number, LabelChoice? label, Func<Jar, Result<JarEvent>> happen, Func<Jar, Problem?>? early = null) =>
+        Do(bench, number, label, (history, _) => happen(history.Jar), early);
+
+    /// <summary>The same where what happens follows from the jar's whole history and from the ledger.</summary>
+    internal static Result<JarOutcome> Do(Workbench bench, JarNumber number, LabelChoice? label, Func<JarHistory, LedgerStep, Result<JarEvent>> happen, Func<Jar, Problem?>? early = null) =>
+        On(bench, number, early, (recorder, finish, _) => Dated(bench, recorder, label)
+            .Then(history => happen(history, recorder.Step).Then(happened => finish.Record(recorder, happened, label, Cautions(bench, recorder.Step, history, happened)))));
+
+    /// <summary>Whatever is done to one jar on the shelf at a moment that is not too early.</summary>
+    internal static Result<JarOutcome> On(Workbench bench, JarNumber number, Func<Jar, Problem?>? early, Func<Recorder, StepCompletion, Jar, Result<JarOutcome>> work) =>
         StepCompletion.Open(bench).Then(finish => LedgerAccess.Record(bench, step =>
         {
             var recorder = new Recorder(step, number);
             return recorder.History.Then(history => history.UnchangedSince(bench.StepsSeen)).Then(_ => OnShelf(recorder))
                 .Then<Jar>(jar => early?.Invoke(jar) is { } problem ? problem : jar)
-                .Then(_ => recorder.InTime(bench)).Then<Jar>(history => history.Jar)
-                .Then(jar => label is null ? jar : recorder.Redate(bench, later: false).Then<Jar>(h => h.Jar))
-                .Then(jar => happen(jar).Then(happened => finish.Record(recorder, happened, label, Cautions(bench, jar, happened))));
+                .Then(_ => recorder.InTime(bench)).Then(history => work(recorder, finish, history.Jar));
         }));
+
+    /// <summary>The jar with the sooner dates that the shop's tests say, where it gets a label.</summary>
+    internal static Result<JarHistory> Dated(Workbench bench, Recorder recorder, LabelChoice? label) => label is null ? recorder.History : recorder.Redate(bench, later: false);
 
     /// <summary>The jar, which must be on a shelf.</summary>
     internal static Result<Jar> OnShelf(Recorder recorder) => recorder.History.Then(history => history.Jar.DemandOnShelf());
 
-    private static IReadOnlyList<Problem> Cautions(Workbench bench, Jar before, JarEvent happened) =>
-        happened is Used or Thinned or Thickened ? BatchCautions.OfState(before.StateAt(bench.Now)) : [];
+    private static IReadOnlyList<Problem> Cautions(Workbench bench, LedgerView view, JarHistory before, JarEvent happened) =>
+        happened is Used or Thinned or Thickened ? [.. BatchCautions.OfState(before.Jar.StateAt(bench.Now)), .. FlakesInDoubt.Of(bench, view, before)] : [];
 }
