@@ -128,7 +128,7 @@ internal static class OperationProblems
         new("JL427", Message.Of($"Shelf {Quoted.Of(shelf)} is the only one, and jars must stand somewhere. First make another, such as {new Remedy("shop set", new InputName("setting", "shelf"), new InputName("value", "cellar=16C"))}."), "value");
 
     internal static Problem WarmthForgotten(string shelf) =>
-        new("JL428", $"How warm shelf {Quoted.Of(shelf)} was is forgotten with it: drying tests of jars that once stood there are from now on reckoned as if it had been 20 °C.", "value");
+        new("JL428", $"How warm shelf {Quoted.Of(shelf)} was is forgotten with it: drying tests of jars that once stood there are from now on reckoned as if it had been 20 °C, and no use-by of theirs becomes later.", "value");
 
     internal static Problem FitsOnStock(Problem problem, IReadOnlyList<string> sheets) =>
         problem with { Text = Message.Of($"{problem.Text} All of it has room on {string.Join(", ", sheets)} ({new InputName("sheet")}).") };

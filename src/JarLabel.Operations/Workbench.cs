@@ -33,6 +33,9 @@ public sealed class Workbench
     /// <summary>The moment that counts as now.</summary>
     public DateTime Now { get; private set; }
 
+    /// <summary>The same moment as the zone of this machine's clock has it.</summary>
+    internal DateTimeOffset OnClock => new(DateTime.SpecifyKind(Now, DateTimeKind.Local));
+
     /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
     public bool Dated { get; }
 

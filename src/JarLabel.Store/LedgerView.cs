@@ -43,6 +43,9 @@ public class LedgerView
     /// <summary>Jars on the shelves, soonest use-by first.</summary>
     public IReadOnlyList<JarEntry> Shelf(ShelfQuery query) => jars.Page(query);
 
+    /// <summary>Of these jars those whose newest label speaks of an older revision.</summary>
+    public IReadOnlySet<int> OldLabels(IEnumerable<int> numbers) => jars.OldLabels(numbers);
+
     /// <summary>The jars that were tested, the latest test first.</summary>
     /// <param name="most">How many at most.</param>
     public IReadOnlyList<int> TestedJars(int most) => jars.Tested(most);

@@ -54,7 +54,7 @@ public sealed record Labelled(DateTime At, int Revision, string File, string Des
 /// <summary>The jar went to another shelf.</summary>
 /// <param name="At">The moment.</param>
 /// <param name="Shelf">Where it stands now.</param>
-/// <param name="Dates">The dates from then on, where a warmer shelf shortens them; null when they stay.</param>
+/// <param name="Dates">The dates from then on, where a warmer or cooler shelf changes them; null when they stay.</param>
 public sealed record Moved(DateTime At, string Shelf, KeepingDates? Dates = null) : JarEvent(At)
 {
     /// <summary>True where the dates on the label are no longer true.</summary>
@@ -73,12 +73,15 @@ public sealed record Noted(DateTime At, string Text) : JarEvent(At);
 /// <param name="To">The jar it went into.</param>
 public sealed record PouredOut(DateTime At, Contents Taken, JarNumber To) : JarEvent(At);
 
-/// <summary>The jar got other dates, because the shop's drying tests say something else of its class than when it was dated. Labels that
-/// tell the old ones are out of date.</summary>
+/// <summary>The jar got other dates, because the shop's drying tests say something else of its class than when it was dated, or because its shelf became
+/// warmer or cooler. Labels that tell the old ones are out of date.</summary>
 /// <param name="At">The moment.</param>
 /// <param name="Dates">The dates from then on.</param>
 public sealed record Redated(DateTime At, KeepingDates Dates) : JarEvent(At)
 {
+    /// <summary>The shelf that became warmer or cooler, where that is why; null where drying tests are.</summary>
+    public string? Shelf { get; init; }
+
     /// <inheritdoc/>
     [JsonIgnore]
     public override bool ChangesContents => true;

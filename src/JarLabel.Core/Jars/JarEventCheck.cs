@@ -87,6 +87,7 @@ public static class JarEventCheck
                 break;
             case Redated redated:
                 Check(bounds, redated.Dates);
+                bounds.Text("shelf", redated.Shelf, EventBounds.LongestName);
                 break;
             case Noted noted:
                 bounds.Text("text", noted.Text, LongestNote);

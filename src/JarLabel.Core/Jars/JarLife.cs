@@ -14,8 +14,8 @@ public sealed class JarLife
     /// <summary>The jar as it is now.</summary>
     public Jar Jar { get; private set; }
 
-    /// <summary>The events that were not taken back, the last first. Labels are not among them: they are paper.</summary>
-    public IReadOnlyList<JarEvent> Standing => [.. standing.Select(s => s.Event)];
+    /// <summary>The events that were not taken back, the last first. Labels and other dates are not among them: nobody did them, they follow.</summary>
+    public IReadOnlyList<JarEvent> Standing => [.. standing.Select(s => s.Event).Where(e => e is not Redated)];
 
     /// <summary>Folds the events, in order; a problem where they cannot be one jar's life.</summary>
     public static Result<JarLife> Of(JarNumber number, IEnumerable<JarEvent> events)
@@ -32,8 +32,8 @@ public sealed class JarLife
     }
 
     /// <summary>The event that takes the last standing one back.</summary>
-    public Result<Undone> Undo(DateTime at) => standing.TryPeek(out var last)
-        ? new Undone(at, last.Event.Name, last.Event.ChangesContents)
+    public Result<Undone> Undo(DateTime at) => Standing is [var last, ..]
+        ? new Undone(at, last.Name, last.ChangesContents)
         : JarProblems.NothingToUndo(Jar.Number);
 
     private Result<JarLife> Take(JarEvent happened) => happened is Undone undone
@@ -51,9 +51,15 @@ public sealed class JarLife
         return this;
     }
 
-    /// <summary>A jar whose beginning is taken back keeps its number, which may be on glass, holds nothing and stands on no shelf.</summary>
+    /// <summary>A jar whose beginning is taken back keeps its number, which may be on glass, holds nothing and stands on no shelf. Other dates that it got
+    /// since the step go with it; a ledger of before may have taken them back alone.</summary>
     private Result<JarLife> TakeBack(Undone undone)
     {
+        while (undone.What != nameof(Redated) && standing.TryPeek(out var top) && top.Event is Redated)
+        {
+            standing.Pop();
+        }
+
         if (!standing.TryPop(out var last) || last.Event.Name != undone.What)
         {
             return JarProblems.OtherUndone(Jar.Number, undone, last.Event?.Name);

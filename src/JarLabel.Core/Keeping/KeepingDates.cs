@@ -34,21 +34,6 @@ public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly Us
             Basis = UseBy <= other.UseBy ? Basis : other.Basis,
         };
     }
-
-    /// <summary>The dates after a move to a warmer shelf, where what is left of the time passes faster. Null when nothing changes: a cooler
-    /// shelf makes no promise longer.</summary>
-    /// <param name="day">The day of the move.</param>
-    /// <param name="from">The shelf's temperature before.</param>
-    /// <param name="to">The shelf's temperature now.</param>
-    /// <param name="settings">How warmth acts.</param>
-    public KeepingDates? AfterMove(DateOnly day, Temperature from, Temperature to, KeepingSettings settings)
-    {
-        var pace = Warmth.Stretch(to, settings.WarmingQ10) / Warmth.Stretch(from, settings.WarmingQ10);
-        return pace < 1 && UseBy > day ? this with { TestFrom = Sooner(TestFrom, day, pace), UseBy = Sooner(UseBy, day, pace) } : null;
-    }
-
-    private static DateOnly Sooner(DateOnly date, DateOnly day, double pace) =>
-        date > day ? day.AddDays((int)Math.Floor((date.DayNumber - day.DayNumber) * pace)) : date;
 }
 
 /// <summary>On what an estimated use-by stands beside published claims.</summary>

@@ -27,14 +27,13 @@ public static class KeepingEstimate
         double? learned = null,
         bool cloudy = false)
     {
-        var day = DateOnly.FromDateTime(mixed);
-        var kept = Math.Min(LongestMonths, learned ?? ((double)kind.MonthsAt20C * Warmth.Keeping(shelf, settings)));
-        var months = kept * FlakeAge.LifeLeft(flakeDate, day, kind, cloudy);
-        return new KeepingDates(
-            Ready(mixed, form, bench, settings),
-            TestFrom: Months.After(day, months / 2),
-            UseBy: Months.After(day, months));
+        var left = FlakeAge.LifeLeft(flakeDate, DateOnly.FromDateTime(mixed), kind, cloudy);
+        var life = new LifeSpent(mixed, [(mixed, shelf)], warmth => learned ?? OfClaims(kind, warmth, settings), left);
+        return new KeepingDates(Ready(mixed, form, bench, settings), life.TestFrom, life.UseBy);
     }
+
+    /// <summary>The months in some warmth that published claims say.</summary>
+    public static double OfClaims(KeepingClass kind, Temperature warmth, KeepingSettings settings) => (double)kind.MonthsAt20C * Warmth.Keeping(warmth, settings);
 
     /// <summary>When the shellac should be dissolved, to the next quarter of an hour.</summary>
     public static DateTime Ready(DateTime mixed, LacForm form, Temperature bench, KeepingSettings settings)

@@ -8,9 +8,12 @@ public sealed record WarmthHistory(Temperature Now, IReadOnlyList<EarlierWarmth>
     /// <summary>How warm it was on a day.</summary>
     public Temperature On(DateOnly day) => Earlier.Where(e => day < e.Until).Select(e => (Temperature?)e.Temperature).FirstOrDefault() ?? Now;
 
-    /// <summary>When it became warmer or cooler after a day, up to another, and how warm it was from then on.</summary>
-    public IEnumerable<(DateOnly Day, Temperature Warmth)> Changes(DateOnly after, DateOnly upTo) =>
-        Earlier.Where(e => e.Until > after && e.Until <= upTo).Select(e => (e.Until, On(e.Until)));
+    /// <summary>How warm it was from a moment on, and from each moment on at which that changed.</summary>
+    public IEnumerable<(DateTime From, Temperature Warmth)> Since(DateTime from) =>
+    [
+        (from, On(DateOnly.FromDateTime(from))),
+        .. Earlier.Select(e => (From: e.Until.ToDateTime(TimeOnly.MinValue), Warmth: On(e.Until))).Where(e => e.From > from),
+    ];
 
     /// <summary>How many days at 20 °C a stay there was worth.</summary>
     /// <param name="from">Its beginning.</param>

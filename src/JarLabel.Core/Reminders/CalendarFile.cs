@@ -1,6 +1,6 @@
 namespace JarLabel.Core.Reminders;
 
-/// <summary>Writes reminders as an iCalendar file (RFC 5545). Times are the bench's own, without a zone: a clock on the wall.</summary>
+/// <summary>Writes reminders as an iCalendar file (RFC 5545). Times are the bench's own, without a zone: a clock on the wall. Only the moment of writing is told in UTC, as the standard wants it.</summary>
 public static class CalendarFile
 {
     private const int LongestLine = 75;
@@ -8,25 +8,25 @@ public static class CalendarFile
 
     /// <summary>The file's bytes.</summary>
     /// <param name="reminders">The entries.</param>
-    /// <param name="now">When it was written.</param>
-    public static byte[] Write(IEnumerable<Reminder> reminders, DateTime now)
+    /// <param name="written">When it was written.</param>
+    public static byte[] Write(IEnumerable<Reminder> reminders, DateTimeOffset written)
     {
         var text = new StringBuilder();
         Lines(text, "BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//JarLabel//JarLabel//EN", "CALSCALE:GREGORIAN");
         foreach (var reminder in reminders)
         {
-            Lines(text, [.. Entry(reminder, now)]);
+            Lines(text, [.. Entry(reminder, written.UtcDateTime)]);
         }
 
         Lines(text, "END:VCALENDAR");
         return Encoding.UTF8.GetBytes(text.ToString());
     }
 
-    private static IEnumerable<string> Entry(Reminder of, DateTime now)
+    private static IEnumerable<string> Entry(Reminder of, DateTime stamp)
     {
         yield return "BEGIN:VEVENT";
         yield return $"UID:{Escaped(of.Id)}";
-        yield return $"DTSTAMP:{Text(now, Moment)}Z";
+        yield return $"DTSTAMP:{Text(stamp, Moment)}Z";
         yield return string.Create(CultureInfo.InvariantCulture, $"SEQUENCE:{of.Revision}");
         yield return of.WholeDay ? $"DTSTART;VALUE=DATE:{Text(of.At, Day)}" : $"DTSTART:{Text(of.At, Moment)}";
         if (!of.WholeDay)

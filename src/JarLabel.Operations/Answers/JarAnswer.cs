@@ -17,10 +17,14 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = MovedRow(
-            Begin(bench, jar).Rows([.. StepRows.Of(outcome.Step!, bench.Catalog, bench.Metric).Select(row => bench.DryRun && row.Name == "done" ? ("would be done", row.Value) : row), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
+            Begin(bench, jar).Rows([.. Done(bench, outcome.Step), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
             outcome);
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }
+
+    private static IEnumerable<(string Name, string? Value)> Done(Workbench bench, JarEvent? step) => step is null
+        ? [(bench.DryRun ? "would be done" : "done", "nothing: it stands there already")]
+        : StepRows.Of(step, bench.Catalog, bench.Metric).Select(row => bench.DryRun && row.Name == "done" ? ("would be done", row.Value) : row);
 
     /// <summary>After decanting: what went where.</summary>
     internal static Answer Decanted(Workbench bench, JarOutcome outcome)

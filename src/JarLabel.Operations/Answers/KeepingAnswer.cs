@@ -3,14 +3,21 @@ namespace JarLabel.Operations.Answers;
 /// <summary>What <c>keeping</c> says.</summary>
 internal static class KeepingAnswer
 {
-    internal static Answer Of(Workbench bench, LearnedLives lives, IReadOnlyList<LifeClass> kinds, string? drawing)
+    internal static Answer Of(Workbench bench, LearnedLives lives, IReadOnlyList<LifeClass> kinds, IReadOnlyList<JarNumber> alone, string? drawing)
     {
         Kind[] estimates = [.. kinds.Select(kind => new Kind(lives.Of(kind), [.. Shelves(bench).Select(s => (s, lives.Of(kind, s.Temperature)))]))];
         return Answer.Of(
-            Show(bench, estimates, lives.Pace, drawing),
-            new KeepingAnswerJson(bench.Settings.Learning.StillGood, [.. estimates.Select(Json)], []) { Aging = AgingJson.Of(lives.Pace), Drawing = drawing },
+            Show(bench, estimates, lives.Pace, alone, drawing),
+            new KeepingAnswerJson(bench.Settings.Learning.StillGood, [.. estimates.Select(Json)], []) { Aging = AgingJson.Of(lives.Pace), NotCounted = [.. alone.Select(jar => jar.Value)], Drawing = drawing },
             c => c.KeepingAnswerJson);
     }
+
+    /// <summary>Whose tests teach nothing, and why.</summary>
+    private static string? Alone(IReadOnlyList<JarNumber> jars) => jars.Count == 0
+        ? null
+        : $"tests of {(jars.Count == 1 ? "jar" : "jars")} {string.Join(", ", jars.Take(MostNamed))}{(jars.Count > MostNamed ? " and more" : "")}: of several batches or alcohols, or after fresh flakes, a test holds for that jar alone";
+
+    private const int MostNamed = 12;
 
     /// <summary>The shop's shelves that are not at 20 °C.</summary>
     private static IEnumerable<Shelf> Shelves(Workbench bench) => bench.Settings.Shelves.Where(s => Math.Abs(s.Temperature.DegreesCelsius - Warmth.Reference.DegreesCelsius) > 1e-6);
@@ -20,16 +27,16 @@ internal static class KeepingAnswer
         Shelves = [.. kind.Shelves.Select(s => ShelfLifeJson.Of(s.Shelf.Name, s.Shelf.Temperature.DegreesCelsius, s.Estimate))],
     };
 
-    private static Screen Show(Workbench bench, IReadOnlyList<Kind> kinds, AgingEstimate pace, string? drawing)
+    private static Screen Show(Workbench bench, IReadOnlyList<Kind> kinds, AgingEstimate pace, IReadOnlyList<JarNumber> alone, string? drawing)
     {
         var share = bench.Settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture);
         var screen = new Screen().Title($"Months at 20 °C after which {share} of jars should still dry hard: estimates");
         if (kinds.Count == 0)
         {
-            return screen.Gap().Text("No jar was tested yet: every use-by stands on published claims.").Next("test", ("jar", "1"), ("verdict", "pass"));
+            return screen.Gap().Text($"{(alone.Count == 0 ? "No jar was tested yet" : "No test tells of one kind yet")}: every use-by stands on published claims.").Rows(("not counted", Alone(alone))).Next("test", ("jar", "1"), ("verdict", "pass"));
         }
 
-        screen = OnShelves(Table(screen, kinds), kinds).Gap().Rows(("10 °C warmer", Pace(pace)), ("drawing", drawing));
+        screen = OnShelves(Table(screen, kinds), kinds).Gap().Rows(("10 °C warmer", Pace(pace)), ("not counted", Alone(alone)), ("drawing", drawing));
         return screen.Next("shelf", ("due", "yes"));
     }
 
@@ -82,6 +89,9 @@ internal sealed record AgingJson(double TimesPerTenKelvin, double Low, double Hi
 /// <summary>What <c>keeping</c> says to a program.</summary>
 internal sealed record KeepingAnswerJson(double StillGood, IReadOnlyList<LifeEstimateJson> Kinds, IReadOnlyList<Problem> Warnings)
 {
+    /// <summary>Jars with a test that counts for no kind: they hold several batches, or got fresh flakes.</summary>
+    public IReadOnlyList<int> NotCounted { get; init; } = [];
+
     /// <summary>How ageing follows warmth.</summary>
     public AgingJson? Aging { get; init; }
 

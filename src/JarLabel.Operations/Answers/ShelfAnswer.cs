@@ -6,7 +6,7 @@ internal static class ShelfAnswer
     internal static Answer Of(Workbench bench, ShelvesSeen seen) => Answer.Of(
         Show(bench, seen),
         tell => new ShelfAnswerJson(
-            [.. seen.List.Jars.Select(j => ShelfJarJson.Of(j, seen.List.Learned(j), bench.Now))],
+            [.. seen.List.Jars.Select(j => ShelfJarJson.Of(j, seen.List, bench.Now))],
             seen.List.Jars.Sum(j => j.Liquid.Milliliters),
             [.. seen.Totals.Select(t => new ShelfTotalJson(t.Shelf, t.Jars, t.Liquid.Milliliters, t.Bottles, t.Alcohol.Milliliters))],
             tell(seen.Cautions))
@@ -50,7 +50,7 @@ internal static class ShelfAnswer
         BenchAmount.Both(jar.Liquid, bench.Metric),
         StateWords.Of(State(bench, jar, list)),
         jar.Tested is { } day ? $"{(jar.TestPassed == true ? "passed" : "failed")} {DateWords.Of(day)}" : "never",
-        jar.FailedOn is not null ? "none" : list.Learned(jar) is { } now ? $"{DateWords.Of(now.UseBy)}, label out of date" : DateWords.Of(jar.UseBy),
+        jar.FailedOn is not null ? "none" : list.UseBy(jar, DateWords.Of),
     ];
 
     private static JarState State(Workbench bench, JarEntry jar, ShelfList list) => ShelfList.StateOf(jar, list.Learned(jar), bench.Now);

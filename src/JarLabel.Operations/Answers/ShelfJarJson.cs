@@ -21,7 +21,11 @@ internal sealed record ShelfJarJson(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? LearnedUseBy { get; init; }
 
-    internal static ShelfJarJson Of(JarEntry jar, KeepingDates? learned, DateTime now) => new(
+    /// <summary>True when the label on the jar is no longer true; left out when it is, or there is none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public bool? LabelOutOfDate { get; init; }
+
+    internal static ShelfJarJson Of(JarEntry jar, ShelfList list, DateTime now) => new(
         jar.Number,
         JarNumber.From(jar.Number).ToString(),
         jar.Revision,
@@ -33,11 +37,12 @@ internal sealed record ShelfJarJson(
         Day(jar.Mixed),
         Day(jar.TestFrom),
         Day(jar.UseBy),
-        StateWords.Of(ShelfList.StateOf(jar, learned, now)),
+        StateWords.Of(ShelfList.StateOf(jar, list.Learned(jar), now)),
         jar.Tested is { } tested ? Day(tested) : null,
         jar.TestPassed)
     {
-        LearnedUseBy = learned is null ? null : Day(learned.UseBy),
+        LearnedUseBy = list.Learned(jar) is { } learned ? Day(learned.UseBy) : null,
+        LabelOutOfDate = list.OldLabels.Contains(jar.Number) ? true : null,
     };
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

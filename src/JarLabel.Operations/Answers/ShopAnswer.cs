@@ -7,7 +7,7 @@ internal static class ShopAnswer
         ? string.Create(CultureInfo.InvariantCulture, $"{times:0.##} times faster when 10 °C warmer")
         : string.Create(CultureInfo.InvariantCulture, $"not settled: {Core.Keeping.Aging.Low:0.0} to {Core.Keeping.Aging.High:0.0} times faster when 10 °C warmer, learned from tests");
 
-    internal static Answer Of(Workbench bench, ShopSettings settings, ShopSettings before) => Answer.Of(
+    internal static Answer Of(Workbench bench, ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated) => Answer.Of(
         new Screen().Title($"Shop in {bench.Folder.Path}").Gap().Rows(
             ("name", settings.Name ?? "none"),
             ("contact", settings.Contact ?? "none"),
@@ -22,7 +22,9 @@ internal static class ShopAnswer
             ("still-good", settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture) + " of jars on the use-by date"),
             ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
             ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
-        _ => ShopJson.Of(bench.Folder, settings),
+        tell => ShopJson.Of(bench.Folder, settings) with { Warnings = tell(Cautions(settings, before, redated)) },
         c => c.ShopJson,
-        ForgetShelf.Cautions(before, settings));
+        Cautions(settings, before, redated));
+
+    private static Problem[] Cautions(ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated) => [.. redated, .. ForgetShelf.Cautions(before, settings)];
 }

@@ -22,6 +22,9 @@ internal sealed record ShopJson(
     /// <summary>False where nobody has settled how ageing follows warmth; the figure is then the middle of what is thought possible.</summary>
     public bool AgingSettled { get; init; }
 
+    /// <summary>What goes through but should be known.</summary>
+    public IReadOnlyList<Problem> Warnings { get; init; } = [];
+
     internal static ShopJson Of(ShopFolder folder, ShopSettings settings) => new(
         folder.Path,
         settings.Name,

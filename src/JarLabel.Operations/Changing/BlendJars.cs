@@ -23,7 +23,7 @@ public static class BlendJars
         }
 
         var recorder = Recorder.ForNewJar(step);
-        Problem[] ofParts = [.. pours.SelectMany(pour => BatchCautions.OfState(pour.Jar.StateAt(bench.Now))).Distinct()];
+        Problem[] ofParts = [.. pours.SelectMany(pour => pour.Cautions(bench)).Distinct()];
         if (!completion.Record(recorder, begun, into.Label, ofParts, goesOn: true).TryGet(out var outcome, out faults)
             || !Results.All(pours.Select(pour => pour.Out(bench, recorder.Jar))).TryGet(out var left, out faults))
         {
@@ -36,17 +36,17 @@ public static class BlendJars
     private static Result<Blended> Begin(Workbench bench, IReadOnlyList<Pour> pours, NewJar into)
     {
         var contents = pours.Select(p => p.Taken).Aggregate((one, other) => one.With(other));
-        return bench.Settings.Shelf(into.Shelf ?? pours[0].Jar.Shelf).Then(shelf => Pour.Fits(into.Container, contents).Then<Blended>(container => new Blended(
+        return bench.Settings.Shelf(into.Shelf ?? pours[0].Jar.Shelf).Then(shelf => Pour.Fits(into.Container, contents).Then(container => Results.All(pours.Select(p => p.DatesOn(bench, shelf))).Then<Blended>(dates => new Blended(
             bench.Now,
             contents,
             container,
-            pours.Select(p => p.DatesOn(bench, shelf)).Aggregate((one, other) => one.Shortest(other)),
+            dates.Aggregate((one, other) => one.Shortest(other)),
             shelf.Name,
             pours.Min(p => p.Jar.MixedAt),
             [.. pours.Select(p => p.Jar.Number)],
             into.By,
             into.Job,
             into.Note,
-            TestResult.OfBlend([.. pours.Select(p => p.Jar.Test)]))));
+            TestResult.OfBlend([.. pours.Select(p => p.Jar.Test)])))));
     }
 }

@@ -45,17 +45,17 @@ public static class DecantJar
     private static Result<JarOutcome> Fill(Workbench bench, Pour pour, NewJar into, StepCompletion completion) => Begin(bench, pour, into).Then(begun =>
     {
         var recorder = Recorder.ForNewJar(pour.From.Step);
-        return completion.Record(recorder, begun, into.Label, goesOn: true).Then(outcome => pour.Out(bench, recorder.Jar).Then<JarOutcome>(_ => outcome));
+        return completion.Record(recorder, begun, into.Label, pour.Cautions(bench), goesOn: true).Then(outcome => pour.Out(bench, recorder.Jar).Then<JarOutcome>(_ => outcome));
     });
 
     private static Result<Decanted> Begin(Workbench bench, Pour pour, NewJar into)
     {
         var jar = pour.Jar;
-        return bench.Settings.Shelf(into.Shelf ?? jar.Shelf).Then(shelf => Pour.Fits(into.Container, pour.Taken).Then<Decanted>(container => new Decanted(
+        return bench.Settings.Shelf(into.Shelf ?? jar.Shelf).Then(shelf => Pour.Fits(into.Container, pour.Taken).Then(container => pour.DatesOn(bench, shelf).Then<Decanted>(dates => new Decanted(
             bench.Now,
             pour.Taken,
             container,
-            pour.DatesOn(bench, shelf),
+            dates,
             shelf.Name,
             jar.MixedAt,
             jar.Number,
@@ -63,7 +63,7 @@ public static class DecantJar
             into.Job ?? jar.Job,
             into.Note ?? jar.Note,
             jar.Test,
-            jar.Changed)));
+            jar.Changed))));
     }
 }
 

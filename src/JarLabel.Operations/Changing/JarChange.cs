@@ -10,38 +10,44 @@ internal static class JarChange
     /// <param name="happen">What happens to the jar.</param>
     /// <param name="early">What to say of a moment that is too early in a way of its own; null for what is said of every step.</param>
     internal static Result<JarOutcome> Do(Workbench bench, JarNumber number, LabelChoice? label, Func<Jar, Result<JarEvent>> happen, Func<Jar, Problem?>? early = null) =>
-        StepCompletion.Open(bench).Then(completion => LedgerAccess.Record(bench, step =>
+        Do(bench, number, label, (history, _) => happen(history.Jar), early);
+
+    /// <summary>The same where what happens follows from the jar's whole history and from the ledger.</summary>
+    internal static Result<JarOutcome> Do(Workbench bench, JarNumber number, LabelChoice? label, Func<JarHistory, LedgerStep, Result<JarEvent>> happen, Func<Jar, Problem?>? early = null) =>
+        On(bench, number, early, (recorder, completion, _) =>
         {
-            var recorder = new Recorder(step, number);
-            if (!Before(bench, recorder, label, early).TryGet(out var jar, out var faults) || !happen(jar).TryGet(out var happened, out faults))
+            if (!Dated(bench, recorder, label).TryGet(out var history, out var faults) || !happen(history, recorder.Step).TryGet(out var happened, out faults))
             {
                 return faults;
             }
 
-            return completion.Record(recorder, happened, label, Cautions(bench, jar, happened));
+            return completion.Record(recorder, happened, label, Cautions(bench, recorder.Step, history, happened));
+        });
+
+    /// <summary>Whatever is done to one jar as it was last seen, on the shelf, at a moment that is not too early.</summary>
+    internal static Result<JarOutcome> On(Workbench bench, JarNumber number, Func<Jar, Problem?>? early, Func<Recorder, StepCompletion, Jar, Result<JarOutcome>> work) =>
+        StepCompletion.Open(bench).Then(completion => LedgerAccess.Record(bench, step =>
+        {
+            var recorder = new Recorder(step, number);
+            if (!recorder.History.Then(history => history.UnchangedSince(bench.StepsSeen)).TryGet(out _, out var faults) || !OnShelf(recorder).TryGet(out var jar, out faults))
+            {
+                return faults;
+            }
+
+            if (early?.Invoke(jar) is { } tooEarly)
+            {
+                return tooEarly;
+            }
+
+            return recorder.InTime(bench).Then(history => work(recorder, completion, history.Jar));
         }));
 
-    /// <summary>The jar as the step finds it: as it was last seen, on a shelf, not later than the step, and with its dates of today where it
-    /// gets a label.</summary>
-    private static Result<Jar> Before(Workbench bench, Recorder recorder, LabelChoice? label, Func<Jar, Problem?>? early)
-    {
-        if (!recorder.History.Then(history => history.UnchangedSince(bench.StepsSeen)).TryGet(out _, out var faults) || !OnShelf(recorder).TryGet(out var jar, out faults))
-        {
-            return faults;
-        }
-
-        if (early?.Invoke(jar) is { } tooEarly)
-        {
-            return tooEarly;
-        }
-
-        var history = recorder.InTime(bench);
-        return (label is null ? history : history.Then(_ => recorder.Redate(bench, later: false))).Then<Jar>(found => found.Jar);
-    }
+    /// <summary>The jar with the sooner dates that the shop's tests say, where it gets a label.</summary>
+    internal static Result<JarHistory> Dated(Workbench bench, Recorder recorder, LabelChoice? label) => label is null ? recorder.History : recorder.Redate(bench, later: false);
 
     /// <summary>The jar, which must be on a shelf.</summary>
     internal static Result<Jar> OnShelf(Recorder recorder) => recorder.History.Then(history => history.Jar.DemandOnShelf());
 
-    private static IReadOnlyList<Problem> Cautions(Workbench bench, Jar before, JarEvent happened) =>
-        happened is Used or Thinned or Thickened ? BatchCautions.OfState(before.StateAt(bench.Now)) : [];
+    private static IReadOnlyList<Problem> Cautions(Workbench bench, LedgerView view, JarHistory before, JarEvent happened) =>
+        happened is Used or Thinned or Thickened ? [.. BatchCautions.OfState(before.Jar.StateAt(bench.Now)), .. FlakesInDoubt.Of(bench, view, before)] : [];
 }

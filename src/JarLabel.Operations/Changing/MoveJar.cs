@@ -1,12 +1,15 @@
 namespace JarLabel.Operations.Changing;
 
-/// <summary>Moves a jar to another shelf. On a warmer one its use-by comes sooner, and it gets a new label.</summary>
+/// <summary>Moves a jar to another shelf. On a warmer one its use-by comes sooner, on a cooler one later, and it gets a new label.</summary>
 public static class MoveJar
 {
-    /// <summary>The jar on its new shelf, or why not.</summary>
+    /// <summary>The jar on its new shelf, or why not; a jar that stands there already is told so, and nothing is recorded.</summary>
     public static Result<JarOutcome> Do(Workbench bench, JarNumber number, string shelf, LabelChoice? label)
     {
-        return bench.Settings.Shelf(shelf).Then(to =>
-            JarChange.Do(bench, number, label, jar => new Moved(bench.Now, to.Name, ShelfMoves.Shortened(bench, jar, to))));
+        return bench.Settings.Shelf(shelf).Then(to => JarChange.On(bench, number, null, (recorder, finish, jar) => jar.Shelf == to.Name
+            ? finish.Nothing(recorder, KeepingProblems.StandsThere(jar))
+            : JarChange.Dated(bench, recorder, label)
+                .Then(dated => ShelfMoves.DatesOn(bench, recorder.Step, dated, to)
+                .Then(dates => finish.Record(recorder, new Moved(bench.Now, to.Name, dates == dated.Jar.Dates ? null : dates), label)))));
     }
 }

@@ -10,7 +10,18 @@ internal static class ShelfMoves
     internal static WarmthHistory HistoryOf(Workbench bench, string shelf) =>
         bench.Settings.Shelves.FirstOrDefault(s => s.Name == shelf)?.Warmth ?? new WarmthHistory(Warmth.Reference, []);
 
-    /// <summary>The dates on the other shelf; null when they stay.</summary>
-    internal static KeepingDates? Shortened(Workbench bench, Jar jar, Shelf to) =>
-        jar.Dates.AfterMove(DateOnly.FromDateTime(bench.Now), WarmthOf(bench, jar.Shelf), to.Temperature, bench.Keeping);
+    /// <summary>The dates of a jar once it stands on another shelf, by all of its history; those on record where that changes nothing.</summary>
+    internal static Result<KeepingDates> DatesOn(Workbench bench, LedgerView view, JarHistory history, Shelf to)
+    {
+        var jar = history.Jar;
+        return jar.Shelf == to.Name ? jar.Dates : ShopLives.Of(bench, view, jar.Number).Then(lives => history.With(new Moved(bench.Now, to.Name)).Then<KeepingDates>(moved =>
+        {
+            var dating = new JarDating(bench, view, lives);
+            return Changed(dating.Of(history.Life), dating.Of(moved.Life)) ?? jar.Dates;
+        }));
+    }
+
+    /// <summary>The dates after something, where it changes them.</summary>
+    internal static KeepingDates? Changed(KeepingDates? before, KeepingDates? after) =>
+        before is null || after is null || (before.TestFrom, before.UseBy) == (after.TestFrom, after.UseBy) ? null : after;
 }

@@ -19,6 +19,11 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
             return faults;
         }
 
+        if (happened is Undone && !recorder.DatedAgain(bench).TryGet(out history, out faults))
+        {
+            return faults;
+        }
+
         // A jar that gets a label gets the sooner dates that the shop's tests say on it; a fresh batch has them already.
         var dated = choice is not null && happened.ChangesContents && happened is not Mixed ? recorder.Redate(bench, later: false) : LearnedDates.Mark(bench, recorder.Step, history);
         if (!dated.TryGet(out history, out faults))
@@ -37,6 +42,10 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
         return outcome with { Cautions = [.. Cautions(recorder, outcome, first ?? []), .. goesOn ? [] : OfShelf(recorder, outcome), .. label is null ? [] : LabelCautions.Of(history)] };
     }
 
+    /// <summary>The jar as it is, where there is nothing to record.</summary>
+    internal Result<JarOutcome> Nothing(Recorder recorder, Problem why) =>
+        recorder.History.Then(history => LearnedDates.Mark(bench, recorder.Step, history)).Then<JarOutcome>(history => new JarOutcome(history, JarWords.Hazards(bench, history.Jar), null, [why]));
+
     /// <summary>What to say of the shelves when several jars changed in one step.</summary>
     internal IReadOnlyList<Problem> OfShelves(LedgerStep step, IReadOnlyList<Jar> changed, IReadOnlyList<Jar> made) =>
         [.. made.Select(jar => jar.Shelf).Distinct().SelectMany(shelf => ShelfCautions.With(bench, step, shelf, [.. changed, .. made]))];
@@ -49,6 +58,7 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
         .. JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards),
         .. LearnedDates.Cautions(outcome.History.Jar, outcome.History.IsLabelled),
         .. TestCautions.Of(outcome.History, outcome.Step!),
+        .. TestCautions.OfLearning(bench, recorder.Step, outcome.History, outcome.Step!),
     ];
 
     private IEnumerable<Problem> OfShelf(Recorder recorder, JarOutcome outcome) =>

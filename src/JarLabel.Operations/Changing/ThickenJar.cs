@@ -7,18 +7,18 @@ public static class ThickenJar
     /// <summary>The thickened jar, or every reason why not; then nothing was recorded and nothing written.</summary>
     public static Result<JarOutcome> Do(Workbench bench, ThickenRequest request)
     {
-        return FromSupplies.Of(bench, request.Bag, bottle: null).Then(supplies => JarChange.Do(bench, request.Jar, request.Label, jar =>
-            Thicken(bench, request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made }, jar, supplies.Bag)));
+        return FromSupplies.Of(bench, request.Bag, bottle: null).Then(supplies => JarChange.Do(bench, request.Jar, request.Label, (history, step) =>
+            Thicken(bench, request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made }, history.Jar, supplies.Bag).Then(thickened => Dated(bench, step, history, thickened))));
     }
 
-    private static Result<JarEvent> Thicken(Workbench bench, ThickenRequest request, Jar jar, Bag? bag)
+    private static Result<Thickened> Thicken(Workbench bench, ThickenRequest request, Jar jar, Bag? bag)
     {
         var grade = request.Grade ?? bench.Catalog.GradeOf(bag?.Grade ?? jar.Contents.Resins[0].Grade);
         return Thickening.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
             .Then(thickening => Measurable.Demand(thickening, jar.Contents.Cut!.Value))
             .Then(thickening => Fits(thickening, request.Container ?? jar.Container))
             .Then(thickening => bag is null ? thickening : SupplyFit.Demand(bag, grade.Id).Then(b => SupplyFit.Check(thickening, jar.Contents, b)))
-            .Then<JarEvent>(thickening => new Thickened(
+            .Then<Thickened>(thickening => new Thickened(
                 bench.Now,
                 new ResinPart(grade.Id, thickening.Add, request.FlakeDate) { Cloudy = bag?.Cloudy == true },
                 jar.Dates.Shortest(Fresh(bench, request, grade, jar, bag?.Cloudy == true)),
@@ -27,6 +27,10 @@ public static class ThickenJar
                 Bag = request.Bag,
             });
     }
+
+    /// <summary>With the dates of the whole: what was in it goes on ageing, and the new flakes begin. They are never later than before.</summary>
+    private static Result<JarEvent> Dated(Workbench bench, LedgerView view, JarHistory history, Thickened thickened) => ShopLives.Of(bench, view, history.Jar.Number).Then(lives =>
+        history.With(thickened).Then<JarEvent>(after => new JarDating(bench, view, lives).Of(after.Life) is { } dates ? thickened with { Dates = thickened.Dates.Shortest(dates) } : thickened));
 
     private static Result<Thickening> Fits(Thickening thickening, Container container) =>
         container.Holds is { } holds ? ContainerFit.Check(thickening.Makes, holds).Then<Thickening>(_ => thickening) : thickening;

@@ -49,7 +49,7 @@ public static class UndoLast
         life.Standing is [Blended or Decanted] or [PouredOut, ..] && Filled(life) == made ? recorder : OperationProblems.WentOn(recorder.Jar, made));
 
     private static Result<IReadOnlyList<JarHistory>> TakeBack(Workbench bench, IReadOnlyList<Recorder> others) =>
-        Results.All(others.Select(other => Life(other).Then(life => life.Undo(bench.Now)).Then(other.Append)));
+        Results.All(others.Select(other => Life(other).Then(life => life.Undo(bench.Now)).Then(other.Append).Then(_ => other.DatedAgain(bench))));
 
     private static Result<JarLife> Life(Recorder recorder) =>
         recorder.History.Then(history => JarLife.Of(recorder.Jar, history.Events.Select(e => e.Event)));

@@ -7,10 +7,10 @@ public static class DrawLives
     /// <param name="bench">The shop at this moment.</param>
     /// <param name="kinds">The kinds; a picture holds one.</param>
     /// <param name="lives">What all tests together say.</param>
-    /// <param name="tested">The jars that say it.</param>
+    /// <param name="tested">The batches that say it.</param>
     /// <param name="file">Full path of the file; its ending says what it becomes.</param>
     /// <returns>The file, or why not.</returns>
-    public static Result<string> Do(Workbench bench, IReadOnlyList<LifeClass> kinds, LearnedLives lives, IReadOnlyList<(JarHistory History, TestedJar Tested)> tested, string file)
+    public static Result<string> Do(Workbench bench, IReadOnlyList<LifeClass> kinds, LearnedLives lives, TestedBatches tested, string file)
     {
         return kinds.Count switch
         {
@@ -20,14 +20,14 @@ public static class DrawLives
         };
     }
 
-    private static IEnumerable<Page> Pages(Workbench bench, IReadOnlyList<LifeClass> kinds, LearnedLives lives, IReadOnlyList<(JarHistory History, TestedJar Tested)> tested)
+    private static IEnumerable<Page> Pages(Workbench bench, IReadOnlyList<LifeClass> kinds, LearnedLives lives, TestedBatches tested)
     {
         var (stillGood, ruler) = (bench.Settings.Learning.StillGood, new SkiaRuler());
         foreach (var kind in kinds)
         {
             var life = lives.Of(kind);
-            var jars = tested.Where(t => t.Tested.Class == kind)
-                .Select(t => LifeChartJar.Of(t.History.Jar.Number, t.Tested.Tests))
+            var jars = tested.Batches.Where(t => t.Tested.Class == kind)
+                .Select(t => LifeChartJar.Of(t.Mother, t.Tested.Tests))
                 .OfType<LifeChartJar>()
                 .Take(LifeChart.MostJars)
                 .ToArray();

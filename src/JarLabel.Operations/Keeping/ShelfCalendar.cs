@@ -10,7 +10,7 @@ public static class ShelfCalendar
     {
         return LedgerAccess.Record(bench, step =>
         {
-            step.Write(bench, file, CalendarFile.Write(list.Jars.SelectMany(jar => Of(bench, list, step.LedgerId, jar)), bench.Now));
+            step.Write(bench, file, CalendarFile.Write(list.Jars.SelectMany(jar => Of(bench, list, step.LedgerId, jar)), bench.OnClock));
             return Result<string>.Of(file);
         });
     }

@@ -38,9 +38,9 @@ internal sealed record ShelvesSeen(ShelfList List, IReadOnlyList<StandingOnShelf
             return faults;
         }
 
-        return new ShelvesSeen(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfDates.Cautions(list.Moved)])
+        return new ShelvesSeen(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfDates.Cautions(list.Moved), .. FlakesInDoubt.Of(bench, view, list.Jars)])
         {
-            Standing = due is null ? totals.Where(total => query.Shelf is null || total.Shelf == query.Shelf).Sum(total => total.Jars) : list.Jars.Count,
+            Standing = due is null ? totals.Where(total => query.Shelf is null || total.Shelf == query.Shelf).Sum(total => total.Jars) : list.Standing,
         };
     }
 }

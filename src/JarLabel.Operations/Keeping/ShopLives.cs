@@ -12,31 +12,46 @@ public static class ShopLives
     /// <param name="also">A jar that was tested in the step at work.</param>
     public static Result<LearnedLives> Of(Workbench bench, LedgerView view, JarNumber? also = null)
     {
-        return Tested(bench, view, also).Then<LearnedLives>(jars => From(bench, jars));
+        return Tested(bench, view, also).Then<LearnedLives>(tested => From(bench, tested));
     }
 
-    /// <summary>What these jars say.</summary>
+    /// <summary>What these batches say.</summary>
     /// <param name="bench">The shop.</param>
-    /// <param name="jars">What <see cref="Tested"/> found.</param>
-    public static LearnedLives From(Workbench bench, IReadOnlyList<(JarHistory History, TestedJar Tested)> jars) =>
-        new(ByClass(bench, jars), bench.Catalog.Keeping, bench.Settings.Learning, bench.Keeping);
+    /// <param name="tested">What <see cref="Tested"/> found.</param>
+    public static LearnedLives From(Workbench bench, TestedBatches tested) =>
+        new(ByClass(bench, tested.Batches), bench.Catalog.Keeping, bench.Settings.Learning, bench.Keeping);
 
-    /// <summary>Every tested jar whose tests count for its class.</summary>
-    public static Result<IReadOnlyList<(JarHistory History, TestedJar Tested)>> Tested(Workbench bench, LedgerView view, JarNumber? also = null)
+    /// <summary>Every tested batch whose tests count for its class, with the tests of all jars that were filled from it, and the jars whose tests hold for them
+    /// alone.</summary>
+    public static Result<TestedBatches> Tested(Workbench bench, LedgerView view, JarNumber? also = null)
     {
         var numbers = view.TestedJars(MostJars).Concat(also is { } one ? [one.Value] : []).Distinct();
-        return Results.All(numbers.Select(n => JarHistory.Of(JarNumber.From(n), view.EventsOf(Subject.Jar(n)))))
-            .Then(all => Result<IReadOnlyList<(JarHistory, TestedJar)>>.Of(
-                [.. all.Select(h => (h, Read(bench, h))).Where(t => t.Item2 is { Tests.Count: > 0 }).Select(t => (t.h, t.Item2!))]));
+        var origins = JarDating.Origins(view);
+        return Results.All(numbers.Select(n => JarHistory.Of(JarNumber.From(n), view.EventsOf(Subject.Jar(n))))).Then<TestedBatches>(all =>
+        {
+            var read = all.Select(history => (History: history, Tested: Read(bench, origins, history))).ToArray();
+            return new TestedBatches(
+                [.. read.Where(jar => jar.Tested is not null).GroupBy(jar => (jar.Tested!.Mother, jar.Tested.Class)).Select(batch => (batch.Key.Mother, batch.Select(jar => jar.Tested!).Aggregate((so, more) => so.With(more))))],
+                [.. read.Where(jar => IsAlone(jar.History, jar.Tested)).Select(jar => jar.History.Jar.Number).Order()]);
+        });
     }
 
-    /// <summary>A jar's tests, as far as they count for its class.</summary>
-    internal static TestedJar? Read(Workbench bench, JarHistory history) =>
-        TestedJar.Of(history.Life, bench.Catalog, shelf => ShelfMoves.HistoryOf(bench, shelf), bench.Keeping);
+    /// <summary>True when some test of the jar holds for it alone.</summary>
+    internal static bool IsAlone(Workbench bench, LedgerView view, JarHistory history) => IsAlone(history, Read(bench, JarDating.Origins(view), history));
 
-    private static Dictionary<LifeClass, ClassTests> ByClass(Workbench bench, IReadOnlyList<(JarHistory History, TestedJar Tested)> jars) => jars
-        .Select(j => j.Tested)
-        .Where(j => DryingTests.Life(j.Tests) is not null)
-        .GroupBy(j => j.Class)
+    private static bool IsAlone(JarHistory history, TestedJar? tested) => history.Life.Standing.OfType<Tested>().Count() > (tested?.Tests.Count ?? 0);
+
+    private static TestedJar? Read(Workbench bench, JarOrigins origins, JarHistory history) =>
+        TestedJar.Of(history.Life, origins, bench.Catalog, shelf => ShelfMoves.HistoryOf(bench, shelf), bench.Keeping);
+
+    private static Dictionary<LifeClass, ClassTests> ByClass(Workbench bench, IReadOnlyList<(JarNumber Mother, TestedJar Tested)> batches) => batches
+        .Select(batch => batch.Tested)
+        .Where(batch => DryingTests.Life(batch.Tests) is not null)
+        .GroupBy(batch => batch.Class)
         .ToDictionary(g => g.Key, g => ClassTests.Of([.. g], bench.Keeping));
 }
+
+/// <summary>What was tested.</summary>
+/// <param name="Batches">By the jar each was mixed in.</param>
+/// <param name="Alone">Jars with a test that counts for no batch: they hold several, or got fresh flakes.</param>
+public sealed record TestedBatches(IReadOnlyList<(JarNumber Mother, TestedJar Tested)> Batches, IReadOnlyList<JarNumber> Alone);

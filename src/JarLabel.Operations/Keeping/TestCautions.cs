@@ -9,12 +9,17 @@ internal static class TestCautions
             : happened is Tested { HowDried: Drying.Slow } ? [OperationProblems.DriedSlowly(history.Jar.Number)]
             : happened is Tested ? OfLabel(history) : [];
 
+    /// <summary>That nothing is learned from a test, where that is so.</summary>
+    internal static IReadOnlyList<Problem> OfLearning(Workbench bench, LedgerView view, JarHistory history, JarEvent happened) =>
+        happened is Tested && ShopLives.IsAlone(bench, view, history) ? [KeepingProblems.TestsAlone(history.Jar.Number)] : [];
+
     /// <summary>What to say of a label that was printed before the jar failed its test, and still gives a use-by.</summary>
     internal static IReadOnlyList<Problem> OfLabel(JarHistory history)
     {
         JarEvent[] events = [.. history.Events.Select(e => e.Event)];
-        return history.Jar.FailedOn is not null && history.IsLabelled && Array.FindLastIndex(events, e => e is Labelled) < Array.FindLastIndex(events, e => e is Tested { Passed: false })
-            ? [OperationProblems.LabelStillPromises(history.Jar.Number)]
+        var printed = Array.FindLastIndex(events, e => e is Labelled);
+        return printed > 0 && history.Jar is { OnShelf: true, FailedOn: not null } jar && Jar.Fold(jar.Number, events[..printed]).Require().FailedOn is null
+            ? [OperationProblems.LabelStillPromises(jar.Number)]
             : [];
     }
 }

@@ -44,7 +44,7 @@ public static class MixList
         var (mixed, counted, cautions) = (new List<Jar>(), new List<JarCopies>(), new List<Problem>());
         foreach (var (request, begun, own) in batches)
         {
-            if (!Recorder.ForNewJar(step).Append(MixJar.Dated(bench, request, begun, lives)).TryGet(out var history, out var problems))
+            if (!Recorder.ForNewJar(step).Append(MixJar.Dated(bench, step, begun, lives)).TryGet(out var history, out var problems))
             {
                 return Result<MixedList>.Failed(problems);
             }

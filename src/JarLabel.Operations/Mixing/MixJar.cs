@@ -28,7 +28,7 @@ public static class MixJar
             return faults;
         }
 
-        var mixed = Dated(bench, request, begun, lives);
+        var mixed = Dated(bench, step, begun, lives);
         return completion.Record(Recorder.ForNewJar(step), mixed, request.Label);
     }
 
@@ -65,20 +65,9 @@ public static class MixJar
         };
     }
 
-    /// <summary>With the dates that the shop's own tests say, of these flakes: a bag's own date stands in the batch that was begun.</summary>
-    internal static Mixed Dated(Workbench bench, MixRequest request, Mixed begun, LearnedLives lives)
-    {
-        var flakes = begun.Contents.Resins[0];
-        return begun with
-        {
-            Dates = LearnedDates.Fresh(
-                lives,
-                KindOf(bench, request.Grade),
-                request.Solvent.Id,
-                ShelfMoves.WarmthOf(bench, begun.Shelf),
-                months => Dates(bench, request, new(flakes.FlakeDate, flakes.Cloudy), begun.Bench, begun.Shelf, months)),
-        };
-    }
+    /// <summary>With the dates that the shop's own tests say, of these flakes on that shelf, which may have become warmer or cooler since.</summary>
+    internal static Mixed Dated(Workbench bench, LedgerView view, Mixed begun, LearnedLives lives) =>
+        new JarDating(bench, view, lives).OfFresh(begun.Contents.Resins[0], begun.Contents.Solvents[0].Solvent, begun.Shelf) is { } dates ? begun with { Dates = dates with { Ready = begun.Dates.Ready } } : begun;
 
     private static Result<Recipe> Fits(Recipe recipe, Container container) =>
         container.Holds is { } holds ? ContainerFit.Check(recipe, holds) : recipe;

@@ -17,7 +17,7 @@ public static class PlanJob
             ? LedgerAccess.Read(bench, view => Plan(bench, view, request))
             : LedgerAccess.Record(bench, step => Plan(bench, step, request).Then<PlannedJob>(planned =>
             {
-                step.Write(bench, request.Calendar, CalendarFile.Write(Reminders(bench, step, planned), bench.Now));
+                step.Write(bench, request.Calendar, CalendarFile.Write(Reminders(bench, step, planned), bench.OnClock));
                 return planned;
             }));
     }
@@ -31,7 +31,7 @@ public static class PlanJob
             request.Solvent.DensityAt(request.Bench ?? Warmth.Reference)).Then(plan => Air(bench, request, plan).Then<PlannedJob>(air =>
             {
                 var fresh = Fresh(bench, lives, request);
-                return new PlannedJob(request, plan, fresh, air, PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric), [.. AirCautions.Of(air)]);
+                return new PlannedJob(request, plan, fresh, air, PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric), [.. AirCautions.Of(air), .. Doubts(bench, view, plan)]);
             })))));
 
     private static Result<IReadOnlyList<Bag>> Bags(LedgerView view, PlanRequest request) =>
@@ -63,18 +63,23 @@ public static class PlanJob
     /// tests. Only those are read; the rest is passed over in the list.</summary>
     private static IEnumerable<ShelfJar> Jars(Workbench bench, LedgerView view, LearnedLives lives, PlanRequest request)
     {
+        var doubted = FlakesInDoubt.Among(bench, view).Select(doubt => doubt.Jar.Value).ToHashSet();
+        var dating = new JarDating(bench, view, lives);
         foreach (var entry in Listed(view).Where(e => e.Grade == request.Grade.Id && e.Solvent == request.Solvent.Id && e.Cut is not null))
         {
             var learned = lives.SaysMore && JarHistory.Of(JarNumber.From(entry.Number), view.EventsOf(Subject.Jar(entry.Number))).TryGet(out var history, out _)
-                ? LearnedDates.Mark(bench, lives, history).Learned
+                ? LearnedDates.Mark(dating, history).Learned
                 : null;
             if (ShelfList.StateOf(entry, learned, bench.Now) is var state and (JarState.Good or JarState.Test or JarState.Dissolving))
             {
                 var useBy = learned is { } now && now.UseBy < entry.UseBy ? now.UseBy : entry.UseBy;
-                yield return new ShelfJar(JarNumber.From(entry.Number), entry.Cut!.Value, entry.Liquid, useBy, state == JarState.Test, entry.Ready);
+                yield return new ShelfJar(JarNumber.From(entry.Number), entry.Cut!.Value, entry.Liquid, useBy, state == JarState.Test || doubted.Contains(entry.Number), entry.Ready);
             }
         }
     }
+
+    private static IReadOnlyList<Problem> Doubts(Workbench bench, LedgerView view, JobPlan plan) =>
+        FlakesInDoubt.Of(bench, view, [.. plan.Serves.Select(serves => view.Jar(serves.Jar.Number.Value)).OfType<JarEntry>()]);
 
     private static IEnumerable<JarEntry> Listed(LedgerView view)
     {

@@ -17,6 +17,9 @@ public sealed record JarHistory(Jar Jar, IReadOnlyList<(JarEvent Event, int Revi
     /// <summary>True when a label of it was ever written.</summary>
     public bool IsLabelled => Events.Any(e => e.Event is Labelled);
 
+    /// <summary>The revision that the newest label speaks of; null where none was ever written.</summary>
+    internal int? LabelledRevision => Events.Select(e => e.Event).OfType<Labelled>().LastOrDefault()?.Revision;
+
     /// <summary>The history with one event more, before the ledger has it.</summary>
     internal Result<JarHistory> With(JarEvent happened) => Jar.Fold(Jar.Number, [.. Events.Select(e => e.Event), happened])
         .Then<JarHistory>(jar => new JarHistory(jar, [.. Events, (happened, jar.Revision)]));

@@ -26,15 +26,23 @@ internal sealed class Recorder(LedgerStep step, JarNumber jar)
     internal Result<JarHistory> Redate(Workbench bench, bool later) => History.Then(history => LearnedDates.Mark(bench, step, history)).Then(history =>
         history.Jar.Learned is { } now && (later || now.UseBy < history.Jar.Dates.UseBy) ? Redate(new Redated(bench.Now, now)) : history);
 
-    private Result<JarHistory> Redate(Redated happened)
+    /// <summary>After a step was taken back: the dates that the jar had got since go on for all that happened before it.</summary>
+    internal Result<JarHistory> DatedAgain(Workbench bench) => History.Then(history => history.Events.Select(e => e.Event).OfType<Redated>().LastOrDefault() is not { } last || !history.Jar.OnShelf
+        ? history
+        : ShopLives.Of(bench, step, jar).Then(lives => new JarDating(bench, step, lives).Of(history.Life) is { } dates && ShelfMoves.Changed(history.Jar.Dates, dates) is { } now
+            ? Redate(last with { At = bench.Now, Dates = now })
+            : history));
+
+    /// <summary>Gives the jar other dates.</summary>
+    internal Result<JarHistory> Redate(Redated happened)
     {
         Redated = true;
         return Append(happened);
     }
 
-    /// <summary>The jar, when the moment is not before its last step that still stands. Labels and other dates are no steps: they are paper.</summary>
+    /// <summary>The jar, when the moment is not before its last step that still stands.</summary>
     internal Result<JarHistory> InTime(Workbench bench) => History.Then(history =>
-        history.Life.Standing.FirstOrDefault(e => e is not Core.Jars.Redated) is { } last
+        history.Life.Standing is [var last, ..]
             ? bench.NotBefore(last.At, () => OperationProblems.OutOfOrder(jar, last, bench.Now), () => OperationProblems.ClockBehind(jar, last, bench.Now)).Then<JarHistory>(_ => history)
             : history);
 

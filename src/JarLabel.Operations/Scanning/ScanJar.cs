@@ -9,7 +9,7 @@ public static class ScanJar
     public static Result<Scanned> Find(Workbench bench, string typed)
     {
         return LabelCode.Read(typed) is { } code
-            ? LedgerAccess.Jar(bench, code.Jar).Then(history => Demand(typed, code, history)).Then<Scanned>(history => Of(bench, typed, code.Revision, history))
+            ? LedgerAccess.Jar(bench, code.Jar).Then(history => Demand(bench, typed, code, history)).Then<Scanned>(history => Of(bench, typed, code.Revision, history))
             : JarOf(typed).Then(number => LedgerAccess.Jar(bench, number)).Then<Scanned>(history => Of(bench, typed, null, history));
     }
 
@@ -31,10 +31,15 @@ public static class ScanJar
         JarNumber.Read(typed, Where) is var read && (read.Ok || typed.Trim().Length <= 12) ? read : ScanProblems.NotOurs(typed);
 
     /// <summary>A whole code must be one that this shop printed: another shop has a jar of the same number.</summary>
-    private static Result<JarHistory> Demand(string typed, LabelCode code, JarHistory history) =>
+    private static Result<JarHistory> Demand(Workbench bench, string typed, LabelCode code, JarHistory history) =>
         code.IsShort(typed) || history.Events.Any(e => e.Event is Labelled l && string.Equals(l.Payload, typed.Trim(), StringComparison.OrdinalIgnoreCase))
             ? history
+            : code.Revision > history.Jar.Revision ? IsOfThisAddress(bench, typed, code) ? history : ScanProblems.NewerOrOtherShop(typed, code, history.Jar)
             : ScanProblems.OtherShop(typed, code);
+
+    /// <summary>True for the address of this shop's page of the jar: its labels may have been printed from another copy of the ledger.</summary>
+    private static bool IsOfThisAddress(Workbench bench, string typed, LabelCode code) => bench.Settings.BaseUrl is { } address
+        && string.Equals(typed.Trim(), string.Create(CultureInfo.InvariantCulture, $"{address.Text.TrimEnd('/')}/J/{code.Jar}.{code.Revision}"), StringComparison.OrdinalIgnoreCase);
 
     private static Scanned Of(Workbench bench, string payload, int? revision, JarHistory history)
     {
@@ -42,8 +47,11 @@ public static class ScanJar
         Problem[] cautions =
         [
             .. If(revision < jar.Revision, ScanProblems.OutOfDate(jar, revision ?? 0)),
+            .. If(revision > jar.Revision, ScanProblems.Newer(jar, revision ?? 0)),
             .. If(!jar.OnShelf, ScanProblems.NotOnShelf(jar)),
             .. LearnedDates.Cautions(jar, history.IsLabelled),
+            .. revision is null ? JarSeen.OfLabel(history) : [],
+            .. FlakesInDoubt.Of(bench, history),
             .. TestCautions.OfLabel(history),
             .. BatchCautions.OfState(jar.StateAt(bench.Now)),
         ];

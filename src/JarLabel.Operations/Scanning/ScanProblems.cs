@@ -12,6 +12,15 @@ internal static class ScanProblems
     internal static Problem OutOfDate(Jar jar, int revision) =>
         new("JL186", Message.Of($"This label is out of date: it speaks of revision {revision}, and the jar is at revision {jar.Revision}. {(jar.OnShelf ? Message.Of($"Print the new one with {new Remedy("label", new InputName("jar", $"{jar.Number.Value}"))} and take the old one off.") : "Take it off.")}"));
 
+    internal static Problem LastLabelOutOfDate(Jar jar, int revision) =>
+        new("JL186", Message.Of($"The label on jar {jar.Number} is out of date: it speaks of revision {revision}, and the jar is at revision {jar.Revision}. Print the new one with {new Remedy("label", new InputName("jar", $"{jar.Number.Value}"))} and take the old one off."));
+
+    internal static Problem Newer(Jar jar, int revision) =>
+        new("JL216", $"This label is newer than this ledger: it speaks of revision {revision}, and here jar {jar.Number} is at revision {jar.Revision}. It was printed from another copy of the ledger, or the ledger was restored from an older one. Trust the label and the other copy; what is said here is older.");
+
+    internal static Problem NewerOrOtherShop(string read, LabelCode code, Jar jar) =>
+        new("JL185", $"Read {Quoted.Of(read)}, which names a jar {code.Jar} at revision {code.Revision}, and this ledger, where it is at revision {jar.Revision}, never printed that label: it is another shop's, or from another or newer copy of this ledger. To look at this ledger's own jar of that number type {code.Jar}.", "what");
+
     internal static Problem NotOnShelf(Jar jar) =>
         new("JL187", Message.Of($"In the ledger jar {jar.Number} is used up, discarded or taken back. What is in a glass with this label is unknown: do not use it, or {new Remedy("undo", new InputName("jar", $"{jar.Number}"))} if the ledger is wrong."));
 

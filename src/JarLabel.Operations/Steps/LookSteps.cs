@@ -40,7 +40,7 @@ internal static class LookSteps
             return faults;
         }
 
-        var outcome = new JarOutcome(history, JarWords.Hazards(bench, history.Jar), null, MovedUseBy.Cautions(history));
+        var outcome = new JarOutcome(history, JarWords.Hazards(bench, history.Jar), null, JarSeen.Cautions(bench, history));
         return new Outcome(JarAnswer.Shown(bench, outcome));
     }
 
@@ -91,7 +91,7 @@ internal static class LookSteps
             return faults;
         }
 
-        return new Outcome(KeepingAnswer.Of(bench, lives, kinds, drawing));
+        return new Outcome(KeepingAnswer.Of(bench, lives, kinds, tested.Alone, drawing));
     }
 
     private static IEnumerable<LifeClass> Wanted(LearnedLives lives, string? keeping, string? solvent) => keeping is not null && solvent is not null

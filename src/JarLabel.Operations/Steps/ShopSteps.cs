@@ -13,17 +13,20 @@ internal static class ShopSteps
 
     internal static Step Init => field ??= Step.OfShop("shop init", "Make the shop folder", "Make the shop folder with a settings file to edit.", [], given => Keep(given.Bench, settings => settings)) with { Button = "Make it" };
 
-    internal static Step Show => field ??= Step.OfShop("shop show", "Settings", "The settings in force.", [], given => new Outcome(ShopAnswer.Of(given.Bench, given.Bench.Settings, given.Bench.Settings))) with { Looks = true };
+    internal static Step Show => field ??= Step.OfShop("shop show", "Settings", "The settings in force.", [], given => new Outcome(ShopAnswer.Of(given.Bench, given.Bench.Settings, given.Bench.Settings, []))) with { Looks = true };
 
     internal static Step Set => field ??= Step.OfShop("shop set", "Change a setting", "Change one setting: shop set base-url http://192.168.1.20:5080", [Setting, Value],
         given => Keep(given.Bench, settings => ShopSetting.Change(given.Bench.With(settings), given.Get(Setting), given.Get(Value)))) with
     { Button = "Change it" };
 
-    /// <summary>Changes what is settled at this moment, which may be other than when the shop was opened.</summary>
+    /// <summary>Changes what is settled at this moment, which may be other than when the shop was opened, and dates anew what stands on a shelf that became
+    /// warmer or cooler.</summary>
     private static Result<Outcome> Keep(Workbench bench, Func<ShopSettings, Result<ShopSettings>> change)
     {
         var before = bench.Settings;
-        var changed = bench.DryRun ? change(before) : ShopSettingsFile.Change(bench.Folder, settings => change(before = settings));
-        return changed.Then<Outcome>(settings => new Outcome(ShopAnswer.Of(bench, settings, before)));
+        var changed = bench.DryRun
+            ? change(before).Then(settings => ShelfWarmth.Redate(bench, settings, () => settings))
+            : ShopSettingsFile.Change(bench.Folder, settings => change(before = settings), (settings, settle) => ShelfWarmth.Redate(bench.With(before), settings, settle));
+        return changed.Then<Outcome>(settled => new Outcome(ShopAnswer.Of(bench, settled.Settings, before, settled.Cautions)));
     }
 }

@@ -13,7 +13,7 @@ internal static class SmallSteps
         .Choices(Choose.Shelves())
         .Change(one => one with { First = jar => jar.Shelf });
 
-    internal static Step Move => field ??= Step.OnJar("move", "Move", "Put a jar on another shelf; on a warmer one its use-by comes sooner and it gets a new label.", [Shelf, Shared.NewLabel],
+    internal static Step Move => field ??= Step.OnJar("move", "Move", "Put a jar on another shelf; on a warmer one its use-by comes sooner, on a cooler one later, and it gets a new label.", [Shelf, Shared.NewLabel],
         given => MoveJar.Do(given.Bench, Step.Jar(given), given.Get(Shelf), given.Get(Shared.NewLabel)));
 
     private static Input<string?> Why => field ??= Input.Optional("why", "Why", "stays tacky", Shared.Printed(120)).Help("text", "Why: \"stays tacky\".");

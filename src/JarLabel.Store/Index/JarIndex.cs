@@ -50,6 +50,14 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
     internal IReadOnlyList<int> Tested(int most) => database.List(
         "SELECT number FROM jars WHERE tested IS NOT NULL ORDER BY tested DESC, number DESC LIMIT $1", row => row.GetInt32(0), most);
 
+    internal HashSet<int> OldLabels(IEnumerable<int> numbers) =>
+    [
+        .. database.List(
+            "SELECT number FROM jars WHERE number IN (SELECT value FROM json_each($1)) AND revision > (SELECT revision FROM events WHERE subject = 'jar' AND events.number = jars.number AND kind = 'Labelled' ORDER BY sequence DESC LIMIT 1)",
+            row => row.GetInt32(0),
+            $"[{string.Join(',', numbers)}]"),
+    ];
+
     internal IReadOnlyList<ShelfTotal> Totals() => database.List(
         "SELECT shelf, sum(jars), sum(microliters) FROM shelf_liquids GROUP BY shelf HAVING sum(jars) > 0 ORDER BY shelf",
         row => new ShelfTotal(row.GetString(0), row.GetInt32(1), Volume.FromMilliliters(row.GetInt64(2) / 1000.0)));

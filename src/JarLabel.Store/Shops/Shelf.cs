@@ -12,7 +12,10 @@ public sealed record Shelf(string Name, Temperature Temperature)
     public WarmthHistory Warmth => new(Temperature, Earlier);
 
     /// <summary>The shelf from a day on as warm as said; what it was before is kept, so that the age of its jars stays right.</summary>
-    public Shelf From(DateOnly day, Temperature now) => now.DegreesCelsius.Equals(Temperature.DegreesCelsius)
-        ? this
-        : this with { Temperature = now, Earlier = [.. Earlier.Where(e => e.Until < day), new EarlierWarmth(day, Temperature)] };
+    public Shelf From(DateOnly day, Temperature now)
+    {
+        var before = Warmth.On(day.AddDays(-1));
+        EarlierWarmth[] kept = [.. Earlier.Where(e => e.Until < day)];
+        return this with { Temperature = now, Earlier = before.DegreesCelsius.Equals(now.DegreesCelsius) ? kept : [.. kept, new EarlierWarmth(day, before)] };
+    }
 }

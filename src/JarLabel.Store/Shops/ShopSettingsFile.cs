@@ -44,6 +44,23 @@ public static class ShopSettingsFile
     public static Result<ShopSettings> Change(ShopFolder folder, Func<ShopSettings, Result<ShopSettings>> change) =>
         ShopLock.Within(folder, () => Read(folder).Then(change).Then(changed => Put(folder, changed)));
 
+    /// <summary>The same with something that goes along: it settles the change in its end, and the old settings stay where it could not be done.</summary>
+    /// <param name="folder">The shop.</param>
+    /// <param name="change">What they become, or why not.</param>
+    /// <param name="along">What goes along; it is given the new settings and what settles them.</param>
+    public static Result<T> Change<T>(ShopFolder folder, Func<ShopSettings, Result<ShopSettings>> change, Func<ShopSettings, Func<Result<ShopSettings>>, Result<T>> along)
+        where T : notnull => ShopLock.Within(folder, () => Read(folder).Then(before => change(before).Then(changed =>
+        {
+            var settled = false;
+            var done = along(changed, () =>
+            {
+                var put = Put(folder, changed);
+                settled = put.Ok;
+                return put;
+            });
+            return done.Ok || !settled ? done : Put(folder, before).Then(_ => done);
+        })));
+
     private static Result<ShopSettings> Put(ShopFolder folder, ShopSettings settings)
     {
         try

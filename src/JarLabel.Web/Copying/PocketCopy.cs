@@ -82,7 +82,7 @@ public static class PocketCopy
             jars.AddRange(more);
         }
 
-        return ShelfDates.Of(bench, view, jars).Then<ShelfList>(moved => new ShelfList(jars, moved));
+        return ShelfDates.Of(bench, view, jars).Then<ShelfList>(moved => new ShelfList(jars, moved) { OldLabels = view.OldLabels(jars.Select(jar => jar.Number)) });
     });
 
     private static Result<CopyReport> Keep(Workbench bench, FileGuard guard, string folder, List<(string File, string Html)> pages)

@@ -11,6 +11,7 @@ internal static class JarPage
     private const string UseByMoved = "JL124";
     private const string LabelPromises = "JL359";
     private const string OlderRevision = "JL186";
+    private const string NewerRevision = "JL216";
     private const string Gone = "JL187";
 
     /// <summary>The page of a jar.</summary>
@@ -49,10 +50,10 @@ internal static class JarPage
     /// <summary>A label that is out of date, because the jar is another by now or keeps otherwise, and a jar that is gone, are told before
     /// anything else.</summary>
     private static bool IsOnTop(Scanned scanned, Problem caution) =>
-        caution.Code is OlderRevision or Gone or LabelPromises || (caution.Code == UseByMoved && scanned.Jar.History.IsLabelled);
+        caution.Code is OlderRevision or NewerRevision or Gone or LabelPromises || (caution.Code == UseByMoved && scanned.Jar.History.IsLabelled);
 
     private static Markup OnTop(Scanned scanned) => Html.All(scanned.Jar.Cautions.Where(c => IsOnTop(scanned, c)).Select(c => Html.Of(
-        $"""<p class="warn" role="alert">{(c.Code == Gone ? "" : "Out-of-date label. ")}{c.Text.In(PageSpelling.Any)} <small>{c.Code}</small></p>""")));
+        $"""<p class="warn" role="alert">{(c.Code is Gone or NewerRevision ? "" : "Out-of-date label. ")}{c.Text.In(PageSpelling.Any)} <small>{c.Code}</small></p>""")));
 
     private static Markup Hazards(Workbench bench, HazardAssessment hazards, LabelText? text) => Html.Of(
         $"""

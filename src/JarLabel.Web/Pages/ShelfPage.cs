@@ -1,5 +1,3 @@
-using JarLabel.Core.Keeping;
-
 namespace JarLabel.Web.Pages;
 
 /// <summary>All jars, soonest use-by first, a page at a time.</summary>
@@ -39,14 +37,13 @@ internal static class ShelfPage
 
     /// <summary>The jars as one list of links.</summary>
     private static Markup Jars(Workbench bench, ShelfList list, Func<JarEntry, string> address) =>
-        Html.Of($"""<ul class="jars">{list.Jars.Select(j => One(bench, j, list.Learned(j), address(j)))}</ul>""");
+        Html.Of($"""<ul class="jars">{list.Jars.Select(j => One(bench, j, list, address(j)))}</ul>""");
 
-    private static Markup One(Workbench bench, JarEntry jar, KeepingDates? learned, string address)
+    private static Markup One(Workbench bench, JarEntry jar, ShelfList list, string address)
     {
-        var state = ShelfList.StateOf(jar, learned, bench.Now);
+        var state = ShelfList.StateOf(jar, list.Learned(jar), bench.Now);
         var useBy = jar.FailedOn is { } failed ? FailureWords.On(failed)
-            : learned is { } now ? $"use by {DateWords.Estimate(now.UseBy)}, label out of date"
-            : $"use by {DateWords.Estimate(jar.UseBy)}";
+            : $"use by {list.UseBy(jar, DateWords.Estimate)}";
         return Html.Of(
             $"""
             <li><a href="{address}"><b>{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)}</b>

@@ -71,7 +71,7 @@ public class JarLifeTests
         });
 
     [Fact]
-    public void Use_by_never_grows_by_thinning_thickening_or_moving() =>
+    public void Use_by_never_grows_by_thinning_or_thickening() =>
         Gen.Select(AnyMix, Gen.Int[0, 6].Array[1, 8]).Sample((mixed, kinds) =>
         {
             var number = JarNumber.From(1);
@@ -86,6 +86,25 @@ public class JarLifeTests
                 useBy = jar.Dates.UseBy;
             }
         });
+
+    /// <summary>Nobody did the other dates, so nobody means them by "the last step".</summary>
+    [Fact]
+    public void Taking_back_takes_the_last_step_and_not_the_dates_that_followed_it()
+    {
+        var number = JarNumber.From(7);
+        var mixed = Mix(2, 300, "garnet", "ethanol-95");
+        var sooner = mixed.Dates with { UseBy = mixed.Dates.UseBy.AddDays(-60) };
+        JarEvent[] events = [mixed, new Used(Day, mixed.Contents.Share(0.5)), new Redated(Day, sooner)];
+        var life = JarLife.Of(number, events).Require();
+        Assert.Equal(sooner, life.Jar.Dates);
+        Assert.Equal(["Used", "Mixed"], life.Standing.Select(e => e.Name));
+        var undone = life.Undo(Day).Require();
+        Assert.Equal("Used", undone.What);
+        Assert.Equal(mixed.Contents.Flakes, Jar.Fold(number, [.. events, undone]).Require().Contents.Flakes);
+        Assert.Equal(mixed.Dates, Jar.Fold(number, [.. events, new Undone(Day, "Redated", true)]).Require().Dates); // as ledgers of before have it
+        var later = JarLife.Of(number, [.. events, new Noted(Day, "strained")]).Require();
+        Assert.Equal(sooner, Jar.Fold(number, [.. events, new Noted(Day, "strained"), later.Undo(Day).Require()]).Require().Dates);
+    }
 
     [Fact]
     public void A_jar_with_everything_taken_back_stands_on_no_shelf_and_has_no_more_to_undo()
@@ -145,6 +164,7 @@ public class JarLifeTests
             new Decanted(Day, jar.Contents, jar.Container, jar.Dates, "main", Day, JarNumber.From(1), Changed: new LastChange("thinned", Day)),
             new PouredOut(Day, jar.Contents, JarNumber.From(9)),
             new Redated(Day, jar.Dates),
+            new Redated(Day, jar.Dates) { Shelf = "attic" },
             new Labelled(Day, 1, "labels/a.pdf", "standard", "a4", 1, "JAR 142-5.1"),
             new Discarded(Day, "stays tacky"),
             new Undone(Day, "Thinned", true),
@@ -176,8 +196,8 @@ public class JarLifeTests
         1 when jar.Contents.Cut!.Value.PoundsPerUsGallon < 6 => Thicken(jar, PoundCut.FromPoundsPerUsGallon(jar.Contents.Cut!.Value.PoundsPerUsGallon * 1.2), "blonde"),
         2 => new Used(Day, jar.Contents.Share(0.3), "viola top"),
         3 => new Tested(Day, true, 12),
-        4 => new Moved(Day, "warm", jar.Dates.AfterMove(DateOnly.FromDateTime(Day), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(27), KeepingSettings.Usual)),
-        5 => new Moved(Day, "cold", jar.Dates.AfterMove(DateOnly.FromDateTime(Day), Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(10), KeepingSettings.Usual)),
+        4 => new Moved(Day, "warm", jar.Dates with { TestFrom = jar.Dates.TestFrom.AddDays(-5), UseBy = jar.Dates.UseBy.AddDays(-9) }),
+        5 => new Moved(Day, "cold"),
         _ => new Noted(Day, "a note"),
     };
 

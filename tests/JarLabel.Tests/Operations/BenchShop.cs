@@ -31,6 +31,13 @@ internal sealed class BenchShop : IDisposable
     /// <summary>Prints the label of the first jar.</summary>
     internal void Label() => LabelJar.Do(Open(), JarNumber.From(1), new LabelChoice(), null).Require();
 
+    /// <summary>Puts the first jar on another shelf than the usual one.</summary>
+    internal void PutAside()
+    {
+        ShopSettingsFile.Change(Open().Folder, settings => settings with { Shelves = [.. settings.Shelves, new Shelf("cellar", Temperature.FromDegreesCelsius(14))] }).Require();
+        MoveJar.Do(Open(), JarNumber.From(1), "cellar", null).Require();
+    }
+
     /// <summary>All that is on record, in the ledger and in the shop's own files beside it.</summary>
     internal (long Events, string Files) Recorded => (
         LedgerAccess.Read<long>(Open(), view => view.EventCount).Require(),

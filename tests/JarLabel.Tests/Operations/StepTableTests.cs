@@ -54,6 +54,11 @@ public class StepTableTests
             shop.Label();
         }
 
+        if (verb == "move")
+        {
+            shop.PutAside();
+        }
+
         var before = shop.Recorded;
         var outcome = step.Do(shop.Open(), Example(step)).Require();
         Assert.NotEmpty(outcome.Answer.Screen.Blocks);

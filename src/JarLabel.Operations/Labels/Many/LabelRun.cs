@@ -15,7 +15,7 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer p
         var count = (int)pick.Labels;
         var path = file ?? UsualPath();
         return ShopLives.Of(bench, step).Then(lives => SheetsInUse.TakeNext(bench, step, stock.Sheet, count, start).Then(places =>
-            Draw(path, filler.Fill(Labels(pick.Jars, places, lives))).Then(drawn => Record(drawn).Then<WrittenLabels>(_ => new WrittenLabels(
+            Draw(path, filler.Fill(Labels(pick.Jars, places, new JarDating(bench, step, lives)))).Then(drawn => Record(drawn).Then<WrittenLabels>(_ => new WrittenLabels(
                 path, stock.Design.Id, stock.Sheet.Id, pick.Jars.Count, count, pages, places[0], places[^1], pick.LeftOut, filler.WithMoved)
             {
                 Redated = [.. labelled.Where(jar => jar.Redated is not null).Select(jar => jar.Jar)],
@@ -31,12 +31,12 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer p
         .First(path => !File.Exists(path));
 
     /// <summary>The labels in order, each jar read when its turn comes and dated by the shop's tests as it would be alone.</summary>
-    private IEnumerable<Placement> Labels(IReadOnlyList<JarCopies> jars, IReadOnlyList<SheetPlace> places, LearnedLives lives)
+    private IEnumerable<Placement> Labels(IReadOnlyList<JarCopies> jars, IReadOnlyList<SheetPlace> places, JarDating dating)
     {
         var at = 0;
         foreach (var (number, copies) in jars)
         {
-            if (!Dated(JarNumber.From(number), lives).TryGet(out var read, out var problems))
+            if (!Dated(JarNumber.From(number), dating).TryGet(out var read, out var problems))
             {
                 unread.AddRange(problems);
                 continue;
@@ -54,10 +54,10 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer p
     }
 
     /// <summary>The jar with the dates that the tests say now. They are recorded with its label, after all labels were drawn.</summary>
-    private Result<(JarHistory History, Redated? Redated)> Dated(JarNumber number, LearnedLives lives) =>
+    private Result<(JarHistory History, Redated? Redated)> Dated(JarNumber number, JarDating dating) =>
         JarHistory.Of(number, step.EventsOf(Subject.Jar(number.Value))).Then(history =>
         {
-            var redated = LearnedDates.Mark(bench, lives, history).Learned is { } now ? new Redated(bench.Now, now) : null;
+            var redated = LearnedDates.Mark(dating, history).Learned is { } now ? new Redated(bench.Now, now) : null;
             return (redated is null ? history : history.With(redated)).Then<(JarHistory, Redated?)>(dated => (dated, redated));
         });
 

@@ -1,0 +1,70 @@
+namespace JarLabel.Operations.Keeping;
+
+/// <summary>Jars whose flakes were found to be going off after they were mixed: their dates were given without knowing it, and a few drops come before any use.
+/// A test that the jar passed since then settles it for as long as a test holds.</summary>
+public static class FlakesInDoubt
+{
+    /// <summary>What to say of one jar.</summary>
+    public static IReadOnlyList<Problem> Of(Workbench bench, JarHistory history) =>
+        MayBe(history) && LedgerAccess.Read(bench, view => Result<IReadOnlyList<Problem>>.Of(Of(bench, view, history))).TryGet(out var cautions, out _) ? cautions : [];
+
+    /// <summary>What to say of the jars of a list.</summary>
+    public static IReadOnlyList<Problem> Of(Workbench bench, LedgerView view, IReadOnlyList<JarEntry> jars) =>
+    [
+        .. Among(bench, view).Where(doubt => jars.Any(jar => jar.Number == doubt.Jar.Value)).GroupBy(doubt => doubt.Bag.Number)
+            .Select(bag => BagCautions.OfJars(bag.First().Bag, [.. bag.Select(doubt => doubt.Jar).Order()])),
+    ];
+
+    internal static IReadOnlyList<Problem> Of(Workbench bench, LedgerView view, JarHistory history) =>
+        [.. Bags(bench, view, history).Select(bag => BagCautions.OfJars(bag, [history.Jar.Number]))];
+
+    /// <summary>Every jar in doubt with the bag it is for. Only jars are read that hold flakes of a bag that was ever tried.</summary>
+    internal static IReadOnlyList<(JarNumber Jar, Bag Bag)> Among(Workbench bench, LedgerView view)
+    {
+        var tried = view.EventsOf(SubjectKind.Bag).Where(row => row.Kind == nameof(FlakesTested)).Select(row => row.Of.Number).Distinct().ToArray();
+        var (next, seen, found) = (new Queue<JarNumber>(), new HashSet<JarNumber>(), new List<(JarNumber, Bag)>());
+        foreach (var number in tried)
+        {
+            if (SupplyBook.Bag(view, SupplyNumber.From(number)).TryGet(out var bag, out _) && IsBad(bag))
+            {
+                bag.Taken.ToList().ForEach(taken => next.Enqueue(taken.For));
+            }
+        }
+
+        while (next.TryDequeue(out var jar))
+        {
+            if (seen.Add(jar) && JarHistory.Of(jar, view.EventsOf(Subject.Jar(jar.Value))).TryGet(out var history, out _))
+            {
+                found.AddRange(Bags(bench, view, history).Select(bag => (jar, bag)));
+                history.Life.Standing.OfType<PouredOut>().ToList().ForEach(poured => next.Enqueue(poured.To));
+            }
+        }
+
+        return found;
+    }
+
+    private static IEnumerable<Bag> Bags(Workbench bench, LedgerView view, JarHistory history)
+    {
+        var jar = history.Jar;
+        if (!jar.OnShelf || !MayBe(history))
+        {
+            return [];
+        }
+
+        var batches = JarDating.Origins(view).Of(history.Life) ?? [];
+        return batches.Where(batch => batch.Bag is not null).GroupBy(batch => batch.Bag!.Value)
+            .Select(of => SupplyBook.Bag(view, of.Key).TryGet(out var bag, out _) && of.Any(batch => IsDoubted(batch, bag, jar.Test, DateOnly.FromDateTime(bench.Now))) ? bag : null)
+            .OfType<Bag>();
+    }
+
+    private static bool MayBe(JarHistory history) => history.Events.Any(e => e.Event is Mixed { Bag: not null } or Thickened { Bag: not null } or Blended or Decanted);
+
+    private static bool IsBad(Bag bag) => bag.Test is { Pinch: not Pinch.All };
+
+    /// <summary>A batch of flakes that were known to be cloudy was dated with that.</summary>
+    private static bool IsDoubted(KeptBatch batch, Bag bag, TestResult? tested, DateOnly today) =>
+        bag.Test is { Pinch: not Pinch.All } test
+        && test.Day >= DateOnly.FromDateTime(batch.Since)
+        && !(test.Pinch == Pinch.Cloudy && batch.Flakes.Cloudy)
+        && !(tested?.HoldsOn(today) == true && tested.Day >= test.Day);
+}

@@ -1,0 +1,155 @@
+namespace JarLabel.Acceptance;
+
+/// <summary>What is known of a jar stands where it is about to be used: flakes that were found bad since, labels that are newer or older than the ledger, tests that
+/// were taken back.</summary>
+public sealed class DoubtTests : IDisposable
+{
+    private static readonly string[] Batch = ["mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95"];
+    private static readonly string[] Job = ["plan", "--for", "pad", "--area", "2 sq ft", "--coats", "2", "--grade", "garnet", "--solvent", "ethanol-95"];
+
+    private readonly Shop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Theory]
+    [InlineData("cloudy")]
+    [InlineData("gel")]
+    public void Flakes_that_were_found_bad_after_the_mixing_are_told_wherever_the_jar_is_about_to_be_used(string pinch)
+    {
+        FromBag(pinch);
+        foreach (var line in (string[][])[["jar", "1"], ["scan", "1"], ["shelf"], Job, ["use", "1", "10 mL"], ["thin", "1", "--to", "1.2", "--no-label"], ["decant", "1", "--into", "50 mL", "--no-label"], ["jar", "3"], ["use", "3", "10 mL"]])
+        {
+            Assert.Contains("JL397", Codes(shop.Json([.. line, "--at", "2026-03-20"])));
+        }
+
+        Assert.DoesNotContain("JL397", Codes(shop.Json("jar", "2", "--at", "2026-03-20")));
+        Assert.DoesNotContain("JL397", Codes(shop.Json("use", "2", "10 mL", "--at", "2026-03-20")));
+    }
+
+    [Fact]
+    public void A_plan_tries_such_a_jar_before_any_coat_until_it_passed_a_test()
+    {
+        FromBag("cloudy");
+        shop.Json("discard", "2", "--at", "2026-03-19");
+        var plan = shop.Json([.. Job, "--at", "2026-03-20"]);
+        Assert.True(plan["jars"]![0]!["testFirst"]!.GetValue<bool>());
+        var steps = plan["steps"]!.AsArray().Select(s => s!["words"]!.GetValue<string>()).ToList();
+        Assert.InRange(steps.FindIndex(words => words.StartsWith("try a few drops of jar 1-9", StringComparison.Ordinal)), 0, steps.FindIndex(words => words.StartsWith("take ", StringComparison.Ordinal)) - 1);
+        shop.Json("test", "1", "pass", "--at", "2026-03-20");
+        Assert.DoesNotContain("JL397", Codes(shop.Json("use", "1", "10 mL", "--at", "2026-03-21")));
+        Assert.False(shop.Json([.. Job, "--at", "2026-03-21"])["jars"]![0]!["testFirst"]!.GetValue<bool>());
+        Assert.Contains("JL397", Codes(shop.Json("use", "1", "10 mL", "--at", "2026-04-25"))); // a test holds for 30 days
+    }
+
+    [Fact]
+    public void Flakes_that_were_known_to_be_cloudy_are_in_the_dates_already()
+    {
+        shop.Json("bag", "add", "--grade", "garnet", "--mass", "500 g", "--date", "2026-01-05", "--no-label", "--at", "2026-03-01");
+        shop.Json("bag", "test", "1", "cloudy", "--at", "2026-03-02");
+        shop.Json([.. Batch, "--bag", "1", "--no-label", "--at", "2026-03-09"]);
+        Assert.DoesNotContain("JL397", Codes(shop.Json("use", "1", "10 mL", "--at", "2026-03-20")));
+    }
+
+    /// <summary>A jar that was poured off is the batch it came from: its failure is that batch's.</summary>
+    [Fact]
+    public void Tests_of_what_was_poured_off_teach_the_batch_it_came_from()
+    {
+        Mix("2026-01-10");
+        shop.Json("decant", "1", "--into", "100 mL", "--at", "2026-02-01", "--no-label");
+        shop.Json("test", "1", "pass", "--at", "2026-04-01");
+        Assert.DoesNotContain("JL217", Codes(shop.Json("test", "2", "fail", "--at", "2026-05-01")));
+        var kind = Assert.Single(shop.Json("keeping")["kinds"]!.AsArray())!;
+        Assert.Equal((2, 1, 1), (Number(kind, "tests"), Number(kind, "jars"), Number(kind, "failed")));
+        Assert.Empty(shop.Json("keeping")["notCounted"]!.AsArray());
+    }
+
+    [Fact]
+    public void Tests_of_several_batches_or_after_fresh_flakes_teach_nothing_and_that_is_said()
+    {
+        Mix("2026-01-10");
+        Mix("2026-02-10");
+        shop.Json("test", "1", "pass", "--at", "2026-03-01");
+        shop.Json("thicken", "1", "--to", "2", "--at", "2026-03-02", "--no-label");
+        Assert.Contains("JL217", Codes(shop.Json("test", "1", "pass", "--at", "2026-04-01")));
+        shop.Json("blend", "1=100 mL", "2=100 mL", "--at", "2026-04-02", "--no-label");
+        Assert.Contains("JL217", Codes(shop.Json("test", "3", "fail", "--at", "2026-05-01")));
+        var answer = shop.Json("keeping");
+        Assert.Equal([1, 3], answer["notCounted"]!.AsArray().Select(j => j!.GetValue<int>()));
+        Assert.Equal(1, Number(Assert.Single(answer["kinds"]!.AsArray())!, "tests")); // the one before the fresh flakes
+        Assert.Contains("tests of jars 1-9, 3-5: of several batches", shop.Run("keeping").Result, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_test_that_was_taken_back_counts_nowhere()
+    {
+        Mix("2026-01-10");
+        shop.Json("test", "1", "fail", "--at", "2026-03-01");
+        shop.Json("label", "1", "--at", "2026-03-02");
+        shop.Json("test", "1", "fail", "--at", "2026-03-03");
+        shop.Json("undo", "1", "--at", "2026-03-03", "--no-label");
+        Assert.DoesNotContain("JL359", Codes(shop.Json("scan", "1", "--at", "2026-03-04"))); // the label says that the first test failed
+        shop.Json("undo", "1", "--at", "2026-03-04", "--no-label");
+        Assert.DoesNotContain("JL126", Codes(shop.Json("test", "1", "pass", "--at", "2026-03-05")));
+        Assert.Equal(0, Number(Assert.Single(shop.Json("keeping")["kinds"]!.AsArray())!, "failed"));
+    }
+
+    [Fact]
+    public void A_jar_that_is_gone_is_not_told_to_be_discarded()
+    {
+        Mix("2026-01-10", label: true);
+        shop.Json("test", "1", "fail", "--at", "2026-03-01");
+        Assert.Contains("JL359", Codes(shop.Json("scan", "1", "--at", "2026-03-02")));
+        shop.Json("discard", "1", "--at", "2026-03-02");
+        Assert.Equal(["JL187"], Codes(shop.Json("scan", "1", "--at", "2026-03-03")));
+    }
+
+    [Fact]
+    public void A_label_that_is_newer_or_older_than_the_ledger_is_told()
+    {
+        shop.Json("shop", "set", "base-url", "http://192.168.1.20:5080");
+        Mix("2026-01-10", label: true);
+        foreach (var code in (string[])["JAR 1-9.4", "HTTP://192.168.1.20:5080/J/1-9.4"])
+        {
+            var newer = shop.Json("scan", code, "--at", "2026-01-12");
+            Assert.Equal("JL216", Codes(newer).First());
+            Assert.False(newer["scanned"]!["outOfDate"]!.GetValue<bool>());
+        }
+
+        var run = shop.Run("scan", "HTTP://10.0.0.7:5080/J/1-9.4");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("error JL185", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("from another or newer copy of this ledger", run.Errors, StringComparison.Ordinal);
+        shop.Json("thin", "1", "--to", "1", "--no-label", "--at", "2026-01-13");
+        Assert.Contains("JL186", Codes(shop.Json("scan", "JAR 1-9.1", "--at", "2026-01-14")));
+        Assert.Contains("JL186", Codes(shop.Json("jar", "1", "--at", "2026-01-14")));
+    }
+
+    /// <summary>Three of four are due; the first two are shown.</summary>
+    [Fact]
+    public void The_first_of_those_that_are_due_are_counted_among_those_that_are_due()
+    {
+        foreach (var day in (string[])["2026-01-10", "2026-01-11", "2026-01-12", "2026-06-30"])
+        {
+            Mix(day);
+        }
+
+        string[] line = ["shelf", "--due", "--first", "2", "--at", "2026-07-01"];
+        Assert.StartsWith("The 2 of 3 jars that are due soonest, ", shop.Run(line).Result, StringComparison.Ordinal);
+        Assert.Equal([1, 2], shop.Json(line)["jars"]!.AsArray().Select(j => Number(j!, "number")));
+    }
+
+    private static string[] Codes(JsonNode answer) => [.. answer["warnings"]!.AsArray().Select(w => w!["code"]!.GetValue<string>())];
+
+    private static int Number(JsonNode node, string key) => node[key]!.GetValue<int>();
+
+    private void Mix(string at, bool label = false) => shop.Json([.. Batch, "--at", at, .. label ? Array.Empty<string>() : ["--no-label"]]);
+
+    /// <summary>Jar 1 is of the bag, jar 2 is not; then a pinch of the bag is tried.</summary>
+    private void FromBag(string pinch)
+    {
+        shop.Json("bag", "add", "--grade", "garnet", "--mass", "500 g", "--date", "2026-01-05", "--no-label", "--at", "2026-03-01");
+        shop.Json([.. Batch, "--bag", "1", "--no-label", "--at", "2026-03-09"]);
+        Mix("2026-03-09");
+        shop.Json("bag", "test", "1", pinch, "--at", "2026-03-15");
+    }
+}
