@@ -1,21 +1,22 @@
 namespace JarLabel.Operations.Changing;
 
-/// <summary>Pours jars, or parts of them, together into a new one. It takes the shortest keeping of its parts, and every hazard of them.</summary>
+/// <summary>Pours jars, or parts of them, together into a new one. It takes the shortest keeping of its parts; its hazards are those
+/// of the whole, worked out like any mixture's.</summary>
 public static class BlendJars
 {
     /// <summary>The new jar, or every reason why not; then nothing was recorded and nothing written.</summary>
     /// <param name="bench">The shop.</param>
-    /// <param name="parts">The jars, each with how much of it; null for all.</param>
+    /// <param name="parts">The jars, each with how much of it.</param>
     /// <param name="into">The new jar.</param>
-    public static Result<JarOutcome> Do(Workbench bench, IReadOnlyList<(JarNumber Jar, Volume? Amount)> parts, NewJar into)
+    public static Result<JarOutcome> Do(Workbench bench, IReadOnlyList<(JarNumber Jar, TakenText Amount)> parts, NewJar into)
     {
         return parts.DistinctBy(p => p.Jar).Count() is var different && (different < 2 || different < parts.Count)
             ? OperationProblems.TooFewJars(different)
             : StepCompletion.Open(bench).Then(finish => LedgerAccess.Record(bench, step => Record(bench, parts, into, finish, step)));
     }
 
-    private static Result<JarOutcome> Record(Workbench bench, IReadOnlyList<(JarNumber Jar, Volume? Amount)> parts, NewJar into, StepCompletion finish, LedgerStep step) =>
-        All(parts.Select(p => Pour.Of(bench, new Recorder(step, p.Jar), p.Amount, "jar"))).Then(pours => Begin(bench, pours, into).Then(begun =>
+    private static Result<JarOutcome> Record(Workbench bench, IReadOnlyList<(JarNumber Jar, TakenText Amount)> parts, NewJar into, StepCompletion finish, LedgerStep step) =>
+        All(parts.Select(p => Part(bench, new Recorder(step, p.Jar), p.Amount))).Then(pours => Begin(bench, pours, into).Then(begun =>
         {
             var recorder = Recorder.ForNewJar(step);
             return finish.Record(recorder, begun, into.Label, [.. pours.SelectMany(p => BatchCautions.OfState(p.Jar.StateAt(bench.Now))).Distinct()], goesOn: true)
@@ -24,6 +25,9 @@ public static class BlendJars
                     Cautions = [.. outcome.Cautions, .. finish.OfShelves(step, [.. left.Select(history => history.Jar)], [outcome.History.Jar])],
                 }));
         }));
+
+    private static Result<Pour> Part(Workbench bench, Recorder from, TakenText amount) =>
+        from.History.Then(history => Pour.Of(bench, from, amount.Of(history.Jar.Contents.Liquid), "jar"));
 
     private static Result<Blended> Begin(Workbench bench, IReadOnlyList<Pour> pours, NewJar into)
     {

@@ -6,12 +6,23 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
 {
     private const string ChangedSince = "JL150", NotPaired = "JL605";
 
+    private static readonly FormValues Nothing = new(new Dictionary<string, string>());
+
     private readonly IdempotencyCache once = new();
 
-    /// <summary>A form to fill in.</summary>
-    internal Reply Blank(Route place, Client who) => Scene(place, who, new FormValues(new Dictionary<string, string>())).TryGet(out var scene, out var problems)
-        ? Reply.Page(FormPage.Of(scene.Form.Step.ShowsAtOnce ? Worked(scene) : scene))
-        : Reply.NotFound(problems);
+    /// <summary>A form to fill in; one that only looks may be asked for with what is filled in.</summary>
+    internal Reply Blank(Route place, Client who, IQueryCollection asked)
+    {
+        var filled = asked.ToDictionary(one => one.Key, one => one.Value.ToString(), StringComparer.Ordinal);
+        return Scene(place, who, new FormValues(filled)).TryGet(out var scene, out var problems)
+            ? Reply.Page(FormPage.Of(scene.Form.Step switch
+            {
+                { ShowsAtOnce: true } => Worked(scene with { FormValues = scene.Form.Step.Looks ? scene.FormValues : Nothing }),
+                { Looks: true } when filled.Count > 0 => Worked(scene),
+                _ => scene with { FormValues = Nothing },
+            }))
+            : Reply.NotFound(problems);
+    }
 
     /// <summary>A form as sent: worked out, or recorded.</summary>
     internal Reply Take(Route place, Client who, IReadOnlyDictionary<string, string> fields)
@@ -55,7 +66,9 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
         var kept = KeptWork.WatchPart();
         try
         {
-            return record();
+            // Recorded and yet refused would be sent again, and recorded again.
+            var said = record();
+            return said.Done is null && kept.Any ? throw new InvalidOperationException("Something was recorded, and no page tells of it.") : said;
         }
         catch (Exception fault) when (kept.Any && fault is not OutOfMemoryException)
         {

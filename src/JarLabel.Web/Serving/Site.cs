@@ -101,7 +101,7 @@ internal sealed class Site : IDisposable
             case { Kind: RouteKind.Steps }:
                 return Reply.Page(StepsPage.Of());
             case { Kind: RouteKind.Form } place:
-                return who.MayRecord ? Known(context, () => recording.Blank(place, who)) : Reply.SeeOther(PairPage.Address(path));
+                return who.MayRecord ? Known(context, () => recording.Blank(place, who, context.Request.Query)) : Reply.SeeOther(PairPage.Address(path));
             default:
                 return Reply.NotFound([WebProblems.NoSuchPage(path)]);
         }
