@@ -11,9 +11,9 @@ string[] line = args.Length == 0 ? ["help"] : args;
 try
 {
     var parsed = CommandTree.Create(new Runner(terminal, TimeProvider.System), line).Parse(line, new() { ResponseFileTokenReplacer = null });
-    return parsed.Errors.Count == 0
+    return UnreadLine.Problems(parsed) is not { Count: > 0 } unread
         ? parsed.Invoke(new() { EnableDefaultExceptionHandler = false, Output = terminal.Result, Error = terminal.Errors })
-        : terminal.Refuse(UnreadLine.Problems(parsed), parsed.GetValue(SharedOptions.Json));
+        : terminal.Refuse(unread, parsed.GetValue(SharedOptions.Json));
 }
 catch (OutputFault fault)
 {

@@ -8,7 +8,7 @@ internal static class SharedOptions
     internal static readonly Option<string> Shop = new("--shop") { Description = "The shop folder (else JARLABEL_SHOP, else the user's data folder).", HelpName = "folder", Recursive = true };
     private static readonly Option<string> Rules = new("--rules") { Description = "Labelling rules: osha or clp (else the shop's own).", HelpName = "rules", Recursive = true };
     private static readonly Option<string> Units = new("--units") { Description = "Amounts on screen: us or metric first.", HelpName = "units", Recursive = true };
-    private static readonly Option<string> At = new("--at") { Description = "The moment to use instead of now: 2026-03-09 or 2026-03-09T14:30.", HelpName = "date", Recursive = true };
+    private static readonly Option<string> At = new("--at") { Description = "The moment to use instead of now: 2026-03-09, \"2026-03-09 14:30\" or yesterday.", HelpName = "date", Recursive = true };
     private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Compute and show; record and write nothing.", Recursive = true };
 
     /// <summary>On every command that takes a file to write.</summary>
@@ -37,7 +37,11 @@ internal static class SharedOptions
     { Dated = typed.Text(At) is not null, Force = typed.Switch(Force) };
 
     /// <summary>The moment that counts as now: the one that was typed, or the clock's.</summary>
-    internal static DateTime Now(ParsedLine typed, TimeProvider clock) => typed.Value(At, ValueReader.Moment) ?? Whole(clock.GetLocalNow().DateTime);
+    internal static DateTime Now(ParsedLine typed, TimeProvider clock)
+    {
+        var now = Whole(clock.GetLocalNow().DateTime);
+        return typed.Value(At, ValueReader.Moment(now)) ?? now;
+    }
 
     private static DateTime Whole(DateTime moment) => new(moment.Year, moment.Month, moment.Day, moment.Hour, moment.Minute, moment.Second);
 }

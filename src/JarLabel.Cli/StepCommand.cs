@@ -8,6 +8,7 @@ internal sealed class StepCommand : IValueSource
 {
     private readonly Step step;
     private readonly Dictionary<string, Symbol> symbols = [];
+    private readonly Dictionary<string, Argument<string>> alone = [];
     private ParseResult? parsed;
 
     private StepCommand(Step step) => this.step = step;
@@ -28,7 +29,7 @@ internal sealed class StepCommand : IValueSource
     IReadOnlyList<string> IValueSource.Texts(string name) => symbols.GetValueOrDefault(name) switch
     {
         Option<bool> flag => parsed!.GetValue(flag) ? ["yes"] : [],
-        Option<string> option => One(parsed!.GetValue(option)),
+        Option<string> option => [.. One(parsed!.GetValue(option)), .. Alone(name)],
         Option<string[]> options => parsed!.GetValue(options) ?? [],
         Argument<string> argument => One(parsed!.GetValue(argument)),
         Argument<string[]> arguments => parsed!.GetValue(arguments) ?? [],
@@ -62,11 +63,21 @@ internal sealed class StepCommand : IValueSource
         {
             command.Add((Option)symbol);
         }
+
+        if (field.MayStandAlone)
+        {
+            command.Add(alone[field.Name] = new Argument<string>(field.Name.ToUpperInvariant()) { Description = $"The same as {symbol.Name}.", Arity = ArgumentArity.ZeroOrOne });
+        }
     }
 
     private Result<Answer> Run(ParsedLine typed, Session session)
     {
         parsed = typed.Parsed;
+        if (alone.Keys.Select(name => (Name: name, Texts: ((IValueSource)this).Texts(name))).FirstOrDefault(said => said.Texts.Count > 1) is { Name: { } twice, Texts: [var one, var other] })
+        {
+            return TypingProblems.SaidTwice(twice, one, other);
+        }
+
         if (step.Printing(session.Workbench, this) is not { } printing)
         {
             return Do(session);
@@ -80,7 +91,18 @@ internal sealed class StepCommand : IValueSource
         return PrintTo.Around(printing, session, () => Do(session));
     }
 
-    private Result<Answer> Do(Session session) => step.Do(session.Workbench, this).Then<Answer>(outcome => outcome.Answer);
+    private Result<Answer> Do(Session session)
+    {
+        if (step.Do(session.Workbench, this).TryGet(out var outcome, out var faults))
+        {
+            return outcome.Answer;
+        }
+
+        // Where much is missing, one whole line says more than each by itself.
+        return Result<Answer>.Failed(faults.Count(fault => fault.Code == TypingProblems.NotGiven) < 2 ? faults : [.. faults, TypingProblems.WholeLine(new Remedy(step.Verb, step.Example))]);
+    }
+
+    private IReadOnlyList<string> Alone(string name) => alone.TryGetValue(name, out var argument) ? One(parsed!.GetValue(argument)) : [];
 
     private static IReadOnlyList<string> One(string? text) => text is null ? [] : [text];
 }

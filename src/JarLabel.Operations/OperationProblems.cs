@@ -107,7 +107,7 @@ internal static class OperationProblems
 
     internal static Problem JarNotOnShelf(JarNumber jar, bool known, string where) => known
         ? new("JL337", Message.Of($"Jar {jar} is no longer on the shelf. If that is wrong, {new Remedy("undo", new InputName("jar", $"{jar}"))} takes the last step back."), where)
-        : new("JL336", $"There is no jar {jar} in this shop's ledger.", where);
+        : new("JL336", Message.Of($"There is no jar {jar} in this shop's ledger; {new Remedy("shelf")} lists those there are."), where);
 
     internal static Problem TooManyLabels(long labels) =>
         new("JL333", string.Create(CultureInfo.InvariantCulture, $"That would be {labels} labels; at most {LabelJars.MostLabels} at once. Print one shelf or a run of jars at a time, such as 1..5000."), "copies");

@@ -6,8 +6,11 @@ internal static class CatalogProblems
     /// <summary>The code of every fault in the form of a catalog file.</summary>
     internal const string Form = "JL202";
 
-    internal static Problem UnknownWord(string kind, string typed, string? where, IEnumerable<string> words, IEnumerable<string> ids) =>
-        new("JL201", $"Read {kind} \"{typed}\", which is not in the catalog.{Nearest.Asked(typed, words)} Known are: {string.Join(", ", ids)}.", where);
+    internal static Problem UnknownWord(string kind, string typed, string? where, IReadOnlyList<string> candidates, IEnumerable<string> ids) => candidates.Count > 1
+        ? new("JL201", Message.Of($"Read {kind} {Quoted.Of(typed)}, which could be {string.Join(", ", candidates)}: write which of them it is. {Listed(kind)}Known are: {string.Join(", ", ids)}."), where)
+        : new("JL201", $"Read {kind} {Quoted.Of(typed)}, which is not in the catalog.{(candidates is [var meant] ? $" Did you mean \"{meant}\"?" : "")} Known are: {string.Join(", ", ids)}.", where);
+
+    private static Message Listed(string kind) => kind is "grade" or "solvent" ? Message.Of($"{new Remedy($"{kind}s")} says what each is. ") : "";
 
     internal static Problem DoubledId(string file, string id) =>
         new("JL203", $"The id or alias \"{id}\" stands on more than one row of {file}; each may stand once.", $"{file} ({id})");

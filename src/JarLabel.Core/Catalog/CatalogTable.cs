@@ -29,12 +29,13 @@ public sealed class CatalogTable<T>
     /// <summary>The row with this id or alias, in capitals or not; null when there is none.</summary>
     public T? Find(string word) => byWord.GetValueOrDefault(word);
 
-    /// <summary>The row that was typed, or a problem that names the nearest one and all that are allowed.</summary>
+    /// <summary>The row that was typed, also in other order or with spaces (<c>garnet dewaxed</c>), or a problem that names what was probably
+    /// meant and all that are allowed.</summary>
     /// <param name="typed">What was typed.</param>
     /// <param name="where">Where it was typed: <c>--grade</c>.</param>
     public Result<T> Named(string typed, string? where = null)
     {
-        return Find(typed.Trim()) is { } row ? row : CatalogProblems.UnknownWord(Kind, typed, where, byWord.Keys, Ids);
+        return (Find(typed.Trim()) ?? MeantWords.Same(byWord, typed)) is { } row ? row : CatalogProblems.UnknownWord(Kind, typed, where, MeantWords.Candidates(byWord, typed), Ids);
     }
 
     /// <summary>A row that must be there, because the catalog was checked.</summary>

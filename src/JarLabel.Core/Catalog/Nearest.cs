@@ -19,6 +19,9 @@ public static class Nearest
     /// <summary>The question that a message puts behind what it read, a blank before it; empty when nothing known is near.</summary>
     public static string Asked(string typed, IEnumerable<string> known) => To(typed, known) is { } meant ? $" Did you mean \"{meant}\"?" : "";
 
+    /// <summary>True where a word differs from a known one by a slip: a letter in six.</summary>
+    internal static bool IsSlip(string typed, string word) => Changes(typed.ToUpperInvariant(), word.ToUpperInvariant()) <= Math.Max(1, word.Length / 6);
+
     /// <summary>Letters to put in, leave out or change: Levenshtein's distance.</summary>
     private static int Changes(string from, string to)
     {

@@ -38,6 +38,9 @@ public sealed record Solvent(
     /// <summary>True when there is too much water for shellac.</summary>
     public bool TooWet => WaterPercentByVolume > TooWetAbove;
 
+    /// <summary>Methanol poisons and blinds: nothing that may hold it is proposed to somebody who did not name it.</summary>
+    public override bool IsNamedOnly => Compositions.Any(composition => composition.PercentOf("methanol") > 0);
+
     /// <summary>Density at a temperature.</summary>
     public Density DensityAt(Temperature temperature) => Composition.DensityAt(temperature);
 }

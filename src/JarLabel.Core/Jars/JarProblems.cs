@@ -25,7 +25,7 @@ internal static class JarProblems
         new("JL469", string.Create(CultureInfo.InvariantCulture, $"After {happened.Name} jar {number} would hold what no jar holds: flakes and alcohol are there together or not at all, {PoundCut.Weakest} to {PoundCut.Strongest} lb to a gallon, and at most {EventBounds.MostAmount / 1e6:0} m3 of it."));
 
     internal static Problem NoSuchJar(JarNumber number) =>
-        new("JL143", $"There is no jar {number} in this shop's ledger. ", "jar");
+        new("JL143", Message.Of($"There is no jar {number} in this shop's ledger; {new Remedy("shelf")} lists those there are."), "jar");
 
     internal static Problem NoBeginning(JarNumber number, JarEvent happened) =>
         new("JL480", $"The life of jar {number} begins with {happened.GetType().Name}; a jar begins when it is mixed, blended or decanted.");

@@ -11,6 +11,9 @@ public static class RecipeSolver
     public static Result<Recipe> Solve(BatchRequest order, Density solventDensity) =>
         Amounts(order).Then(a => Measurable.Demand(new Recipe(a.Cut, a.Flakes, a.Pour, solventDensity)));
 
+    /// <summary>What is not said of a batch or said too often, whatever its alcohol; null when it can be solved.</summary>
+    public static Problem? Unsaid(BatchRequest order) => Amounts(order).Problems is [var first, ..] ? first : null;
+
     /// <summary>The most liquid that a container may hold.</summary>
     public static Volume MostIn(Volume container) => container * FullestFraction;
 

@@ -1,6 +1,6 @@
 namespace JarLabel.Core.Quantities;
 
-/// <summary>Reads an amount as people write it: numbers and unit words, one pair or several (<c>1 lb 4 oz</c>).</summary>
+/// <summary>Reads an amount as people write it: numbers and unit words, one pair or several that go from large to small (<c>1 lb 4 oz</c>).</summary>
 internal static class AmountText
 {
     /// <summary>The amount in the kind's base unit, more than nothing, at least <paramref name="least"/> and at most <paramref name="most"/>.</summary>
@@ -12,7 +12,7 @@ internal static class AmountText
             return QuantityProblems.AmbiguousComma(text, where);
         }
 
-        var sum = 0.0;
+        var (sum, last) = (0.0, double.PositiveInfinity);
         for (var rest = written; rest.Length > 0;)
         {
             if (TakePair(rest, kind, text, where) is var pair && !pair.TryGet(out var taken, out var problems))
@@ -20,14 +20,19 @@ internal static class AmountText
                 return Result<double>.Failed(problems);
             }
 
-            sum += taken.Size;
-            rest = taken.After;
+            if (taken.Unit.Size >= last)
+            {
+                return QuantityProblems.SecondAmount(text, written[..^rest.Length].Trim(), rest, where);
+            }
+
+            sum += taken.Number * taken.Unit.Size;
+            (rest, last) = (taken.After, taken.Unit.Size);
         }
 
         return sum > 0 && sum >= least && sum <= most ? sum : QuantityProblems.AmountOutOfRange(text, kind, least, most, where);
     }
 
-    private static Result<(double Size, string After)> TakePair(string rest, UnitKind kind, string whole, string where)
+    private static Result<(double Number, UnitWord Unit, string After)> TakePair(string rest, UnitKind kind, string whole, string where)
     {
         if (NumberText.Take(rest) is not { } number)
         {
@@ -40,8 +45,8 @@ internal static class AmountText
             null when word.Trim().Length == 0 => QuantityProblems.UnitMissing(whole, kind, where),
             null => QuantityProblems.UnitUnknown(whole, word.Trim(), kind, where),
             { } unit when !unit.Measures(kind) => QuantityProblems.WrongKind(whole, unit, kind, where),
-            { Size: 1 } unit when NumberText.MayPartThousands(rest[..^number.After.Length].Trim()) => QuantityProblems.AmbiguousPoint(whole, number.Value, unit, where),
-            { } unit => (number.Value * unit.Size, number.After[word.Length..].TrimStart()),
+            { Size: 1 } when NumberText.MayPartThousands(rest[..^number.After.Length].Trim()) => QuantityProblems.AmbiguousPoint(whole, number.Value, word.Trim(), where),
+            { } unit => (number.Value, unit, number.After[word.Length..].TrimStart()),
         };
     }
 

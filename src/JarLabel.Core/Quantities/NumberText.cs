@@ -35,10 +35,10 @@ public static class NumberText
         return comma > 0 && digitsAfter == 3 && text[..comma].TrimStart().TrimStart('0').Length > 0;
     }
 
-    /// <summary>True when a point could part thousands as well as decimals, as in <c>1.000</c>: three digits that end in 00, which nobody writes of
+    /// <summary>True when a point could part thousands as well as decimals, as in <c>1.000</c>: three digits that end in 0, which nobody writes of
     /// a small unit who means decimals.</summary>
-    internal static bool MayPartThousands(string number) =>
-        number.Length is > 4 and <= 7 && number[^4] == '.' && number.EndsWith("00", StringComparison.Ordinal) && number[0] != '0' && number.Where(c => c != '.').All(char.IsAsciiDigit);
+    public static bool MayPartThousands(string number) =>
+        number.Length is > 4 and <= 7 && number[^4] == '.' && number[^1] == '0' && number[0] != '0' && number.Where(c => c != '.').All(char.IsAsciiDigit);
 
     private static bool IsWhole(string text, string rest) => text[..^rest.Length].All(char.IsAsciiDigit);
 

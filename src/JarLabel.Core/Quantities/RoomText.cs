@@ -1,6 +1,6 @@
 namespace JarLabel.Core.Quantities;
 
-/// <summary>Reads the size of a room: <c>50 m3</c>, <c>1800 cu ft</c>.</summary>
+/// <summary>Reads the size of a room: <c>50 m3</c>, <c>1800 cu ft</c>, <c>20 x 15 x 9 ft</c>.</summary>
 public static class RoomText
 {
     private const double MostMilliliters = 1e12;
@@ -10,5 +10,9 @@ public static class RoomText
 
     /// <summary>From <see cref="Least"/> to a million cubic metres.</summary>
     public static Result<Volume> Read(string text, string where) =>
-        AmountText.Read(text, UnitKind.Room, MostMilliliters, where, Least.Milliliters).Then<Volume>(size => Volume.FromMilliliters(size));
+        (DimensionsText.Read(text, UnitKind.Room, 3, where) is { } product ? product.Then(size => InBounds(size, text, where)) : AmountText.Read(text, UnitKind.Room, MostMilliliters, where, Least.Milliliters))
+        .Then<Volume>(size => Volume.FromMilliliters(size));
+
+    private static Result<double> InBounds(double size, string text, string where) =>
+        size >= Least.Milliliters && size <= MostMilliliters ? size : QuantityProblems.AmountOutOfRange(text, UnitKind.Room, Least.Milliliters, MostMilliliters, where);
 }

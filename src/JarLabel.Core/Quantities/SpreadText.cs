@@ -15,10 +15,16 @@ public static class SpreadText
         coat.Micrometers is >= 1 and <= 1000 ? coat : QuantityProblems.NotASpread(text, where);
 }
 
-/// <summary>Reads an area: <c>14 sq ft</c>, <c>1.3 m2</c>.</summary>
+/// <summary>Reads an area: <c>14 sq ft</c>, <c>1.3 m2</c>, <c>30 x 20 in</c>.</summary>
 public static class AreaText
 {
+    private const double Most = 1e8;
+
     /// <summary>More than nothing, at most ten thousand square metres.</summary>
     public static Result<Area> Read(string text, string where) =>
-        AmountText.Read(text, UnitKind.Area, 1e8, where).Then<Area>(size => Area.FromSquareCentimeters(size));
+        (DimensionsText.Read(text, UnitKind.Area, 2, where) is { } product ? product.Then(size => InBounds(size, text, where)) : AmountText.Read(text, UnitKind.Area, Most, where))
+        .Then<Area>(size => Area.FromSquareCentimeters(size));
+
+    private static Result<double> InBounds(double size, string text, string where) =>
+        size is > 0 and <= Most ? size : QuantityProblems.AmountOutOfRange(text, UnitKind.Area, 0, Most, where);
 }

@@ -14,6 +14,7 @@ internal sealed record UnitWord(string Id, UnitKind Kind, string System, IReadOn
         ["volume"] = UnitKind.Volume,
         ["mass"] = UnitKind.Mass,
         ["area"] = UnitKind.Area,
+        ["length"] = UnitKind.Length,
         ["time"] = UnitKind.Time,
     };
 

@@ -30,7 +30,11 @@ public static class PlainText
     /// <summary>Control characters, marks that turn the direction of what follows, and halves of characters.</summary>
     private static bool IsInvisible(Rune rune) => Rune.IsControl(rune)
         || rune == Rune.ReplacementChar
-        || rune.Value is 0x200E or 0x200F or (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0xFEFF;
+        || rune.Value is 0xFEFF
+        || TurnsDirection(rune);
+
+    /// <summary>A mark that turns the direction of what follows (Unicode, bidirectional formatting characters).</summary>
+    internal static bool TurnsDirection(Rune rune) => rune.Value is 0x061C or 0x200E or 0x200F or (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069);
 }
 
 /// <summary>What can be wrong with a name, a job or a note.</summary>

@@ -6,7 +6,8 @@ namespace JarLabel.Layout.Checks;
 internal readonly record struct Extent(double Left, double Top, double Right, double Bottom)
 {
 
-    private static readonly SearchValues<char> BelowBaseline = SearchValues.Create("gjpqyQJ,;()[]{}|/_µ§çþ");
+    /// <summary>What goes below the baseline: letters with a tail, also under a mark, and those with a cedilla or an ogonek.</summary>
+    private static readonly SearchValues<char> BelowBaseline = SearchValues.Create("gjpqyQJ,;()[]{}|/_@$µ§¶þŋƒȷ„‚¿¡βγζημξρςφχψруфцщдДЦЩýÿçÇąĄęĘģĢįĮķĶļĻņŅŗŖşŞţŢșȘțȚųŲŷĝğġĵĳŊØø\\¢¦¸");
 
     internal static Extent Of(Mark mark, ITextRuler ruler) => mark switch
     {
@@ -38,6 +39,6 @@ internal readonly record struct Extent(double Left, double Top, double Right, do
         return new Extent(text.X, text.Baseline - (measures.CapHeight * size), text.X + width, text.Baseline + (Foot(text.Text) ? measures.Descent * size : 0));
     }
 
-    // Figures and most letters stand on the baseline; only these go below it.
-    private static bool Foot(string text) => text.AsSpan().ContainsAny(BelowBaseline);
+    // Figures and most letters stand on the baseline; only these go below it, and what has a mark below.
+    private static bool Foot(string text) => text.AsSpan().ContainsAny(BelowBaseline) || text.AsSpan().ContainsAnyInRange('\u0316', '\u0333');
 }

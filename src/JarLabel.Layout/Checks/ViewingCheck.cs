@@ -24,28 +24,26 @@ internal static partial class ViewingCheck
         ["sentences"] = CapitalFactor,
     };
 
-    internal static IEnumerable<Problem> Problems(PlacedLabel label, Length distance, ITextRuler ruler) =>
-        Texts(label, distance, ruler).Concat(Signs(label, distance)).DistinctBy(problem => problem.Where);
-
-    private static IEnumerable<Problem> Texts(PlacedLabel label, Length distance, ITextRuler ruler)
+    internal static IEnumerable<Problem> Problems(PlacedLabel label, Length distance, ITextRuler ruler)
     {
-        foreach (var text in label.Marks.OfType<TextMark>().Where(text => Far.ContainsKey(text.Box)))
-        {
-            var height = ruler.Measures(text.Face).CapHeight * text.Points * TypePoint.Millimetres;
-            if (height < distance.Millimeters / Far[text.Box])
-                yield return LayoutProblems.LettersTooSmallFrom($"{label.Design.Id}/{text.Box}", height, distance.Meters, height * Far[text.Box] / 1000);
-        }
+        (string Box, double Height, double Factor)[] seen = [.. Texts(label, ruler), .. Signs(label)];
+
+        // Whoever asks for the distance that is told must not be refused for another sign then: all of them are surely read from there.
+        var all = seen.Length == 0 ? 0 : Math.Floor(10 * seen.Min(one => one.Height * one.Factor / 1000)) / 10;
+        return seen.Where(one => one.Height < distance.Millimeters / one.Factor)
+            .Select(one => Far.ContainsKey(one.Box)
+                ? LayoutProblems.LettersTooSmallFrom($"{label.Design.Id}/{one.Box}", one.Height, distance.Meters, all)
+                : LayoutProblems.SignTooSmallFrom($"{label.Design.Id}/{one.Box}", one.Height, distance.Meters, all))
+            .DistinctBy(problem => problem.Where);
     }
 
-    private static IEnumerable<Problem> Signs(PlacedLabel label, Length distance)
-    {
-        foreach (var sign in label.Marks.OfType<PathMark>().GroupBy(path => (path.Box, path.X, path.Y, path.Scale)))
-        {
-            var height = HeightOf(sign);
-            if (height < distance.Millimeters / DistanceFactor)
-                yield return LayoutProblems.SignTooSmallFrom($"{label.Design.Id}/{sign.Key.Box}", height, distance.Meters, height * DistanceFactor / 1000);
-        }
-    }
+    private static IEnumerable<(string Box, double Height, double Factor)> Texts(PlacedLabel label, ITextRuler ruler) => label.Marks.OfType<TextMark>()
+        .Where(text => Far.ContainsKey(text.Box))
+        .Select(text => (text.Box, ruler.Measures(text.Face).CapHeight * text.Points * TypePoint.Millimetres, Far[text.Box]));
+
+    private static IEnumerable<(string Box, double Height, double Factor)> Signs(PlacedLabel label) => label.Marks.OfType<PathMark>()
+        .GroupBy(path => (path.Box, path.X, path.Y, path.Scale))
+        .Select(sign => (sign.Key.Box, HeightOf(sign), DistanceFactor));
 
     // A triangle is lower than the frame it is drawn in.
     private static double HeightOf(IEnumerable<PathMark> layers)

@@ -27,6 +27,8 @@ namespace JarLabel.Operations.Answers;
 [JsonSerializable(typeof(NoticeAnswerJson))]
 [JsonSerializable(typeof(SheetsAnswerJson))]
 [JsonSerializable(typeof(DesignsAnswerJson))]
+[JsonSerializable(typeof(GradesAnswerJson))]
+[JsonSerializable(typeof(SolventsAnswerJson))]
 [JsonSerializable(typeof(CheckAnswerJson))]
 [JsonSerializable(typeof(PrintersAnswerJson))]
 [JsonSerializable(typeof(PrintedJson))]

@@ -31,7 +31,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(bench, jar).Rows([
-            .. outcome.Made.Select(m => ($"jar {m.History.Jar.Number}", (string?)$"{Holds(bench, m.History.Jar)}{(m.Label is { } label ? $", label {label.File}" : "")}")),
+            .. outcome.Made.Select(m => ($"jar {m.History.Jar.Number}", (string?)$"{Holds(bench, m.History.Jar)}{(m.Label is { } label ? $", label {label.File}, on {label.Event.Sheet}, place {label.Event.Position}" : "")}")),
             ("left", Holds(bench, jar)),
         ]);
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);

@@ -1,22 +1,23 @@
 namespace JarLabel.Operations.Changing;
 
-/// <summary>Pours jars, or parts of them, together into a new one. It takes the shortest keeping of its parts, and every hazard of them.</summary>
+/// <summary>Pours jars, or parts of them, together into a new one. It takes the shortest keeping of its parts; its hazards are those
+/// of the whole, worked out like any mixture's.</summary>
 public static class BlendJars
 {
     /// <summary>The new jar, or every reason why not; then nothing was recorded and nothing written.</summary>
     /// <param name="bench">The shop.</param>
-    /// <param name="parts">The jars, each with how much of it; null for all.</param>
+    /// <param name="parts">The jars, each with how much of it.</param>
     /// <param name="into">The new jar.</param>
-    public static Result<JarOutcome> Do(Workbench bench, IReadOnlyList<(JarNumber Jar, Volume? Amount)> parts, NewJar into)
+    public static Result<JarOutcome> Do(Workbench bench, IReadOnlyList<(JarNumber Jar, TakenText Amount)> parts, NewJar into)
     {
         return parts.DistinctBy(p => p.Jar).Count() is var different && (different < 2 || different < parts.Count)
             ? OperationProblems.TooFewJars(different)
             : StepCompletion.Open(bench).Then(completion => LedgerAccess.Record(bench, step => Record(bench, parts, into, completion, step)));
     }
 
-    private static Result<JarOutcome> Record(Workbench bench, IReadOnlyList<(JarNumber Jar, Volume? Amount)> parts, NewJar into, StepCompletion completion, LedgerStep step)
+    private static Result<JarOutcome> Record(Workbench bench, IReadOnlyList<(JarNumber Jar, TakenText Amount)> parts, NewJar into, StepCompletion completion, LedgerStep step)
     {
-        if (!Results.All(parts.Select(part => Pour.Of(bench, new Recorder(step, part.Jar), part.Amount, "jar"))).TryGet(out var pours, out var faults)
+        if (!Results.All(parts.Select(part => Part(bench, new Recorder(step, part.Jar), part.Amount))).TryGet(out var pours, out var faults)
             || !Begin(bench, pours, into).TryGet(out var begun, out faults))
         {
             return faults;
@@ -32,6 +33,9 @@ public static class BlendJars
 
         return outcome with { Cautions = [.. outcome.Cautions, .. completion.OfShelves(step, [.. left.Select(history => history.Jar)], [outcome.History.Jar])] };
     }
+
+    private static Result<Pour> Part(Workbench bench, Recorder from, TakenText amount) =>
+        from.History.Then(history => Pour.Of(bench, from, amount.Of(history.Jar.Contents.Liquid), "jar"));
 
     private static Result<Blended> Begin(Workbench bench, IReadOnlyList<Pour> pours, NewJar into)
     {

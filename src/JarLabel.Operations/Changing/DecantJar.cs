@@ -6,17 +6,18 @@ public static class DecantJar
     /// <summary>The jar with what is left in it and the new jars, or every reason why not; then nothing was recorded and nothing written.</summary>
     /// <param name="bench">The shop.</param>
     /// <param name="number">The jar.</param>
-    /// <param name="amounts">How much into each new jar; null for all that is left.</param>
+    /// <param name="amounts">How much into each new jar; a share is one of what the jar holds at first.</param>
     /// <param name="into">What the new jars are like.</param>
-    public static Result<JarOutcome> Do(Workbench bench, JarNumber number, IReadOnlyList<Volume?> amounts, NewJar into)
+    public static Result<JarOutcome> Do(Workbench bench, JarNumber number, IReadOnlyList<TakenText> amounts, NewJar into)
     {
         return amounts.Count == 0
             ? OperationProblems.NothingToDecant()
             : StepCompletion.Open(bench).Then(completion => LedgerAccess.Record(bench, step => Record(bench, new Recorder(step, number), amounts, into, completion)));
     }
 
-    private static Result<JarOutcome> Record(Workbench bench, Recorder from, IReadOnlyList<Volume?> amounts, NewJar into, StepCompletion completion)
+    private static Result<JarOutcome> Record(Workbench bench, Recorder from, IReadOnlyList<TakenText> amounts, NewJar into, StepCompletion completion)
     {
+        var full = from.History.TryGet(out var before, out _) ? before.Jar.Contents.Liquid : Volume.Zero;
         var made = new List<JarOutcome>();
         foreach (var amount in amounts)
         {
@@ -25,7 +26,7 @@ public static class DecantJar
                 return OperationProblems.NothingLeftToDecant(from.Jar, made.Count);
             }
 
-            if (!Pour.Of(bench, from, amount, "into").Then(pour => Fill(bench, pour, into, completion)).TryGet(out var outcome, out var problems))
+            if (!Pour.Of(bench, from, amount.Of(full), "into").Then(pour => Fill(bench, pour, into, completion)).TryGet(out var outcome, out var problems))
             {
                 return Result<JarOutcome>.Failed(problems);
             }

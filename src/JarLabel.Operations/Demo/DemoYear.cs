@@ -77,7 +77,7 @@ internal static class DemoYear
         bench => Any(DecantJar.Do(bench, JarNumber.From(jar), [Volume.FromMilliliters(milliliters)], Another()));
 
     private static Func<Workbench, Result<object>> Blend(int one, int other) =>
-        bench => Any(BlendJars.Do(bench, [(JarNumber.From(one), Volume.FromMilliliters(200)), (JarNumber.From(other), null)], Another()));
+        bench => Any(BlendJars.Do(bench, [(JarNumber.From(one), Volume.FromMilliliters(200)), (JarNumber.From(other), default)], Another()));
 
     private static Func<Workbench, Result<object>> Test(int jar, bool passed, int minutes) => bench => Any(TestJar.Do(bench, JarNumber.From(jar), passed, minutes));
 

@@ -15,7 +15,7 @@ public static class PlanProblems
     /// <summary>No job at all.</summary>
     internal static Problem NoJob() => new(
         "JL129",
-        Message.Of($"Read no job; say {new InputName("for")} wash, seal, pad, brush or spray with {new InputName("area")} and {new InputName("coats")}, such as {new InputName("for", "pad")} {new InputName("area", "14 sq ft")} {new InputName("coats", "8")}, or name a JSON file of such lines."),
+        Message.Of($"Read no job; say {new InputName("for")} wash, seal, pad, brush or spray with {new InputName("area")} and {new InputName("coats")}, such as {new InputName("for", "pad")} {new InputName("area", "14 sq ft")} {new InputName("coats", "8")}."),
         "for");
 
     internal static Problem Unreadable(string file, string why) => new(FileCode, $"The job file cannot be read: {why}", file);

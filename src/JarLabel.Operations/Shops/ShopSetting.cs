@@ -20,7 +20,7 @@ internal static class ShopSetting
         ["aging"] = Setting((s, times) => s with { AgingPerTenKelvin = times }, ValueReader.Number(KeepingSettings.LowestQ10, KeepingSettings.HighestQ10, Aging.Convention), s => s with { AgingPerTenKelvin = null }),
         ["still-good"] = Setting(
             (s, percent) => s with { Learning = s.Learning with { StillGood = percent / 100 } },
-            ValueReader.Number(100 * LearningSettings.LeastStillGood, 100 * LearningSettings.MostStillGood, 100 * LearningSettings.BaseStillGood),
+            ValueReader.Percent(100 * LearningSettings.LeastStillGood, 100 * LearningSettings.MostStillGood, 100 * LearningSettings.BaseStillGood),
             s => s with { Learning = s.Learning with { StillGood = Usual.Learning.StillGood } }),
         ["keeping-spread"] = Setting(
             (s, factor) => s with { Learning = s.Learning with { Spread = factor } },

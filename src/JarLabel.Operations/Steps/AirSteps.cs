@@ -11,12 +11,12 @@ internal static class AirSteps
 
     private static Input<int?> Coats => field ??= Input.Optional<int>("coats", "Coats", "3", ValueReader.WholeNumber(1, 1000).Invoke).Help("number", "How many coats.");
 
-    private static Input<Area?> Area => field ??= Input.Optional<Area>("area", "What is covered", "14 sq ft", AreaText.Read).Help("area", "What is covered: \"14 sq ft\", \"1.3 m2\".").Hint("14 sq ft, 1.3 m2");
+    private static Input<Area?> Area => field ??= Input.Optional<Area>("area", "What is covered", "14 sq ft", AreaText.Read).Help("area", "What is covered: \"14 sq ft\", \"1.3 m2\", \"30 x 20 in\".").Hint("14 sq ft, 1.3 m2, 30 x 20 in");
 
     /// <summary>A spell of finishing, said either way: the alcohol that goes into the air, or cut, coats and area of the job.</summary>
     private static Input<Volume> Evaporated => field ??= Input.Group<Volume>([Evaporate, Cut, Coats, Area, CalcSteps.Spread], OfSpell);
 
-    private static Input<Volume> Room => field ??= Input.Of<Volume>("room", "Air in the room", "50 m3", RoomText.Read).Help("volume", "Air in the room: \"50 m3\", \"1800 cu ft\".").Hint("50 m3, 1800 cu ft");
+    private static Input<Volume> Room => field ??= Input.Of<Volume>("room", "Air in the room", "50 m3", RoomText.Read).Help("volume", "Air in the room: \"50 m3\", \"1800 cu ft\", \"20 x 15 x 9 ft\".").Hint("50 m3, 1800 cu ft, 20 x 15 x 9 ft");
 
     private static Input<Duration?> Over => field ??= Input.Optional<Duration>("over", "How long it takes", "1 h", TimeText.Read).Help("time", "How long it takes: \"1 h\"; else all at once.").Hint("all at once when left empty; 1 h");
 

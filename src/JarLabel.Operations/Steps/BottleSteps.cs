@@ -12,7 +12,7 @@ internal static class BottleSteps
 
     private static Input<string?> Shelf => field ??= Shared.Shelf("Where it stands; else the shop's first shelf.").Change(one => one with { IsMore = false });
 
-    private static Input<string> NewShelf => field ??= Input.Of("shelf", "To the shelf", "main", (Reader<string>)ValueReader.TextUpTo(40).Invoke).Help("name", "Where it stands; else the shop's first shelf.")
+    private static Input<string> NewShelf => field ??= Input.Of("shelf", "To the shelf", "main", (Reader<string>)ValueReader.TextUpTo(40).Invoke).Alone().Help("name", "Where it stands; else the shop's first shelf.")
         .Choices(Choose.Shelves());
 
     private static Input<ContainerMaterial?> Material => field ??= Input.Optional<ContainerMaterial>("material", "It is of", "glass", ValueReader.Material)

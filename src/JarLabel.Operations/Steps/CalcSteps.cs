@@ -18,7 +18,7 @@ internal static class CalcSteps
     private static Input<IReadOnlyList<(Volume, PoundCut)>> Parts => field ??= Input.Some<(Volume, PoundCut)>("jar", "Parts", "200 mL@2", ReadPart)
         .Help("volume@cut", "A part as volume@cut, such as \"200 mL@2\"; give it once for each part.").Hint("200 mL@2; 100 mL@1");
 
-    private static Input<Area> Area => field ??= Input.Of<Area>("area", "What is covered", "14 sq ft", AreaText.Read).Help("area", "What is covered: \"14 sq ft\", \"1.3 m2\".").Hint("14 sq ft, 1.3 m2");
+    private static Input<Area> Area => field ??= Input.Of<Area>("area", "What is covered", "14 sq ft", AreaText.Read).Help("area", "What is covered: \"14 sq ft\", \"1.3 m2\", \"30 x 20 in\".").Hint("14 sq ft, 1.3 m2, 30 x 20 in");
 
     private static Input<int> Coats => field ??= Input.Of<int>("coats", "Coats", "3", ValueReader.WholeNumber(1, 1000).Invoke).Help("number", "How many coats.");
 
@@ -26,7 +26,7 @@ internal static class CalcSteps
         "contents", "Percent by weight", "ethanol=90,methanol=5,water=5", (bench, text, where) => ContentsText.Possible(text, bench.Catalog, where))
         .Help("contents", "Percent by weight: \"ethanol=90,methanol=5,water=5\", ranges as in \"methanol=30-60\", \"water=rest\".");
 
-    private static Input<double> Strength => field ??= Input.Of<double>("strength", "Percent by volume", "95", ValueReader.Number(0, 100, 95).Invoke).Help("percent", "Percent by volume at 20 C, 0 to 100.");
+    private static Input<double> Strength => field ??= Input.Of<double>("strength", "Percent by volume", "95", ValueReader.Percent(0, 100, 95).Invoke).Help("percent", "Percent by volume at 20 C, 0 to 100.");
 
     private static Input<string> Ethanol => field ??= Input.Of<string>("solvent", "Alcohol", "ethanol", (text, where) => text.Trim() is "ethanol" ? "ethanol" : TypingProblems.NotAChoice(text, where, ["ethanol"]))
         .Help("id", "ethanol.").Choices(_ => [("ethanol", "ethanol and water")]);

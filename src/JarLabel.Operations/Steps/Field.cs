@@ -21,6 +21,9 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>True where it stands on the command line without an option.</summary>
     internal bool IsArgument { get; init; }
 
+    /// <summary>True where it may stand on the command line without its option too: <c>thin 1 1.5</c>.</summary>
+    internal bool MayStandAlone { get; init; }
+
     /// <summary>True for what the step acts on: an argument, or the page that it is done from.</summary>
     internal bool IsSubject { get; init; }
 

@@ -210,6 +210,9 @@ internal sealed class Input<T> : Input
     /// <summary>Stands on the command line without an option.</summary>
     internal Input<T> Argument() => Change(one => one with { IsArgument = true });
 
+    /// <summary>May stand on the command line without its option.</summary>
+    internal Input<T> Alone() => Change(one => one with { MayStandAlone = true });
+
     /// <summary>Chosen among a few.</summary>
     internal Input<T> Choices(Func<Workbench, IReadOnlyList<(string Value, string Words)>> choices) => Change(one => one with { Choices = choices });
 

@@ -34,7 +34,7 @@ internal static class LabelSteps
     private static Input<LabelChoice> Card => field ??= Input.Group<LabelChoice>([CardStock], given =>
         new LabelChoice(Cards.Design, given.Get(CardStock) ?? (given.Bench.Rules == RuleSet.Clp ? "card-a6" : "card-101.6x152.4")));
 
-    private static Input<string?> CardStock => field ??= Input.Word("sheet", "Card stock", "card-a6").Help("id", "The card stock; else card-a6 under clp, card-101.6x152.4 under osha.").More();
+    private static Input<string?> CardStock => field ??= Input.Optional<string>("sheet", "Card stock", "card-a6", ReadCardStock).Help("id", "The card stock; else card-a6 under clp, card-101.6x152.4 under osha.").More();
 
     internal static Step JarCard => field ??= Step.OfJar("card", "Card", "Print the jar card: recipe, thinning table, dates, history, all phrases.", [Card, Shared.LabelFile, Shared.Force, Shared.PrintTo],
         given => LabelJar.Do(given.Bench, Step.Jar(given), given.Get(Card), given.Get(Shared.LabelFile))
@@ -46,6 +46,11 @@ internal static class LabelSteps
         NeedsNothing = true,
         Stock = Card,
     };
+
+    private static Result<string> ReadCardStock(Workbench bench, string text, string where) =>
+        LabelComposer.Open(bench).Then(press => press.Stock(text, where).Then(stock => press.Design(Cards.Design, where).Then(card => card.Suits(stock.AreaAt(1))
+            ? Result<string>.Of(stock.Id)
+            : press.Sheets().Then<string>(sheets => TypingProblems.NotCardStock(text, stock.Title, sheets.Where(sheet => card.Suits(sheet.AreaAt(1))).Select(sheet => sheet.Id), where)))));
 
     private static Field TypedOnly(Field one) => one with { IsTypedOnly = true };
 

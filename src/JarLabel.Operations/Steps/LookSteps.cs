@@ -7,7 +7,7 @@ internal static class LookSteps
 
     internal static Step Jar => field ??= Step.OfJar("jar", "Look", "One jar: recipe, state, history.", [], ShowJar) with { Looks = true };
 
-    private static Input<string?> Shelf => field ??= Input.Word("shelf", "Only this shelf", "main").Help("name", "Only this shelf.")
+    private static Input<string?> Shelf => field ??= Input.Word("shelf", "Only this shelf", "main").Help("name", "Only this shelf.").Alone()
         .Choices(Choose.Shelves("all shelves"));
 
     private static Input<bool> Due => field ??= Input.Flag("due", "Only jars to test or past their use-by").Help("Only jars to test or past their use-by.");

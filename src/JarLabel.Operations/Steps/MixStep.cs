@@ -3,7 +3,7 @@ namespace JarLabel.Operations.Steps;
 /// <summary>Mixes a batch.</summary>
 internal static class MixStep
 {
-    private static Input<Grade> Grade => field ??= Shared.Grade.ElseFrom(Bag, SupplyBook.GradeIn);
+    private static Input<Grade> Grade => field ??= Shared.Grade.Alone().ElseFrom(Bag, SupplyBook.GradeIn);
 
     private static Input<Solvent> Solvent => field ??= Shared.Solvent.ElseFrom(Bottle, SupplyBook.SolventIn);
 
@@ -63,6 +63,7 @@ internal static class MixStep
         Button = "Record the jar and its label",
         Says = "Fill in the cut and one amount. With alcohol and flakes the cut follows.",
         WorksOut = true,
+        Holds = given => given.TryRead(Batch, out var batch) && RecipeSolver.Unsaid(batch) is { } unsaid ? [unsaid] : [],
         Example = [new("grade", "garnet"), new("solvent", "ethanol-95"), new("cut", "1.5"), new("pour", "350 mL"), new("container", "500 mL")],
         Instead = new(MixListStep.List.Field.Name, () => MixListStep.Step, TypingProblems.NotBesideList, TypingProblems.OnlyWithList),
     };

@@ -19,7 +19,7 @@ internal static class PlanJobStep
     private static Input<IReadOnlyList<PoundCut>> Cuts => field ??= Input.Many<PoundCut>("cut", "Cuts", "1.5", (_, text, where) => CutText.Read(text, where))
         .Help("cut", "The cut, for each --for; else 1 lb to wash and seal, 1 1/2 to pad and brush, 3 to spray.").Hint("the usual ones when left empty").More();
 
-    private static Input<double?> Waste => field ??= Input.Optional<double>("waste", "Lost, %", "15", ValueReader.Number(0, 100 * JobLine.MostWaste, 15).Invoke)
+    private static Input<double?> Waste => field ??= Input.Optional<double>("waste", "Lost, %", "15", ValueReader.Percent(0, 100 * JobLine.MostWaste, 15).Invoke)
         .Help("percent", "What is lost, per cent of what comes onto the wood; else 10 to 15, to spray 120 (55 % of what is sprayed misses the wood): guesses.").Hint("the usual when left empty").More();
 
     private static Input<Length> Spread => field ??= Input.Or("spread", "How far a coat spreads", JobLine.UsualSpread, SpreadText.Read, SpreadText.Read(JobLine.UsualSpread, "spread").Require())

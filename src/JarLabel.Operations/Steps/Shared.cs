@@ -3,8 +3,8 @@ namespace JarLabel.Operations.Steps;
 /// <summary>Inputs that several steps want. Each is made when it is first asked for.</summary>
 internal static class Shared
 {
-    /// <summary>No sheet has more places.</summary>
-    internal const int MostPlaces = 200;
+    /// <summary>No sheet has more places: fifty columns of a hundred rows.</summary>
+    internal const int MostPlaces = 5000;
 
     internal static Input<JarNumber> Jar => field ??= Input.Of("jar", "Jar", "142", JarNumber.Read)
         .Change(one => one with { Help = "The jar: 142 or 142-5.", IsArgument = true, IsSubject = true });
@@ -109,7 +109,7 @@ internal static class Shared
 
     /// <summary>The room that work is done in.</summary>
     internal static Input<Volume> WorkRoom => field ??= Input.Or("room", "Air in the room", "50 m3", RoomText.Read, NoticeRequest.UsualRoom)
-        .Help("volume", "Air in the room: \"50 m3\" (the default), \"1800 cu ft\".").Hint("50 m3 when left empty; 1800 cu ft");
+        .Help("volume", "Air in the room: \"50 m3\" (the default), \"1800 cu ft\", \"20 x 15 x 9 ft\".").Hint("50 m3 when left empty; 1800 cu ft, 20 x 15 x 9 ft");
 
     /// <summary>A note on a bag or bottle.</summary>
     internal static Input<string?> SupplyNote => field ??= Input.Optional("note", "Note", "from the fair", Printed(120)).Help("text", "Anything else.").More();
@@ -157,7 +157,7 @@ internal static class Shared
     /// <summary>The flakes' own date, which does not lie ahead.</summary>
     private static Result<DateOnly> ReadFlakeDate(Workbench bench, string text, string where)
     {
-        if (!ValueReader.Day(text, where).TryGet(out var day, out var faults))
+        if (!ValueReader.Day(bench.Now)(text, where).TryGet(out var day, out var faults))
         {
             return faults;
         }

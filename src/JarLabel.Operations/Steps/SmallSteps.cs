@@ -9,7 +9,7 @@ internal static class SmallSteps
         given => NoteJar.Do(given.Bench, Step.Jar(given), given.Get(Text))) with
     { Button = "Write it down" };
 
-    private static Input<string> Shelf => field ??= Input.Of("shelf", "To the shelf", "main", (Reader<string>)ValueReader.TextUpTo(40).Invoke).Help("name", "The shelf it goes to.")
+    private static Input<string> Shelf => field ??= Input.Of("shelf", "To the shelf", "main", (Reader<string>)ValueReader.TextUpTo(40).Invoke).Help("name", "The shelf it goes to.").Alone()
         .Choices(Choose.Shelves())
         .Change(one => one with { First = jar => jar.Shelf });
 

@@ -31,6 +31,8 @@ internal static class StepTable
         ("bottle discard", () => BottleSteps.Discard),
         ("can add", () => CanSteps.Add),
         ("can list", () => CanSteps.List),
+        ("grades", () => CatalogSteps.Grades),
+        ("solvents", () => CatalogSteps.Solvents),
         ("keeping", () => LookSteps.Keeping),
         ("plan", () => PlanJobStep.Step),
         ("label", () => LabelSteps.Label),

@@ -29,7 +29,7 @@ internal static class TestStep
     private static Input<Temperature?> Temperature => field ??= Input.Optional("temp", "Temperature at the bench", "20 C", TemperatureText.Read)
         .Help("temperature", "Temperature at the bench: 68F, \"20 C\".").Hint("20 C, 68F").More();
 
-    private static Input<int?> Humidity => field ??= Input.Optional<int>("humidity", "Relative humidity, %", "55", ValueReader.WholeNumber(1, 100, 55).Invoke)
+    private static Input<int?> Humidity => field ??= Input.Optional<int>("humidity", "Relative humidity, %", "55", ValueReader.WholePercent(1, 100, 55).Invoke)
         .Help("percent", "Relative humidity in %: 55.").More();
 
     private static Input<string?> Film => field ??= Input.Optional("film", "Put on, and how thick", "glass, 1 coat", Shared.Printed(60))

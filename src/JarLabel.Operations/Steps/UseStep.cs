@@ -4,12 +4,12 @@ namespace JarLabel.Operations.Steps;
 internal static class UseStep
 {
     private static Input<TakenText> Amount => field ??= Input.Of("volume", "How much", "100 mL", TakenText.Read)
-        .Help("volume", "How much: \"100 mL\", or all.").Hint("100 mL, 4 fl oz, or all").Argument();
+        .Help("volume", "How much: \"100 mL\", half, or all.").Hint("100 mL, 4 fl oz, half or all").Argument();
 
     private static Input<string?> Job => field ??= Shared.Job.Help("text", "What it goes to: \"viola top\".");
 
     internal static Step Step => field ??= Step.OnJar("use", "Use", "Take liquid out of a jar for a job.", [Amount, Job], Do);
 
     private static Result<JarOutcome> Do(Values given) =>
-        UseJar.Do(given.Bench, Step.Jar(given), given.Get(Amount).Volume, given.Get(Job));
+        UseJar.Do(given.Bench, Step.Jar(given), given.Get(Amount), given.Get(Job));
 }

@@ -7,6 +7,6 @@ internal static class SolidsText
     private const double UsualPercent = 23;
 
     /// <summary>The solids there can be with this solvent: those of the weakest cut to those of the strongest.</summary>
-    internal static Result<double> Read(string text, Density solvent, string where) => ValueReader.Number(
+    internal static Result<double> Read(string text, Density solvent, string where) => ValueReader.Percent(
         Math.Ceiling(1e4 * Solids.ByWeight(PoundCut.Weakest, solvent)) / 100, Math.Floor(1e3 * Solids.ByWeight(PoundCut.Strongest, solvent)) / 10, UsualPercent)(text, where);
 }

@@ -3,19 +3,50 @@ namespace JarLabel.Operations.Typing;
 /// <summary>What can be wrong with a command line before any of its values is looked at.</summary>
 public static class TypingProblems
 {
+    /// <summary>The code of what must be given and was not.</summary>
+    internal const string NotGiven = "JL106";
+
     /// <summary>Something that must be given was not.</summary>
     public static Problem Missing(string name, string example) =>
-        new("JL106", Message.Of($"The option {new InputName(name)} is missing; for example {new InputName(name, example)}."), name);
+        new(NotGiven, Message.Of($"The option {new InputName(name)} is missing; for example {new InputName(name, example)}."), name);
 
     /// <summary>A field that must be filled in is empty.</summary>
-    public static Problem Empty(string name, string label, string example) => new("JL106", $"{label} is needed; for example {example}.", name);
+    public static Problem Empty(string name, string label, string example) => new(NotGiven, $"{label} is needed; for example {example}.", name);
+
+    /// <summary>Two or more that must be given were not: one whole line for an example.</summary>
+    internal static Problem WholeLine(Remedy line) => new(NotGiven, Message.Of($"A whole line is {line}."));
+
+    /// <summary>A word on the line that nobody knows.</summary>
+    /// <param name="unknown">The word.</param>
+    /// <param name="meant">What was probably meant, where something comes near.</param>
+    /// <param name="help">The command that helps.</param>
+    public static Problem Syntax(string unknown, string? meant, string help) =>
+        Syntax($"Unrecognized command or argument {Quoted.Of(unknown)}.{(meant is null ? "" : $" Did you mean \"{meant}\"?")}", help);
 
     /// <summary>The line itself cannot be read.</summary>
     /// <param name="message">What is wrong with it.</param>
-    /// <param name="meant">What was probably meant, where something comes near.</param>
     /// <param name="help">The command that helps.</param>
-    public static Problem Syntax(string message, string? meant, string help) =>
-        new("JL107", $"{message}{(meant is null ? "" : $" Did you mean \"{meant}\"?")} \"{help}\" shows what there is.");
+    public static Problem Syntax(string message, string help) => new("JL107", $"{message} \"{help}\" shows what there is.");
+
+    /// <summary>A value of several words without quotation marks.</summary>
+    /// <param name="value">The first of them, as it was meant.</param>
+    /// <param name="line">The line as it was meant.</param>
+    public static Problem ForgottenQuotes(string value, string line) =>
+        new("JL107", $"A value of several words stands in quotes, such as {Quoted.Of(value)}; put it in quotes: {Quoted.Visible(line)}");
+
+    /// <summary>Something that must stand on the line does not.</summary>
+    /// <param name="missing">What is missing, as it is written.</param>
+    /// <param name="line">A whole line, in quotation marks.</param>
+    public static Problem NotOnTheLine(IReadOnlyList<string> missing, string line) =>
+        new("JL107", $"{string.Join(" and ", missing)} {(missing.Count == 1 ? "is" : "are")} missing. A whole line is {line}.");
+
+    /// <summary>An option without its value.</summary>
+    public static Problem NoValue(string option, string example) =>
+        new("JL107", $"{option} needs a value; for example {option} {(example.Contains(' ', StringComparison.Ordinal) ? $"\"{example}\"" : example)}.");
+
+    /// <summary>The same thing said twice.</summary>
+    internal static Problem SaidTwice(string name, string one, string other) =>
+        new("JL107", Message.Of($"Read {Quoted.Of(one)} and {Quoted.Of(other)} for {new InputName(name)}; give it once."), name);
 
     /// <summary>Help of what there is not.</summary>
     internal static Problem NoSuchHelp(string read, string? meant, IEnumerable<string> topics) => new(
@@ -33,7 +64,7 @@ public static class TypingProblems
 
     /// <summary>No date.</summary>
     public static Problem NotAMoment(string read, string option) =>
-        new("JL109", $"Read {Quoted.Of(read)} as a date; write year-month-day, with a time if it matters, such as 2026-03-09 or 2026-03-09T14:30.", option);
+        new("JL109", $"Read {Quoted.Of(read)} as a date; write year-month-day, with a time if it matters, such as 2026-03-09, \"2026-03-09 14:30\" or yesterday.", option);
 
     /// <summary>A date that no jar of this shop can have.</summary>
     public static Problem MomentTooFar(string read, int first, int last, string option) =>
@@ -46,6 +77,14 @@ public static class TypingProblems
     /// <summary>No number within its bounds.</summary>
     public static Problem NotANumber(string read, double least, double most, double such, string option) =>
         new("JL110", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; a number from {least} to {most} is wanted, such as {such}."), option);
+
+    /// <summary>A percentage where a plain number is wanted.</summary>
+    internal static Problem NoPercentage(string read, double least, double most, double such, string option) =>
+        new("JL110", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}; here a plain number from {least} to {most} is wanted, not a percentage, such as {such}."), option);
+
+    /// <summary>A number that could be two.</summary>
+    internal static Problem TwoNumbers(string read, double value, string option) =>
+        new("JL110", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}, whose point could part thousands or decimals; write {value * 1000:0} or {value:0.###}."), option);
 
     /// <summary>No fraction.</summary>
     public static Problem NotAFraction(string read, string such, string option) =>
@@ -97,6 +136,10 @@ public static class TypingProblems
     /// <summary>Copies of what gets one label.</summary>
     public static Problem CopiesOfJarsOnly() =>
         new("JL197", Message.Of($"A bag or bottle gets one label at a time; {new InputName("copies")} is for jars. Give the command again for another."), "copies");
+
+    /// <summary>No stock for a card.</summary>
+    internal static Problem NotCardStock(string read, string title, IEnumerable<string> stock, string where) =>
+        new("JL477", $"Read {Quoted.Of(read)} ({title}), on which a card has no room; card stock: {string.Join(", ", stock)}.", where);
 
     /// <summary>A date in the future.</summary>
     public static Problem DayAhead(string read, string where) =>

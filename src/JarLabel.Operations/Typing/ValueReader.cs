@@ -24,6 +24,15 @@ public static class ValueReader
         ["soft"] = Drying.Soft,
     };
 
+    /// <summary>What people say for the words that are told.</summary>
+    private static readonly Dictionary<string, string> VerdictsSaid = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["passed"] = "pass",
+        ["hard"] = "pass",
+        ["failed"] = "fail",
+        ["tacky"] = "fail",
+    };
+
     private static readonly Dictionary<string, Pinch> Pinches = new(StringComparer.OrdinalIgnoreCase)
     {
         ["all"] = Core.Supplies.Pinch.All,
@@ -31,7 +40,10 @@ public static class ValueReader
         ["gel"] = Core.Supplies.Pinch.Gel,
     };
 
-    private static readonly string[] MomentForms = ["yyyy-MM-dd", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"];
+    private static readonly string[] MomentForms = ["yyyy-MM-dd", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss", "yyyy-MM-dd HH:mm", "yyyy-MM-dd HH:mm:ss", "yyyy-MM-ddTH:mm", "yyyy-MM-dd H:mm"];
+
+    /// <summary>Days that are said by their distance from now.</summary>
+    private static readonly Dictionary<string, int> DaysSaid = new(StringComparer.OrdinalIgnoreCase) { ["today"] = 0, ["yesterday"] = -1 };
 
     /// <summary>One of the container materials.</summary>
     public static Result<ContainerMaterial> Material(string text, string where) => Choice(text, where, ContainerMaterials.ByWord);
@@ -40,7 +52,7 @@ public static class ValueReader
     public static Result<bool> Metric(string text, string where) => Choice(text, where, Units);
 
     /// <summary>How drops dried.</summary>
-    public static Result<Drying> Verdict(string text, string where) => Choice(text, where, Verdicts);
+    public static Result<Drying> Verdict(string text, string where) => Choice(VerdictsSaid.GetValueOrDefault(text.Trim(), text), where, Verdicts);
 
     /// <summary>How a pinch of flakes dissolved.</summary>
     public static Result<Pinch> Pinch(string text, string where) => Choice(text, where, Pinches);
@@ -48,24 +60,33 @@ public static class ValueReader
     /// <summary>A set of labelling rules.</summary>
     public static Result<RuleSet> Rules(string text, string where) => Choice(text, where, RuleSets);
 
-    /// <summary>A date, with or without a time; a date alone is taken as noon, when a bench is at work.</summary>
-    public static Result<DateTime> Moment(string text, string where)
+    /// <summary>A date, with or without a time: <c>2026-03-09</c>, <c>2026-03-09 14:30</c>, <c>yesterday</c>; a date alone is taken as noon, when
+    /// a bench is at work. <c>now</c> and <c>today</c> are this moment.</summary>
+    public static Func<string, string, Result<DateTime>> Moment(DateTime now) => (text, where) =>
     {
-        if (!DateTime.TryParseExact(text.Trim(), MomentForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
+        var written = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        if (written.ToUpperInvariant() is "NOW" or "TODAY")
+        {
+            return now;
+        }
+
+        var day = written.Split(' ')[0];
+        var said = DaysSaid.TryGetValue(day, out var days) ? $"{now.AddDays(days).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}{written[day.Length..]}" : written;
+        if (!DateTime.TryParseExact(said, MomentForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
         {
             return TypingProblems.NotAMoment(text, where);
         }
 
         return moment.Year is < FirstYear or > LastYear ? TypingProblems.MomentTooFar(text, FirstYear, LastYear, where)
-            : text.Contains('T', StringComparison.Ordinal) ? moment : moment.AddHours(12);
-    }
+            : said.Contains(':', StringComparison.Ordinal) ? moment : moment.AddHours(12);
+    };
 
     /// <summary>A day.</summary>
-    public static Result<DateOnly> Day(string text, string where) => Moment(text, where).Then<DateOnly>(m => DateOnly.FromDateTime(m));
+    public static Func<string, string, Result<DateOnly>> Day(DateTime now) => (text, where) => Moment(now)(text, where).Then<DateOnly>(m => DateOnly.FromDateTime(m));
 
     /// <summary>A date that does not lie ahead.</summary>
     public static Func<string, string, Result<DateOnly>> DayUntil(DateTime now) => (text, where) =>
-        Day(text, where).Then<DateOnly>(day => day <= DateOnly.FromDateTime(now) ? day : TypingProblems.DayAhead(text, where));
+        Day(now)(text, where).Then<DateOnly>(day => day <= DateOnly.FromDateTime(now) ? day : TypingProblems.DayAhead(text, where));
 
     /// <summary>One line of text.</summary>
     public static Func<string, string, Result<string>> TextUpTo(int longest) => (text, where) => PlainText.Read(text, longest, where);
@@ -83,23 +104,37 @@ public static class ValueReader
             ? value
             : TypingProblems.NotAWholeNumber(text, least, most, such ?? least, where);
 
-    /// <summary>A number between two bounds.</summary>
+    /// <summary>A number between two bounds, which is no percentage.</summary>
     /// <param name="least">The least.</param>
     /// <param name="most">The most.</param>
     /// <param name="such">One between them, for an example.</param>
     public static Func<string, string, Result<double>> Number(double least, double most, double such) => (text, where) =>
-        TryNumber(text.Trim().TrimEnd('%'), out var value) && !NumberText.IsAmbiguous(text) && value >= least && value <= most
-            ? value
-            : TypingProblems.NotANumber(text, least, most, such, where);
+        !TryNumber(text, out var value) || NumberText.IsAmbiguous(text) ? text.Contains('%', StringComparison.Ordinal)
+            ? TypingProblems.NoPercentage(text, least, most, such, where)
+            : TypingProblems.NotANumber(text, least, most, such, where)
+        : NumberText.MayPartThousands(text.Trim()) && value * 1000 <= most ? TypingProblems.TwoNumbers(text, value, where)
+        : value >= least && value <= most ? value
+        : TypingProblems.NotANumber(text, least, most, such, where);
+
+    /// <summary>Percent between two bounds, with the sign or without.</summary>
+    /// <inheritdoc cref="Number"/>
+    public static Func<string, string, Result<double>> Percent(double least, double most, double such) => (text, where) =>
+        Number(least, most, such)(Figure(text), where) is { Ok: true } read ? read : TypingProblems.NotANumber(text, least, most, such, where);
+
+    /// <summary>Whole percent between two bounds, with the sign or without.</summary>
+    /// <inheritdoc cref="Number"/>
+    public static Func<string, string, Result<int>> WholePercent(int least, int most, int such) => (text, where) => WholeNumber(least, most, such)(Figure(text), where);
 
     /// <summary>What is left of a whole, above nothing and below all: <c>0.01</c>, <c>1 %</c>.</summary>
     /// <param name="such">An example.</param>
     public static Func<string, string, Result<double>> Fraction(string such) => (text, where) =>
     {
         var percent = text.Trim().EndsWith('%');
-        var read = TryNumber(text.Trim().TrimEnd('%'), out var value) ? percent ? value / 100 : value : 0;
+        var read = TryNumber(Figure(text), out var value) ? percent ? value / 100 : value : 0;
         return read is > 0 and < 1 ? read : TypingProblems.NotAFraction(text, such, where);
     };
+
+    private static string Figure(string percent) => percent.Trim() is var text && text.EndsWith('%') ? text[..^1].TrimEnd() : text;
 
     private static bool TryNumber(string text, out double value) =>
         double.TryParse(text.TrimEnd().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);

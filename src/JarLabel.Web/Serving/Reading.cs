@@ -18,7 +18,8 @@ internal static class Reading
     {
         if (Text(asked, "find") is { } typed)
         {
-            return ScanJar.Find(bench, typed).TryGet(out var scanned, out var problems)
+            // A bag or bottle has no page of its own; what stands behind its code is said where codes are read.
+            return SupplyCode.Read(typed) is not null ? Reply.SeeOther($"/scan?what={Uri.EscapeDataString(typed)}") : ScanJar.Find(bench, typed).TryGet(out var scanned, out var problems)
                 ? Reply.SeeOther(Address(scanned))
                 : Reply.NotFound(problems);
         }

@@ -6,6 +6,7 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
 {
     private const string ChangedSince = "JL150", NotPaired = "JL605";
 
+
     private readonly IdempotencyCache once = new();
 
     /// <summary>A form to fill in.</summary>
@@ -48,8 +49,8 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
     }
 
     /// <summary>A form as it is opened: with what it would come to, as far as that can be said yet.</summary>
-    private static FormScene Filled(FormScene scene, bool given) => scene.Form.Step.ShowsAtOnce ? Worked(scene)
-        : given && (scene.Form.Step.WorksOut || scene.Form.Step.Looks) && Worked(scene) is { Problems.Count: 0 } worked ? worked
+    private static FormScene Filled(FormScene scene, bool given) => scene.Form.Step.ShowsAtOnce || (given && scene.Form.Step.Looks) ? Worked(scene)
+        : given && scene.Form.Step.WorksOut && Worked(scene) is { Problems.Count: 0 } worked ? worked
         : scene;
 
     /// <summary>The form with what it would come to; nothing is recorded.</summary>
@@ -63,7 +64,9 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
         var kept = KeptWork.WatchPart();
         try
         {
-            return record();
+            // Recorded and yet refused would be sent again, and recorded again.
+            var said = record();
+            return said.Done is null && kept.Any ? throw new InvalidOperationException("Something was recorded, and no page tells of it.") : said;
         }
         catch (Exception fault) when (kept.Any && fault is not OutOfMemoryException)
         {
