@@ -13,7 +13,7 @@ internal static class TestCautions
     internal static IReadOnlyList<Problem> OfLabel(JarHistory history)
     {
         JarEvent[] events = [.. history.Events.Select(e => e.Event)];
-        return history.Jar.FailedOn is not null && history.IsLabelled && Array.FindLastIndex(events, e => e is Labelled) < Array.FindLastIndex(events, e => e is Tested { Passed: false })
+        return history.Jar is { OnShelf: true, FailedOn: not null } && history.IsLabelled && Array.FindLastIndex(events, e => e is Labelled) < Array.FindLastIndex(events, e => e is Tested { Passed: false })
             ? [OperationProblems.LabelStillPromises(history.Jar.Number)]
             : [];
     }
