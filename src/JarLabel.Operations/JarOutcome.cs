@@ -10,6 +10,12 @@ public sealed record JarOutcome(JarHistory History, HazardAssessment Hazards, Wr
     /// <summary>What was recorded of the jar; null when it was only looked at or labelled.</summary>
     public JarEvent? Step { get; init; }
 
+    /// <summary>Other jars that changed with it, as they are then.</summary>
+    public IReadOnlyList<Jar> Also { get; init; } = [];
+
+    /// <summary>Bags and bottles that something was put back into, as they are then.</summary>
+    public IReadOnlyList<Supply> PutBack { get; init; } = [];
+
     /// <summary>New jars that came of it.</summary>
     public IReadOnlyList<JarOutcome> Made { get; init; } = [];
 }

@@ -27,7 +27,10 @@ internal static class OperationProblems
         new("JL150", $"Somebody else has worked on jar {history.Jar.Number} since you opened it; the last step is: {HistoryWords.Of(history.Events.Last(e => e.Event is not Labelled).Event)}. Look at the jar again, then decide anew.", "jar");
 
     internal static Problem WentOn(JarNumber jar, JarNumber made) =>
-        new("JL147", Message.Of($"This step filled jar {made}, and jar {jar} has been worked on since; first {new Remedy("undo", new InputName("jar", $"{jar}"))}."), "jar");
+        new("JL147", Message.Of($"This step filled jar {made}, and jar {jar} has been worked on since. First take that back at jar {jar}: {new Remedy("undo", new InputName("jar", $"{jar}"))}."), "jar");
+
+    internal static Problem FilledToo(JarNumber from, JarNumber to) =>
+        new("JL228", Message.Of($"Jar {to} was filled from jar {from} at the same moment and still is. If that is to be taken back too, do so once more at jar {from}: {new Remedy("undo", new InputName("jar", $"{from}"))}."), "jar");
 
     internal static Problem TooFewJars(int read) =>
         new("JL148", Message.Of($"Read {read} jar{(read == 1 ? "" : "s")}; a blend needs two or more different ones, such as {new Remedy("blend", new InputName("jar", "3"), new InputName("jar", "7"))}."), "jar");
@@ -105,9 +108,12 @@ internal static class OperationProblems
     internal static Problem NoJarsInRun(JarSpan span, string where) =>
         new("JL335", Message.Of($"Of the jars {span.First.Value}..{span.Last.Value} none is on a shelf; {new Remedy("shelf")} lists those that are."), where);
 
-    internal static Problem JarNotOnShelf(JarNumber jar, bool known, string where) => known
-        ? new("JL337", Message.Of($"Jar {jar} is no longer on the shelf. If that is wrong, {new Remedy("undo", new InputName("jar", $"{jar}"))} takes the last step back."), where)
-        : new("JL336", Message.Of($"There is no jar {jar} in this shop's ledger; {new Remedy("shelf")} lists those there are."), where);
+    internal static Problem JarNotOnShelf(JarNumber jar, Jar? known, string where) => known switch
+    {
+        null => new("JL336", Message.Of($"There is no jar {jar} in this shop's ledger; {new Remedy("shelf")} lists those there are."), where),
+        { TakenBack: not null } => new("JL337", $"Jar {jar} is on no shelf: {known.Gone}, so there is nothing to label.", where),
+        _ => new("JL337", Message.Of($"Jar {jar} is no longer on the shelf: it was {known.Gone}. If that is wrong, {new Remedy("undo", new InputName("jar", $"{jar}"))} takes the last step back."), where),
+    };
 
     internal static Problem TooManyLabels(long labels) =>
         new("JL333", string.Create(CultureInfo.InvariantCulture, $"That would be {labels} labels; at most {LabelJars.MostLabels} at once. Print one shelf or a run of jars at a time, such as 1..5000."), "copies");

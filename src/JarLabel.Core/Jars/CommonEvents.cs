@@ -10,8 +10,8 @@ internal static class CommonEvents
     /// <summary>One line of JSON; null for another event.</summary>
     internal static string? Write(JarEvent happened) => happened switch
     {
-        Mixed mixed => Line(json => Write(json, mixed)),
-        Labelled labelled => Line(json => Write(json, labelled)),
+        Mixed mixed => JsonLine.Of(json => Write(json, mixed)),
+        Labelled labelled => JsonLine.Of(json => Write(json, labelled)),
         _ => null,
     };
 
@@ -26,19 +26,6 @@ internal static class CommonEvents
             _ => null,
         };
         return members.AllTaken ? happened : null;
-    }
-
-    private static string Line(Action<Utf8JsonWriter> write)
-    {
-        using var stream = new MemoryStream(512);
-        using (var json = new Utf8JsonWriter(stream))
-        {
-            json.WriteStartObject();
-            write(json);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.GetBuffer().AsSpan(0, (int)stream.Length));
     }
 
     private static void Write(Utf8JsonWriter json, Mixed mixed)

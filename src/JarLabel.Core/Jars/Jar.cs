@@ -35,6 +35,12 @@ public sealed record Jar(
     /// <summary>False once it is discarded, used up or taken back.</summary>
     public bool OnShelf { get; init; } = true;
 
+    /// <summary>What was taken back with which the jar began: its mixing, blending, decanting; null where that stands.</summary>
+    public string? TakenBack { get; init; }
+
+    /// <summary>Why it is on no shelf: <c>used up</c>, <c>discarded</c>, <c>its mixing was taken back</c>.</summary>
+    public string Gone => TakenBack is { } began ? $"its {began} was taken back" : Contents.IsEmpty ? "used up" : "discarded";
+
     /// <summary>The dates as the shop's drying tests say now, where they are clearly other than those on record; null where they are not.
     /// No event says them: they follow from the tests of all jars.</summary>
     public KeepingDates? Learned { get; init; }
@@ -47,7 +53,7 @@ public sealed record Jar(
         JarLife.Of(number, events).Then<Jar>(life => life.Jar);
 
     /// <summary>How the jar stands at a moment, by the more careful of the dates on record and those the shop's tests say now.</summary>
-    public JarState StateAt(DateTime moment) => OnShelf ? (Learned is { } now ? Dates.Shortest(now) : Dates).StateAt(moment, Test) : JarState.Discarded;
+    public JarState StateAt(DateTime moment) => OnShelf ? (Learned is { } now ? Dates.Shortest(now) : Dates).StateAt(moment, Test) : TakenBack is null ? JarState.Discarded : JarState.TakenBack;
 
     /// <summary>The jar when it still stands on a shelf; else a problem.</summary>
     public Result<Jar> DemandOnShelf() => OnShelf ? this : JarProblems.Gone(this);

@@ -37,29 +37,19 @@ public static class JarEventJson
         _ => null,
     };
 
+    private static readonly EventCodec<JarEvent> Codec = new(() => JarEventContext.Default.JarEvent, JarProblems.NotAnEvent);
+
     /// <summary>One line of JSON.</summary>
     public static string Write(JarEvent happened) => CommonEvents.Write(happened) ?? AtLength(happened);
 
     private static string AtLength(JarEvent happened) => Shape(happened.Name) is { } shape
         ? $"{Head}{happened.Name}\",{JsonSerializer.Serialize(happened, shape).AsSpan(1)}"
-        : JsonSerializer.Serialize(happened, JarEventContext.Default.JarEvent);
+        : Codec.Write(happened);
 
     /// <summary>The event, or what is wrong with the text.</summary>
     /// <param name="json">What <see cref="Write"/> made.</param>
     /// <param name="where">The place it came from, for the message.</param>
-    public static Result<JarEvent> Read(string json, string where)
-    {
-        try
-        {
-            return (Common(json) ?? AsWritten(json) ?? JsonSerializer.Deserialize(json, JarEventContext.Default.JarEvent)) is { } happened
-                ? happened
-                : JarProblems.NotAnEvent(json, "null", where);
-        }
-        catch (Exception fault) when (fault is JsonException or NotSupportedException or ArgumentException or InvalidOperationException or FormatException)
-        {
-            return JarProblems.NotAnEvent(json, fault.Message, where);
-        }
-    }
+    public static Result<JarEvent> Read(string json, string where) => Codec.Read(json, where, text => Common(text) ?? AsWritten(text));
 
     private static JarEvent? Common(string json)
     {

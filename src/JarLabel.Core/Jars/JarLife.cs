@@ -36,6 +36,13 @@ public sealed class JarLife
         ? new Undone(at, last.Name, last.ChangesContents)
         : JarProblems.NothingToUndo(Jar.Number);
 
+    private static string Began(JarEvent beginning) => beginning switch
+    {
+        Blended => "blending",
+        Decanted => "decanting",
+        _ => "mixing",
+    };
+
     private Result<JarLife> Take(JarEvent happened) => happened is Undone undone
         ? TakeBack(undone)
         : Jar.After(happened).Then(after => Stand(happened, after));
@@ -65,7 +72,7 @@ public sealed class JarLife
             return JarProblems.OtherUndone(Jar.Number, undone, last.Event?.Name);
         }
 
-        var before = standing.TryPeek(out var still) ? still.After : last.After with { Contents = new([], []), OnShelf = false };
+        var before = standing.TryPeek(out var still) ? still.After : last.After with { Contents = new([], []), OnShelf = false, TakenBack = Began(last.Event) };
         Jar = before with { Revision = Jar.Revision + (undone.Changes ? 1 : 0) };
         return this;
     }

@@ -33,8 +33,9 @@ internal static class JarProblems
     internal static Problem CannotFollow(JarNumber number, JarEvent happened) =>
         new("JL480", $"The life of jar {number} goes on with {happened.GetType().Name}, which cannot follow what was before.");
 
-    internal static Problem Gone(Jar jar) =>
-        new("JL144", Message.Of($"Jar {jar.Number} is no longer on the shelf: it was {(jar.Contents.IsEmpty ? "used up" : "discarded or taken back")}. If that is wrong, {new Remedy("undo", new InputName("jar", $"{jar.Number}"))} takes the last step back."), "jar");
+    internal static Problem Gone(Jar jar) => jar.TakenBack is null
+        ? new("JL144", Message.Of($"Jar {jar.Number} is no longer on the shelf: it was {jar.Gone}. If that is wrong, {new Remedy("undo", new InputName("jar", $"{jar.Number}"))} takes the last step back."), "jar")
+        : new("JL144", Message.Of($"Jar {jar.Number} is on no shelf: {jar.Gone}, so by the ledger nothing was ever in it, and its number is not used again. What is in the glass is entered anew: {new Remedy("mix")}."), "jar");
 
     internal static Problem NothingToUndo(JarNumber number) =>
         new("JL145", $"Everything that happened to jar {number} is already taken back; only what still stands can be undone.", "jar");

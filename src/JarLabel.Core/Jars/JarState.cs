@@ -17,4 +17,7 @@ public enum JarState
 
     /// <summary>Gone.</summary>
     Discarded,
+
+    /// <summary>It was taken back that it was ever filled.</summary>
+    TakenBack,
 }

@@ -6,7 +6,7 @@ public static class BagCautions
     /// <summary>What to say of the bag, and of what was mixed from it before.</summary>
     public static IReadOnlyList<Problem> OfTest(Bag bag)
     {
-        JarNumber[] jars = [.. bag.Taken.Select(t => t.For).Distinct()];
+        JarNumber[] jars = [.. bag.Taken.Select(t => t.Jar).Distinct()];
         return bag.Test is not { } test ? [] :
         [
             .. test.Pinch == Pinch.Gel ? [Gelled(bag)] : test.Pinch == Pinch.Cloudy ? [Clouded(bag)] : Array.Empty<Problem>(),

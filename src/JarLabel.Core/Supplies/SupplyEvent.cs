@@ -15,6 +15,7 @@ namespace JarLabel.Core.Supplies;
 [JsonDerivedType(typeof(BottleMoved), nameof(BottleMoved))]
 [JsonDerivedType(typeof(SupplyLabelled), nameof(SupplyLabelled))]
 [JsonDerivedType(typeof(SupplyDiscarded), nameof(SupplyDiscarded))]
+[JsonDerivedType(typeof(SupplyUndone), nameof(SupplyUndone))]
 public abstract record SupplyEvent(DateTime At)
 {
     /// <summary>The event's name in the ledger: <c>BagAdded</c>.</summary>
@@ -55,20 +56,31 @@ public sealed record BottleMoved(DateTime At, string Shelf) : SupplyEvent(At);
 /// <summary>The bag was weighed; what the scale says holds from then on.</summary>
 /// <param name="At">The moment.</param>
 /// <param name="Weight">What is left, stored in grams.</param>
-public sealed record FlakesLeft(DateTime At, [property: JsonPropertyName("grams")] Mass Weight) : SupplyEvent(At);
+public sealed record FlakesLeft(DateTime At, [property: JsonPropertyName("grams")] Mass Weight) : SupplyEvent(At), IReading
+{
+    double IReading.Size => Weight.Grams;
+
+    SupplyEvent IReading.Of(double size) => this with { Weight = Mass.FromGrams(size) };
+}
 
 /// <summary>Flakes went from the bag into a jar.</summary>
 /// <param name="At">The moment.</param>
 /// <param name="Weight">How much, stored in grams.</param>
 /// <param name="For">The jar.</param>
-public sealed record FlakesTaken(DateTime At, [property: JsonPropertyName("grams")] Mass Weight, JarNumber For) : SupplyEvent(At);
+public sealed record FlakesTaken(DateTime At, [property: JsonPropertyName("grams")] Mass Weight, JarNumber For) : SupplyEvent(At), ITaking
+{
+    double ITaking.Size => Weight.Grams;
+
+    JarNumber ITaking.Jar => For;
+}
 
 /// <summary>A pinch of the bag's flakes was left in a little alcohol to dissolve.</summary>
 /// <param name="At">The moment, when it was looked at.</param>
 /// <param name="Pinch">What became of it.</param>
 public sealed record FlakesTested(DateTime At, Pinch Pinch) : SupplyEvent(At);
 
-/// <summary>The step that last took from here for a jar was taken back: it never happened, so what it took is here again.</summary>
+/// <summary>The step that last took from here for a jar was taken back: it never happened, so what it took is here again (how much then is here,
+/// says <see cref="Supply"/>).</summary>
 /// <param name="At">The moment.</param>
 /// <param name="From">The jar.</param>
 public sealed record PutBack(DateTime At, JarNumber From) : SupplyEvent(At);
@@ -76,13 +88,23 @@ public sealed record PutBack(DateTime At, JarNumber From) : SupplyEvent(At);
 /// <summary>What is left in the bottle was measured; it holds from then on.</summary>
 /// <param name="At">The moment.</param>
 /// <param name="Volume">What is left, stored in millilitres.</param>
-public sealed record SolventLeft(DateTime At, [property: JsonPropertyName("milliliters")] Volume Volume) : SupplyEvent(At);
+public sealed record SolventLeft(DateTime At, [property: JsonPropertyName("milliliters")] Volume Volume) : SupplyEvent(At), IReading
+{
+    double IReading.Size => Volume.Milliliters;
+
+    SupplyEvent IReading.Of(double size) => this with { Volume = UnitsNet.Volume.FromMilliliters(size) };
+}
 
 /// <summary>Alcohol went from the bottle into a jar.</summary>
 /// <param name="At">The moment.</param>
 /// <param name="Volume">How much, stored in millilitres.</param>
 /// <param name="For">The jar.</param>
-public sealed record SolventTaken(DateTime At, [property: JsonPropertyName("milliliters")] Volume Volume, JarNumber For) : SupplyEvent(At);
+public sealed record SolventTaken(DateTime At, [property: JsonPropertyName("milliliters")] Volume Volume, JarNumber For) : SupplyEvent(At), ITaking
+{
+    double ITaking.Size => Volume.Milliliters;
+
+    JarNumber ITaking.Jar => For;
+}
 
 /// <summary>The bag or bottle left the shop.</summary>
 /// <param name="At">The moment.</param>
@@ -101,3 +123,8 @@ public sealed record SupplyLabelled(DateTime At, string File, string Design, str
     /// <summary>SHA-256 of the file, 64 lower-case hexadecimal digits.</summary>
     public string? Sha256 { get; init; }
 }
+
+/// <summary>The last step at the bag or bottle that still stood was taken back. Labels are paper, and what a jar took is taken back at the jar.</summary>
+/// <param name="At">The moment.</param>
+/// <param name="What">The name of the event that was taken back.</param>
+public sealed record SupplyUndone(DateTime At, string What) : SupplyEvent(At);

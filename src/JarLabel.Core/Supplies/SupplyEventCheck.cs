@@ -6,6 +6,9 @@ public static class SupplyEventCheck
 {
     private const int LongestNote = 120;
 
+    private static readonly string[] Undoable =
+        [nameof(BagAdded), nameof(BottleAdded), nameof(FlakesLeft), nameof(SolventLeft), nameof(FlakesTested), nameof(BottleMoved), nameof(SupplyDiscarded)];
+
     /// <summary>Everything that it says and could not have been recorded.</summary>
     public static IReadOnlyList<Problem> Faults(SupplyEvent happened, string where)
     {
@@ -34,16 +37,19 @@ public static class SupplyEventCheck
                 bounds.Amount("milliliters", taken.Volume.Milliliters);
                 break;
             case FlakesLeft left:
-                bounds.Amount("grams", left.Weight.Grams);
+                bounds.Number("grams", left.Weight.Grams, 0, EventBounds.MostAmount);
                 break;
             case SolventLeft left:
-                bounds.Amount("milliliters", left.Volume.Milliliters);
+                bounds.Number("milliliters", left.Volume.Milliliters, 0, EventBounds.MostAmount);
                 break;
             case BottleMoved moved:
                 bounds.Text("shelf", moved.Shelf, EventBounds.LongestName);
                 break;
             case SupplyDiscarded discarded:
                 bounds.Text("why", discarded.Why, LongestNote);
+                break;
+            case SupplyUndone undone:
+                bounds.Word("what", undone.What, Undoable);
                 break;
             case SupplyLabelled labelled:
                 JarEventCheck.Check(bounds, labelled.File, labelled.Design, labelled.Sheet, labelled.Position, labelled.Payload, labelled.Sha256);

@@ -3,23 +3,15 @@ namespace JarLabel.Core.Supplies;
 /// <summary>An event of a bag or bottle as the ledger and an export keep it: one JSON object, units in the names, invariant.</summary>
 public static class SupplyEventJson
 {
+    private static readonly EventCodec<SupplyEvent> Codec = new(() => SupplyEventContext.Default.SupplyEvent, SupplyProblems.NotAnEvent);
+
     /// <summary>One line of JSON.</summary>
-    public static string Write(SupplyEvent happened) => JsonSerializer.Serialize(happened, SupplyEventContext.Default.SupplyEvent);
+    public static string Write(SupplyEvent happened) => Codec.Write(happened);
 
     /// <summary>The event, or what is wrong with the text.</summary>
     /// <param name="json">What <see cref="Write"/> made.</param>
     /// <param name="where">The place it came from, for the message.</param>
-    public static Result<SupplyEvent> Read(string json, string where)
-    {
-        try
-        {
-            return JsonSerializer.Deserialize(json, SupplyEventContext.Default.SupplyEvent) is { } happened ? happened : SupplyProblems.NotAnEvent(json, "null", where);
-        }
-        catch (Exception fault) when (fault is JsonException or NotSupportedException or ArgumentException or InvalidOperationException or FormatException)
-        {
-            return SupplyProblems.NotAnEvent(json, fault.Message, where);
-        }
-    }
+    public static Result<SupplyEvent> Read(string json, string where) => Codec.Read(json, where);
 }
 
 /// <summary>The compiled shape of the events.</summary>

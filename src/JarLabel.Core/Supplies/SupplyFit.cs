@@ -27,28 +27,27 @@ public static class SupplyFit
         return thickening.Add <= bag.Left * SupplyReading.Most ? thickening : SupplyProblems.TooLittleToThicken(bag, thickening.Add, PoundCut.Of(jar.Flakes + bag.Left, jar.Poured));
     }
 
-    /// <summary>The reading, unless it is more than the bag ever held.</summary>
-    public static Result<FlakesLeft> Check(FlakesLeft reading, Bag bag)
-    {
-        return reading.Weight <= bag.Bought * SupplyReading.Most ? reading : SupplyProblems.MoreThanBought(SupplyKind.Bag, bag.Number, BenchAmount.Both(reading.Weight), BenchAmount.Both(bag.Bought));
-    }
+    /// <summary>The reading of a scale or a measure, unless it is more than there ever was.</summary>
+    public static Result<SupplyEvent> Check(SupplyEvent reading, Supply supply) => supply.TakenBack ? SupplyProblems.Gone(supply, supply.Kind.Word())
+        : reading is IReading { Size: var read } && read > supply.Full * SupplyReading.Most ? SupplyProblems.MoreThanBought(supply, read)
+        : reading;
 
-    /// <summary>The reading, unless it is more than the bottle ever held.</summary>
-    public static Result<SolventLeft> Check(SolventLeft reading, Bottle bottle)
-    {
-        return reading.Volume <= bottle.Bought * SupplyReading.Most ? reading : SupplyProblems.MoreThanBought(SupplyKind.Bottle, bottle.Number, BenchAmount.Both(reading.Volume), BenchAmount.Both(bottle.Bought));
-    }
+    /// <summary>The bag or bottle when there is still something in it; else a problem.</summary>
+    /// <param name="supply">It.</param>
+    /// <param name="where">Where it was typed.</param>
+    public static Result<T> DemandOnHand<T>(this T supply, string where)
+        where T : Supply => supply.OnHand ? supply : SupplyProblems.Gone(supply, where);
+
+    /// <summary>The bag or bottle when something can be mixed from it; else a problem.</summary>
+    public static Result<T> DemandFit<T>(this T supply)
+        where T : Supply => supply is Bag { Unfit: true } bag ? SupplyProblems.Unfit(bag) : supply;
 
     /// <summary>The bag, unless its flakes are of a later day than the step.</summary>
     public static Result<Bag> Made(Bag bag, DateOnly day) => bag.Made <= day ? bag : SupplyProblems.NotYetMade(bag, day);
 
-    /// <summary>The bag when it holds the grade; else a problem.</summary>
-    public static Result<Bag> Demand(Bag bag, string grade) =>
-        bag.Grade == grade ? bag : SupplyProblems.OtherThing(SupplyKind.Bag, bag.Number, bag.Grade, grade);
-
-    /// <summary>The bottle when it holds the solvent; else a problem.</summary>
-    public static Result<Bottle> Demand(Bottle bottle, string solvent) =>
-        bottle.Solvent == solvent ? bottle : SupplyProblems.OtherThing(SupplyKind.Bottle, bottle.Number, bottle.Solvent, solvent);
+    /// <summary>The bag or bottle when it holds that grade or solvent; else a problem.</summary>
+    public static Result<T> Demand<T>(T supply, string id)
+        where T : Supply => supply.Holds == id ? supply : SupplyProblems.OtherThing(supply, id);
 
     private static Recipe Largest(Recipe recipe, Bag? bag, Bottle? bottle)
     {

@@ -18,11 +18,12 @@ public readonly record struct SupplyNumber
     /// <summary>Reads <c>12</c> or <c>12-9</c> as a bottle; a wrong check digit is refused.</summary>
     public static Result<SupplyNumber> ReadBottle(string text, string where) => Read(SupplyKind.Bottle, text, where);
 
-    /// <summary>With its check digit.</summary>
-    public override string ToString() => CheckedNumber.Write(Value);
-
-    private static Result<SupplyNumber> Read(SupplyKind kind, string text, string where) =>
+    /// <summary>Reads <c>12</c> or <c>12-9</c>; a wrong check digit is refused.</summary>
+    public static Result<SupplyNumber> Read(SupplyKind kind, string text, string where) =>
         !CheckedNumber.TryRead(text, out var value, out var fits) ? SupplyProblems.NotANumber(kind, text, where)
         : fits ? From(value)
         : SupplyProblems.WrongCheckDigit(kind, text, From(value), where);
+
+    /// <summary>With its check digit.</summary>
+    public override string ToString() => CheckedNumber.Write(Value);
 }

@@ -4,25 +4,32 @@ namespace JarLabel.Core.Supplies;
 internal static class SupplyProblems
 {
     internal static Problem NotANumber(SupplyKind kind, string read, string where) =>
-        new("JL154", Message.Of($"Read {Quoted.Of(read)} as a {Word(kind)}; wanted is its number, alone or with its check digit, such as 12 or {SupplyNumber.From(12)}. {new Remedy($"{Word(kind)} list")} shows them."), where);
+        new("JL154", Message.Of($"Read {Quoted.Of(read)} as a {kind.Word()}; wanted is its number, alone or with its check digit, such as 12 or {SupplyNumber.From(12)}. {new Remedy($"{kind.Word()} list")} shows them."), where);
 
     internal static Problem WrongCheckDigit(SupplyKind kind, string read, SupplyNumber number, string where) =>
-        new("JL155", $"Read {Quoted.Of(read)}, but the check digit does not fit the number: a digit was misread. If the number is right, the {Word(kind)} is {number}.", where);
+        new("JL155", $"Read {Quoted.Of(read)}, but the check digit does not fit the number: a digit was misread. If the number is right, the {kind.Word()} is {number}.", where);
 
     internal static Problem NoSuch(SupplyKind kind, SupplyNumber number) =>
-        new("JL156", Message.Of($"There is no {Word(kind)} {number} in this shop's ledger; {new Remedy($"{Word(kind)} list")} shows them, and {new Remedy($"{Word(kind)} add")} adds one."), Word(kind));
+        new("JL156", Message.Of($"There is no {kind.Word()} {number} in this shop's ledger; {new Remedy($"{kind.Word()} list")} shows them, and {new Remedy($"{kind.Word()} add")} adds one."), kind.Word());
 
-    internal static Problem Gone(SupplyKind kind, SupplyNumber number, string where) =>
-        new("JL157", Message.Of($"By the ledger {Word(kind)} {number} is empty or was discarded. If there is some in it, say how much: {new Remedy($"{Word(kind)} left", new(Word(kind), $"{number}"), kind == SupplyKind.Bag ? new("weight", "120 g") : new("volume", "200 mL"))}."), where);
+    internal static Problem Gone(Supply supply, string where) => supply.TakenBack
+        ? new("JL157", Message.Of($"The entry of {supply.Kind.Word()} {supply.Number} was taken back, so by the ledger it never came. If it is there, enter it anew: {new Remedy($"{supply.Kind.Word()} add")}."), where)
+        : new("JL157", Message.Of($"By the ledger {supply.Kind.Word()} {supply.Number} is empty or was discarded. If there is some in it, say how much: {new Remedy($"{supply.Kind.Word()} left", new(supply.Kind.Word(), $"{supply.Number}"), new(supply.Kind.Amount(), supply.Kind == SupplyKind.Bag ? "120 g" : "200 mL"))}."), where);
+
+    internal static Problem TakenByJar(Supply supply, JarNumber jar) =>
+        new("JL226", Message.Of($"The last that happened to {supply.Kind.Word()} {supply.Number} is that some of it went into jar {jar}. That is taken back at the jar: {new Remedy("undo", new InputName("jar", $"{jar}"))}."), supply.Kind.Word());
+
+    internal static Problem NothingToUndo(Supply supply) =>
+        new("JL227", $"Everything that was said of {supply.Kind.Word()} {supply.Number} is already taken back, even that it came.", supply.Kind.Word());
 
     internal static Problem NotAnEvent(string read, string why, string where) =>
         new("JL481", $"Read {Quoted.Of(read)}, which is no event of a bag or bottle that this version knows: {why}", where);
 
     internal static Problem CannotFollow(SupplyKind kind, SupplyNumber number, SupplyEvent happened) =>
-        new("JL482", $"The life of {Word(kind)} {number} goes on with {happened.Name}, which cannot follow what was before.");
+        new("JL482", $"The life of {kind.Word()} {number} goes on with {happened.Name}, which cannot follow what was before.");
 
-    internal static Problem OtherThing(SupplyKind kind, SupplyNumber number, string holds, string wanted) =>
-        new("JL158", Message.Of($"{Capital(kind)} {number} holds {holds}, and {wanted} was asked for; take another {Word(kind)}, or leave {new InputName(kind == SupplyKind.Bag ? "grade" : "solvent")} away."), Word(kind));
+    internal static Problem OtherThing(Supply supply, string wanted) =>
+        new("JL158", Message.Of($"{Capital.Of(supply.Kind.Word())} {supply.Number} holds {supply.Holds}, and {wanted} was asked for; take another {supply.Kind.Word()}, or leave {new InputName(supply.Kind == SupplyKind.Bag ? "grade" : "solvent")} away."), supply.Kind.Word());
 
     internal static Problem BagTooSmall(Bag bag, Mass needed, Recipe possible) =>
         new("JL159", Message.Of($"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}. {CouldMake(possible)}"), "bag");
@@ -36,8 +43,8 @@ internal static class SupplyProblems
     internal static Problem TooLittleToThicken(Bag bag, Mass needed, PoundCut? possible) =>
         new("JL159", $"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}.{To("thickens", possible)}", "bag");
 
-    internal static Problem MoreThanBought(SupplyKind kind, SupplyNumber number, string read, string bought) =>
-        new("JL483", Message.Of($"Read {read} as what is left in {Word(kind)} {number}, which held {bought} when it came. Give at most that, or enter what was bought since as its own: {new Remedy($"{Word(kind)} add")}."), kind == SupplyKind.Bag ? "weight" : "volume");
+    internal static Problem MoreThanBought(Supply supply, double read) =>
+        new("JL483", Message.Of($"Read {supply.Shown(read)} as what is left in {supply.Kind.Word()} {supply.Number}, which held {supply.Shown(supply.Full)} when it came. Give at most that, or enter what was bought since as its own: {new Remedy($"{supply.Kind.Word()} add")}."), supply.Kind.Amount());
 
     internal static Problem NotYetMade(Bag bag, DateOnly day) =>
         new("JL484", Message.Of($"Bag {bag.Number} holds flakes of {DateWords.Of(bag.Made)}, and this step is dated {DateWords.Of(day)}, before there were any. Take another bag, or a later {new InputName("at")}."), "bag");
@@ -49,8 +56,4 @@ internal static class SupplyProblems
         $"With what is there the same cut makes {BenchAmount.Both(possible.Makes)} from {BenchAmount.Both(possible.Pour)} of alcohol and {BenchAmount.Both(possible.Flakes)} of flakes: {new InputName("pour", string.Create(CultureInfo.InvariantCulture, $"{possible.Pour.Milliliters:0.#} mL"))}.");
 
     private static string To(string verb, PoundCut? possible) => possible is { } cut ? $" All of it {verb} the jar to {CutWords.Of(cut)}." : "";
-
-    private static string Capital(SupplyKind kind) => kind == SupplyKind.Bag ? "Bag" : "Bottle";
-
-    private static string Word(SupplyKind kind) => kind == SupplyKind.Bag ? "bag" : "bottle";
 }

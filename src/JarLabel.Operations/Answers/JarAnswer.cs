@@ -17,7 +17,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = MovedRow(
-            Begin(bench, jar).Rows([.. Done(bench, outcome.Step), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
+            Begin(bench, jar).Rows([.. Done(bench, outcome.Step), ("holds", Holds(bench, jar)), ("state", StateWords.Of(jar.StateAt(bench.Now))), .. AlsoRows.Of(bench, outcome), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
             outcome);
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }
@@ -56,7 +56,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(bench, jar)
-            .Rows([("state", StateWords.Of(jar.StateAt(bench.Now))), ("shelf", jar.Shelf), .. Recipe(bench, jar), .. Keeping(jar), ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
+            .Rows([("state", StateWords.Of(jar.StateAt(bench.Now))), ("shelf", jar.Shelf), .. Recipe(bench, jar), .. jar.TakenBack is null ? Keeping(jar) : [], ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
             .Gap().Rows(HazardRows(bench, outcome.Hazards));
         if (jar.OnShelf && JarTables.Thinning(jar) is { Count: > 1 } thinning)
         {
@@ -131,6 +131,9 @@ internal static class JarAnswer
             history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
             tell(outcome.Cautions))
         {
+            Also = outcome.Also.Count > 0 ? [.. outcome.Also.Select(one => JarJson.Of(one, bench.Now))] : null,
+            Bags = outcome.PutBack.OfType<Bag>().ToArray() is { Length: > 0 } bags ? [.. bags.Select(BagJson.Of)] : null,
+            Bottles = outcome.PutBack.OfType<Bottle>().ToArray() is { Length: > 0 } bottles ? [.. bottles.Select(BottleJson.Of)] : null,
             Made = outcome.Made.Count > 0 ? [.. outcome.Made.Select(m => Json(bench, m, history: false, tell))] : null,
         };
     }
@@ -153,6 +156,18 @@ internal sealed record JarAnswerJson(
     IReadOnlyList<JsonNode>? History,
     IReadOnlyList<Problem> Warnings)
 {
+    /// <summary>Other jars that changed with it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<JarJson>? Also { get; init; }
+
+    /// <summary>Bags that flakes were put back into.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<BagJson>? Bags { get; init; }
+
+    /// <summary>Bottles that alcohol was put back into.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<BottleJson>? Bottles { get; init; }
+
     /// <summary>New jars that came of it.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<JarAnswerJson>? Made { get; init; }

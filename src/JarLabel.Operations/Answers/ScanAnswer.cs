@@ -6,8 +6,7 @@ internal static class ScanAnswer
     /// <summary>Of one code what it stands for; of several a table.</summary>
     internal static Answer Of(Workbench bench, ScannedCodes found, bool several) => several ? Several(bench, found)
         : found.Jars.Count == 1 ? JarAnswer.Scanned(bench, found.Jars[0])
-        : found.Bags.Count == 1 ? SupplyAnswer.Of(bench, found.Bags[0])
-        : SupplyAnswer.Of(bench, found.Bottles[0]);
+        : SupplyAnswer.Of(bench, found.Supplies[0]);
 
     private static Answer Several(Workbench bench, ScannedCodes found)
     {
@@ -16,15 +15,14 @@ internal static class ScanAnswer
         [
             .. found.Faults,
             .. jars.SelectMany(j => j.Jar.Cautions.Select(c => c with { Text = Message.Of($"Jar {j.Jar.History.Jar.Number}: {c.Text}") })),
-            .. found.Bags.SelectMany(b => b.Cautions),
-            .. found.Bottles.SelectMany(b => b.Cautions),
+            .. found.Supplies.SelectMany(one => one.Cautions),
         ];
         return Answer.Of(
             jars.Count > 0 ? Show(bench, found).Next("jar", ("jar", $"{jars[0].Jar.History.Jar.Number.Value}")) : Show(bench, found).Next("bag list"),
             tell => new ScanAnswerJson([.. jars.Select(j => JarAnswer.Json(bench, j, tell))], tell(warnings))
             {
-                Bags = [.. found.Bags.Select(b => BagJson.Of(b.Bag))],
-                Bottles = [.. found.Bottles.Select(b => BottleJson.Of(b.Bottle))],
+                Bags = [.. found.Supplies.Select(one => one.Supply).OfType<Bag>().Select(BagJson.Of)],
+                Bottles = [.. found.Supplies.Select(one => one.Supply).OfType<Bottle>().Select(BottleJson.Of)],
             },
             c => c.ScanAnswerJson,
             warnings);
@@ -32,18 +30,15 @@ internal static class ScanAnswer
 
     private static Screen Show(Workbench bench, ScannedCodes found)
     {
-        var (jars, catalog) = (found.Jars, bench.Catalog);
+        var jars = found.Jars;
         var screen = new Screen().Title(found.Title).Gap();
         if (jars.Count > 0)
         {
             screen.Table(["jar", "what it is", "state", "label", " use by (estimate)"], [.. jars.Select(j => Row(bench, j))], i => StateWords.Style(State(bench, jars[i])));
         }
 
-        return screen.Rows(
-        [
-            .. found.Bags.Select(b => ($"bag {b.Bag.Number}", (string?)$"{BenchAmount.Both(b.Bag.Left, bench.Metric)} of {catalog.GradeOf(b.Bag.Grade).Name} flakes")),
-            .. found.Bottles.Select(b => ($"bottle {b.Bottle.Number}", (string?)$"{BenchAmount.Both(b.Bottle.Left, bench.Metric)} of {catalog.SolventOf(b.Bottle.Solvent).Name}")),
-        ]);
+        return screen.Rows(found.Supplies.Select(one => one.Supply).OrderBy(one => one.Kind)
+            .Select(one => ($"{one.Kind.Word()} {one.Number}", (string?)$"{one.Shown(one.Rest, bench.Metric)} of {SupplyAnswer.What(bench, one)}")));
     }
 
     private static string[] Row(Workbench bench, Scanned scanned)

@@ -80,6 +80,7 @@ internal static class StateWords
         JarState.Good => "good",
         JarState.Test => "test",
         JarState.Past => "past",
+        JarState.TakenBack => "taken back",
         _ => "discarded",
     };
 
@@ -87,7 +88,7 @@ internal static class StateWords
     internal static LineStyle Style(JarState state) => state switch
     {
         JarState.Test => LineStyle.Soon,
-        JarState.Past or JarState.Discarded => LineStyle.Over,
+        JarState.Past or JarState.Discarded or JarState.TakenBack => LineStyle.Over,
         _ => LineStyle.Row,
     };
 }

@@ -3,84 +3,51 @@ namespace JarLabel.Operations.Answers;
 /// <summary>What the commands about bags and bottles say.</summary>
 internal static class SupplyAnswer
 {
-    internal static Answer Of(Workbench bench, BagOutcome outcome) => Answer.Of(
-        Next(bench, Screen(bench, outcome), outcome.Bag),
-        tell => Json(outcome, tell),
-        c => c.BagAnswerJson,
-        outcome.Cautions);
-
-    internal static Answer Of(Workbench bench, BottleOutcome outcome) => Answer.Of(
-        Next(bench, Screen(bench, outcome), outcome.Bottle),
-        tell => Json(bench, outcome, tell),
-        c => c.BottleAnswerJson,
-        outcome.Cautions);
-
-    internal static Answer Of(Workbench bench, IReadOnlyList<Bag> bags)
+    internal static Answer Of(Workbench bench, SupplyOutcome outcome)
     {
-        var metric = bench.Metric;
-        var screen = new Screen().Title(bags.Count == 0 ? "No bag has any flakes in it." : CountWords.Of(bags.Count, "bag"));
-        if (bags.Count > 0)
-        {
-            screen.Gap().Table(["bag", "grade", " left", " of", "made", "a pinch of it"], [.. bags.Select(b => (string[])
-                [b.Number.ToString(), b.Grade, BenchAmount.Both(b.Left, metric), BenchAmount.Both(b.Bought, metric), DateWords.Of(b.Made), b.Test is { } test ? PinchWords.WithAdvice(test) : "not tried"])]);
-        }
-
-        return Answer.Of(
-            bags.FirstOrDefault(b => !b.Unfit) is { } fit ? Mix(screen, fit) : screen.Next("bag add", ("grade", "garnet"), ("mass", "500 g"), ("date", "2025-10-01")),
-            new BagsAnswerJson([.. bags.Select(BagJson.Of)]),
-            c => c.BagsAnswerJson);
+        var screen = Next(bench, Show(bench, outcome), outcome.Supply);
+        return outcome.Supply is Bag
+            ? Answer.Of(screen, tell => BagAnswerJson.Of(outcome, tell), c => c.BagAnswerJson, outcome.Cautions)
+            : Answer.Of(screen, tell => BottleAnswerJson.Of(bench, outcome, tell), c => c.BottleAnswerJson, outcome.Cautions);
     }
 
-    internal static Answer Of(Workbench bench, IReadOnlyList<Bottle> bottles)
+    /// <summary>All of a kind that hold something.</summary>
+    internal static Answer Of(Workbench bench, SupplyKind kind, IReadOnlyList<Supply> all)
     {
-        var metric = bench.Metric;
-        var screen = new Screen().Title(bottles.Count == 0 ? "No bottle has any alcohol in it." : CountWords.Of(bottles.Count, "bottle"));
-        if (bottles.Count > 0)
+        var screen = new Screen().Title(all.Count > 0 ? CountWords.Of(all.Count, kind.Word()) : kind == SupplyKind.Bag ? "No bag has any flakes in it." : "No bottle has any alcohol in it.");
+        if (all.Count > 0)
         {
-            screen.Gap().Table(["bottle", "alcohol", " left", " of", "since", "shelf"], [.. bottles.Select(b => (string[])
-                [b.Number.ToString(), b.Solvent, BenchAmount.Both(b.Left, metric), BenchAmount.Both(b.Bought, metric), DateWords.Of(b.Since), b.Shelf])]);
+            screen.Gap().Table(
+                kind == SupplyKind.Bag ? ["bag", "grade", " left", " of", "made", "a pinch of it"] : ["bottle", "alcohol", " left", " of", "since", "shelf"],
+                [.. all.Select(one => (string[])
+                    [one.Number.ToString(), one.Holds, one.Shown(one.Rest, bench.Metric), one.Shown(one.Full, bench.Metric), DateWords.Of(one.Since), one is Bottle bottle ? bottle.Shelf : ((Bag)one).Test is { } test ? PinchWords.WithAdvice(test) : "not tried"])]);
         }
 
-        return Answer.Of(
-            bottles.Count > 0 ? Mix(screen, bottles[0]) : screen.Next("bottle add", ("solvent", "ethanol-95"), ("volume", "1 gal"), ("date", "2026-03-01")),
-            new BottlesAnswerJson([.. bottles.Select(BottleJson.Of)]),
-            c => c.BottlesAnswerJson);
+        return kind == SupplyKind.Bag
+            ? Answer.Of(all.FirstOrDefault(one => one is Bag { Unfit: false }) is { } fit ? Draw(screen, fit) : screen.Next("bag add", ("grade", "garnet"), ("mass", "500 g"), ("date", "2025-10-01")), new BagsAnswerJson([.. all.Cast<Bag>().Select(BagJson.Of)]), c => c.BagsAnswerJson)
+            : Answer.Of(all.Count > 0 ? Draw(screen, all[0]) : screen.Next("bottle add", ("solvent", "ethanol-95"), ("volume", "1 gal"), ("date", "2026-03-01")), new BottlesAnswerJson([.. all.Cast<Bottle>().Select(BottleJson.Of)]), c => c.BottlesAnswerJson);
     }
 
-    /// <summary>A bag for a person, without the next command.</summary>
-    internal static Screen Screen(Workbench bench, BagOutcome outcome)
+    /// <summary><c>Garnet flakes</c>, <c>ethanol 95 %</c>.</summary>
+    internal static string What(Workbench bench, Supply supply) => supply is Bag ? $"{bench.Catalog.GradeOf(supply.Holds).Name} flakes" : bench.Catalog.SolventOf(supply.Holds).Name;
+
+    private static Screen Show(Workbench bench, SupplyOutcome outcome)
     {
-        var (bag, metric) = (outcome.Bag, bench.Metric);
-        return new Screen().Title($"Bag {bag.Number} · {bench.Catalog.GradeOf(bag.Grade).Name} flakes").Gap().Rows(
+        var supply = outcome.Supply;
+        var (bag, bottle) = (supply as Bag, supply as Bottle);
+        var screen = new Screen().Title($"{Capital.Of(supply.Kind.Word())} {supply.Number} · {What(bench, supply)}").Gap().Rows(
         [
-            ("left", bag.OnHand ? $"{BenchAmount.Both(bag.Left, metric)} of {BenchAmount.Both(bag.Bought, metric)}" : bag.Discarded ? "discarded" : "nothing more"),
-            ("made", DateWords.Of(bag.Made)),
-            ("a pinch", bag.Test is { } test ? PinchWords.WithAdvice(test) : null),
-            ("went to", bag.Taken.Count == 0 ? null : "jar " + string.Join(", ", bag.Taken.Select(t => t.For).Distinct())),
-            ("note", bag.Note),
+            (bench.DryRun ? "would be done" : "done", outcome.Step is SupplyUndone undone ? $"taken back: {UndoneWords.Of(undone)}" : null),
+            ("left", supply.Standing(bench.Metric)),
+            (bag is null ? "since" : "made", DateWords.Of(supply.Since)),
+            ("shelf", bottle?.Shelf),
+            ("a pinch", bag?.Test is { } test ? PinchWords.WithAdvice(test) : null),
+            ("went to", supply.Taken.Count == 0 ? null : "jar " + string.Join(", ", supply.Taken.Select(t => t.Jar).Distinct())),
+            ("note", supply.Note),
             .. Label(outcome.Label),
         ]);
+        return outcome.Hazards is { } hazards ? screen.Gap().Rows(DangerRows.Of(bench, hazards)) : screen;
     }
-
-    /// <summary>A bottle for a person, without the next command.</summary>
-    internal static Screen Screen(Workbench bench, BottleOutcome outcome)
-    {
-        var (bottle, metric) = (outcome.Bottle, bench.Metric);
-        return new Screen().Title($"Bottle {bottle.Number} · {bench.Catalog.SolventOf(bottle.Solvent).Name}").Gap().Rows(
-        [
-            ("left", bottle.OnHand ? $"{BenchAmount.Both(bottle.Left, metric)} of {BenchAmount.Both(bottle.Bought, metric)}" : bottle.Discarded ? "discarded" : "nothing more"),
-            ("since", DateWords.Of(bottle.Since)),
-            ("shelf", bottle.Shelf),
-            ("went to", bottle.Taken.Count == 0 ? null : "jar " + string.Join(", ", bottle.Taken.Select(t => t.For).Distinct())),
-            ("note", bottle.Note),
-            .. Label(outcome.Label),
-        ]).Gap().Rows(DangerRows.Of(bench, outcome.Hazards));
-    }
-
-    internal static BagAnswerJson Json(BagOutcome outcome, Tell tell) => new(BagJson.Of(outcome.Bag), SupplyLabelJson.Of(outcome.Label), tell(outcome.Cautions));
-
-    internal static BottleAnswerJson Json(Workbench bench, BottleOutcome outcome, Tell tell) =>
-        new(BottleJson.Of(outcome.Bottle), HazardsJson.Of(outcome.Hazards, bench.Settings.PoisonCenter), SupplyLabelJson.Of(outcome.Label), tell(outcome.Cautions));
 
     private static IEnumerable<(string, string?)> Label(WrittenSupplyLabel? label) => label is null
         ? []
@@ -92,26 +59,43 @@ internal static class SupplyAnswer
             .. ListedRows.Of("not met", label.Rules?.Lacks ?? []),
         ];
 
-    private static Screen Next(Workbench bench, Screen screen, Bag bag) => bench.DryRun ? screen.InEarnest()
-        : bag is { OnHand: true, Unfit: true } ? screen.Next("bag discard", ("bag", $"{bag.Number.Value}"), ("why", "a pinch swelled to a gel"))
-        : bag.OnHand ? Mix(screen, bag) : screen.Next("bag list");
+    private static Screen Next(Workbench bench, Screen screen, Supply supply) => bench.DryRun ? screen.InEarnest()
+        : supply is Bag { OnHand: true, Unfit: true } ? screen.Next("bag discard", ("bag", $"{supply.Number.Value}"), ("why", "a pinch swelled to a gel"))
+        : supply.OnHand ? Draw(screen, supply) : screen.Next($"{supply.Kind.Word()} list");
 
-    private static Screen Next(Workbench bench, Screen screen, Bottle bottle) => bench.DryRun ? screen.InEarnest()
-        : bottle.OnHand ? Mix(screen, bottle) : screen.Next("bottle list");
+    private static Screen Draw(Screen screen, Supply supply) => supply is Bag
+        ? screen.Next("mix", ("bag", $"{supply.Number.Value}"), ("cut", "1.5"), ("pour", "350 mL"), ("solvent", "ethanol-95"))
+        : screen.Next("mix", ("grade", "garnet"), ("bottle", $"{supply.Number.Value}"), ("cut", "1.5"), ("pour", "350 mL"));
+}
 
-    private static Screen Mix(Screen screen, Bag bag) => screen.Next("mix", ("bag", $"{bag.Number.Value}"), ("cut", "1.5"), ("pour", "350 mL"), ("solvent", "ethanol-95"));
-
-    private static Screen Mix(Screen screen, Bottle bottle) => screen.Next("mix", ("grade", "garnet"), ("bottle", $"{bottle.Number.Value}"), ("cut", "1.5"), ("pour", "350 mL"));
+/// <summary>A step at a bag or bottle that was taken back, in words.</summary>
+internal static class UndoneWords
+{
+    internal static string Of(SupplyUndone undone) => undone.What switch
+    {
+        nameof(BagAdded) or nameof(BottleAdded) => "that it came",
+        nameof(FlakesLeft) or nameof(SolventLeft) => "what was measured",
+        nameof(FlakesTested) => "the pinch",
+        nameof(BottleMoved) => "the move",
+        _ => "the discarding",
+    };
 }
 
 /// <summary>What the commands about one bag say to a program.</summary>
-internal sealed record BagAnswerJson(BagJson Bag, SupplyLabelJson? Label, IReadOnlyList<Problem> Warnings);
+internal sealed record BagAnswerJson(BagJson Bag, SupplyLabelJson? Label, IReadOnlyList<Problem> Warnings)
+{
+    internal static BagAnswerJson Of(SupplyOutcome outcome, Tell tell) => new(BagJson.Of((Bag)outcome.Supply), SupplyLabelJson.Of(outcome.Label), tell(outcome.Cautions));
+}
 
 /// <summary>What <c>bag list</c> says to a program.</summary>
 internal sealed record BagsAnswerJson(IReadOnlyList<BagJson> Bags);
 
 /// <summary>What the commands about one bottle say to a program.</summary>
-internal sealed record BottleAnswerJson(BottleJson Bottle, HazardsJson Hazards, SupplyLabelJson? Label, IReadOnlyList<Problem> Warnings);
+internal sealed record BottleAnswerJson(BottleJson Bottle, HazardsJson Hazards, SupplyLabelJson? Label, IReadOnlyList<Problem> Warnings)
+{
+    internal static BottleAnswerJson Of(Workbench bench, SupplyOutcome outcome, Tell tell) =>
+        new(BottleJson.Of((Bottle)outcome.Supply), HazardsJson.Of(outcome.Hazards!, bench.Settings.PoisonCenter), SupplyLabelJson.Of(outcome.Label), tell(outcome.Cautions));
+}
 
 /// <summary>A bottle of alcohol for a program.</summary>
 internal sealed record BottleJson(

@@ -46,11 +46,11 @@ internal static class DemoYear
         ("2025-12-15", Mix("garnet-dewaxed", 1, 300, 500, "bench", "oak hall stand")),
     ];
 
-    private static Func<Workbench, Result<object>> Bag(string grade, double grams, string made) => bench => Any(BagDesk.Add(
-        bench, new BagRequest(bench.Catalog.Grades.Find(grade)!, Mass.FromGrams(grams), Day(made), null, new LabelChoice())));
+    private static Func<Workbench, Result<object>> Bag(string grade, double grams, string made) => bench => Any(SupplyOperations.Add(
+        bench, SupplyRequest.Bag(bench.Catalog.Grades.Find(grade)!, Mass.FromGrams(grams), Day(made), null, new LabelChoice())));
 
-    private static Func<Workbench, Result<object>> Bottle(string solvent, double liters, string shelf) => bench => Any(BottleDesk.Add(
-        bench, new BottleRequest(bench.Catalog.Solvents.Find(solvent)!, Volume.FromLiters(liters), DateOnly.FromDateTime(bench.Now), shelf, ContainerMaterial.Metal, null, new LabelChoice())));
+    private static Func<Workbench, Result<object>> Bottle(string solvent, double liters, string shelf) => bench => Any(SupplyOperations.Add(
+        bench, SupplyRequest.Bottle(bench.Catalog.Solvents.Find(solvent)!, Volume.FromLiters(liters), DateOnly.FromDateTime(bench.Now), shelf, ContainerMaterial.Metal, null, new LabelChoice())));
 
     private static Func<Workbench, Result<object>> Mix(
         string grade, double cut, double pour, double holds, string shelf, string job, int? bag = null, int? bottle = null) => bench => Any(MixJar.Do(bench, new MixRequest(

@@ -27,7 +27,7 @@ public static class FlakesInDoubt
         {
             if (SupplyBook.Bag(view, SupplyNumber.From(number)).TryGet(out var bag, out _) && IsBad(bag))
             {
-                bag.Taken.ToList().ForEach(taken => next.Enqueue(taken.For));
+                bag.Taken.ToList().ForEach(taken => next.Enqueue(taken.Jar));
             }
         }
 

@@ -16,7 +16,7 @@ internal sealed class SampleTexts(Workbench bench, Jar jar, LabelText ofJar)
     /// <summary>The words that the design is for.</summary>
     internal LabelText For(string design) => design switch
     {
-        "bag" => SupplyLabelText.For(new Bag(SupplyNumber.From(3), Grade, Mass.FromKilograms(1), Mass.FromKilograms(1), Today, null), bench.Catalog, SupplyWords.Owner(bench)),
+        "bag" => SupplyLabelText.For(Bag.Fold(SupplyNumber.From(3), [new BagAdded(bench.Now, Grade, Mass.FromKilograms(1), Today)]).Require(), bench.Catalog, SupplyWords.Owner(bench)),
         "bottle" => OfBottle(),
         "notice" => ShelfNotice.For(new NoticeFacts(jar.Shelf, Today, ShelfContents.Stock(bench, [jar], []), null, bench.Rules, bench.Catalog, bench.Metric, bench.Settings.Name, bench.Settings.Contact) { PoisonCenter = bench.Settings.PoisonCenter }),
         "tag" or "slip" or "lid" when bench.Settings.BaseUrl is null => ofJar with { Code = AtAnAddress },
@@ -32,7 +32,7 @@ internal sealed class SampleTexts(Workbench bench, Jar jar, LabelText ofJar)
 
     private LabelText OfBottle()
     {
-        var bottle = new Bottle(SupplyNumber.From(2), Solvent, Volume.FromLiters(1), Volume.FromLiters(1), Today, jar.Shelf, ContainerMaterial.Glass, null);
+        var bottle = Bottle.Fold(SupplyNumber.From(2), [new BottleAdded(bench.Now, Solvent, Volume.FromLiters(1), Today, jar.Shelf, ContainerMaterial.Glass)]).Require();
         return SupplyLabelText.For(bottle, SupplyWords.Hazards(bench, bottle), bench.Catalog, SupplyWords.Owner(bench), bench.Settings.PoisonCenter);
     }
 }

@@ -21,19 +21,19 @@ internal static class ScanProblems
     internal static Problem NewerOrOtherShop(string read, LabelCode code, Jar jar) =>
         new("JL185", $"Read {Quoted.Of(read)}, which names a jar {code.Jar} at revision {code.Revision}, and this ledger, where it is at revision {jar.Revision}, never printed that label: it is another shop's, or from another or newer copy of this ledger. To look at this ledger's own jar of that number type {code.Jar}.", "what");
 
-    internal static Problem NotOnShelf(Jar jar) =>
-        new("JL187", Message.Of($"In the ledger jar {jar.Number} is used up, discarded or taken back. What is in a glass with this label is unknown: do not use it, or {new Remedy("undo", new InputName("jar", $"{jar.Number}"))} if the ledger is wrong."));
+    internal static Problem NotOnShelf(Jar jar) => jar.TakenBack is null
+        ? new("JL187", Message.Of($"In the ledger jar {jar.Number} is {jar.Gone}. What is in a glass with this label is unknown: do not use it, or {new Remedy("undo", new InputName("jar", $"{jar.Number}"))} if the ledger is wrong."))
+        : new("JL187", Message.Of($"In the ledger jar {jar.Number} was never filled: {jar.Gone}. What is in a glass with this label is unknown: do not use it. If you know what it is, {new Remedy("mix")} enters it anew, with a new label."));
 
-    internal static Problem SupplyGone(SupplyCode code) =>
-        new("JL190", Message.Of($"In the ledger {Word(code)} {code.Number} is empty or was discarded. If there is something in it, {new Remedy($"{Word(code)} left", new InputName(Word(code), $"{code.Number}"))} says how much."));
+    internal static Problem SupplyGone(Supply supply) => supply.TakenBack
+        ? new("JL190", Message.Of($"In the ledger the entry of {supply.Kind.Word()} {supply.Number} was taken back. If it is there, {new Remedy($"{supply.Kind.Word()} add")} enters it anew, with a new label."))
+        : new("JL190", Message.Of($"In the ledger {supply.Kind.Word()} {supply.Number} is empty or was discarded. If there is something in it, {new Remedy($"{supply.Kind.Word()} left", new InputName(supply.Kind.Word(), $"{supply.Number}"))} says how much."));
 
     internal static Problem OtherShopsSupply(string read, SupplyCode code) =>
-        new("JL185", $"Read {Quoted.Of(read)}, which names a {Word(code)} {code.Number}, but this shop never printed that label: it is another shop's, or the code was altered. To look at this shop's own type \"{Word(code)} {code.Number}\".", "what");
+        new("JL185", $"Read {Quoted.Of(read)}, which names a {code.Kind.Word()} {code.Number}, but this shop never printed that label: it is another shop's, or the code was altered. To look at this shop's own type \"{code.Kind.Word()} {code.Number}\".", "what");
 
     internal static Problem NoSuchPhoto(string file) =>
         new("JL188", "There is no such picture; give a photo of labels such as photo.jpg, a jar's number such as 142-5, or - to type codes.", file);
-
-    private static string Word(SupplyCode code) => code.Kind == SupplyKind.Bag ? "bag" : "bottle";
 
     internal static Problem PhotoUnreadable(string file, string why) => new("JL188", $"The picture cannot be read: {why}", file);
 }

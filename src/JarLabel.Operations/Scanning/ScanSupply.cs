@@ -3,18 +3,11 @@ namespace JarLabel.Operations.Scanning;
 /// <summary>Finds the bag or bottle behind a label's code.</summary>
 public static class ScanSupply
 {
-    /// <summary>The bag behind a code that <see cref="SupplyCode.Read"/> knows.</summary>
-    public static Result<BagOutcome> Bag(Workbench bench, string typed, SupplyCode code)
+    /// <summary>The bag or bottle behind a code that <see cref="SupplyCode.Read"/> knows.</summary>
+    public static Result<SupplyOutcome> Find(Workbench bench, string typed, SupplyCode code)
     {
-        return Demand(bench, typed, code).Then(_ => SupplyBook.Bag(bench, code.Number))
-            .Then<BagOutcome>(bag => new BagOutcome(bag, null, bag.OnHand ? [] : [ScanProblems.SupplyGone(code)]));
-    }
-
-    /// <summary>The bottle behind a code that <see cref="SupplyCode.Read"/> knows.</summary>
-    public static Result<BottleOutcome> Bottle(Workbench bench, string typed, SupplyCode code)
-    {
-        return Demand(bench, typed, code).Then(_ => SupplyBook.Bottle(bench, code.Number))
-            .Then<BottleOutcome>(bottle => BottleDesk.Of(bench, bottle) with { Cautions = bottle.OnHand ? [] : [ScanProblems.SupplyGone(code)] });
+        return Demand(bench, typed, code).Then(_ => SupplyBook.Find(bench, code.Kind, code.Number))
+            .Then<SupplyOutcome>(supply => SupplyOperations.Of(bench, supply) with { Cautions = supply.OnHand ? [] : [ScanProblems.SupplyGone(supply)] });
     }
 
     /// <summary>A whole code must be one that this shop printed: another shop has a bag of the same number.</summary>

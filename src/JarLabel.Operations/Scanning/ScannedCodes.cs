@@ -4,8 +4,7 @@ namespace JarLabel.Operations.Scanning;
 internal sealed class ScannedCodes
 {
     private readonly List<Scanned> jars = [];
-    private readonly List<BagOutcome> bags = [];
-    private readonly List<BottleOutcome> bottles = [];
+    private readonly List<SupplyOutcome> supplies = [];
     private readonly List<Problem> faults = [];
 
     internal ScannedCodes(Workbench bench, IReadOnlyList<string> codes)
@@ -18,32 +17,29 @@ internal sealed class ScannedCodes
 
     internal IReadOnlyList<Scanned> Jars => jars;
 
-    internal IReadOnlyList<BagOutcome> Bags => bags;
-
-    internal IReadOnlyList<BottleOutcome> Bottles => bottles;
+    /// <summary>Bags and bottles.</summary>
+    internal IReadOnlyList<SupplyOutcome> Supplies => supplies;
 
     internal IReadOnlyList<Problem> Faults => faults;
 
-    internal bool Nothing => jars.Count + bags.Count + bottles.Count == 0;
+    internal bool Nothing => jars.Count + supplies.Count == 0;
 
     /// <summary><c>2 jars, 1 bag</c>.</summary>
-    internal string Title => CountWords.Several((jars.Count, "jar"), (bags.Count, "bag"), (bottles.Count, "bottle"));
+    internal string Title => CountWords.Several((jars.Count, "jar"), (Of(SupplyKind.Bag), "bag"), (Of(SupplyKind.Bottle), "bottle"));
 
     private void Find(Workbench bench, string code)
     {
-        switch (SupplyCode.Read(code))
+        if (SupplyCode.Read(code) is { } supply)
         {
-            case { Kind: SupplyKind.Bag } bag:
-                Keep(ScanSupply.Bag(bench, code, bag), bags);
-                break;
-            case { } bottle:
-                Keep(ScanSupply.Bottle(bench, code, bottle), bottles);
-                break;
-            default:
-                Keep(ScanJar.Find(bench, code), jars);
-                break;
+            Keep(ScanSupply.Find(bench, code, supply), supplies);
+        }
+        else
+        {
+            Keep(ScanJar.Find(bench, code), jars);
         }
     }
+
+    private int Of(SupplyKind kind) => supplies.Count(one => one.Supply.Kind == kind);
 
     private void Keep<T>(Result<T> found, List<T> to)
         where T : notnull

@@ -73,14 +73,10 @@ internal static class LabelSteps
     {
         var (bench, file) = (given.Bench, given.Get(Shared.LabelFile));
         var choice = given.Get(Shared.Label) with { Copies = given.Get(Shared.Copies) };
-        if (given.Get(Bag) is { } bag)
+        if ((given.Get(Bag) ?? given.Get(Bottle)) is { } supply)
         {
-            return BagDesk.Label(bench, bag, choice, file).Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(bench, outcome)));
-        }
-
-        if (given.Get(Bottle) is { } bottle)
-        {
-            return BottleDesk.Label(bench, bottle, choice, file).Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(bench, outcome)));
+            var kind = given.Get(Bag) is null ? SupplyKind.Bottle : SupplyKind.Bag;
+            return SupplyOperations.Label(bench, kind, supply, choice, file).Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(bench, outcome)));
         }
 
         var wanted = given.Get(Jars);

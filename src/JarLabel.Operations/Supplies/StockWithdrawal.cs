@@ -5,59 +5,52 @@ internal static class StockWithdrawal
 {
     /// <summary>Takes what the event says it took; nothing when it names no bag and no bottle. What is in them is asked again here, where no
     /// other program can take from them meanwhile.</summary>
-    internal static Result<JarNumber> Take(LedgerStep step, JarNumber jar, JarEvent happened) => happened switch
+    internal static Result<JarNumber> Take(LedgerStep step, JarNumber jar, JarEvent happened)
     {
-        Mixed m => Flakes(step, jar, m.At, m.Bag, m.Contents.Flakes).Then(_ => Alcohol(step, jar, m.At, m.Bottle, m.Contents.Poured)),
-        Thinned t => Alcohol(step, jar, t.At, t.Bottle, t.Added.Poured),
-        Thickened t => Flakes(step, jar, t.At, t.Bag, t.Added.Weight),
-        _ => jar,
-    };
-
-    /// <summary>Puts back what the event took, because it is taken back.</summary>
-    internal static void PutBack(LedgerStep step, JarNumber jar, JarEvent undone, DateTime at)
-    {
-        var (bag, bottle) = undone switch
+        foreach (var (kind, number, amount) in Of(happened))
         {
-            Mixed m => (m.Bag, m.Bottle),
-            Thinned t => (null, t.Bottle),
-            Thickened t => (t.Bag, null),
-            _ => ((SupplyNumber?)null, (SupplyNumber?)null),
-        };
-        Return(SupplyKind.Bag, bag);
-        Return(SupplyKind.Bottle, bottle);
-
-        void Return(SupplyKind kind, SupplyNumber? number)
-        {
-            if (number is { } known)
+            if (!SupplyBook.Find(step, kind, number).Then(supply => supply.DemandOnHand(kind.Word())).Then(supply => supply.DemandFit()).TryGet(out var supply, out var faults))
             {
-                SupplyBook.Append(step, SupplyBook.Subject(kind, known), new PutBack(at, jar));
+                return faults;
             }
+
+            if (supply.Take(happened.At, amount, jar) is not { } taken)
+            {
+                return OperationProblems.TakenMeanwhile(kind.Word(), number);
+            }
+
+            SupplyBook.Append(step, SupplyBook.Subject(kind, number), taken);
         }
+
+        return jar;
     }
 
-    private static Result<JarNumber> Flakes(LedgerStep step, JarNumber jar, DateTime at, SupplyNumber? number, Mass weight) => number is not { } known
-        ? jar
-        : SupplyBook.Bag(step, known).Then(bag => bag.DemandOnHand("bag")).Then(bag => bag.DemandFit()).Then<JarNumber>(bag =>
+    /// <summary>Puts back what the event took, because it is taken back.</summary>
+    /// <returns>The bags and bottles as they are then.</returns>
+    internal static Result<IReadOnlyList<Supply>> PutBack(LedgerStep step, JarNumber jar, JarEvent undone, DateTime at) => Results.All(Of(undone).Select(from =>
+    {
+        SupplyBook.Append(step, SupplyBook.Subject(from.Kind, from.Number), new PutBack(at, jar));
+        return SupplyBook.Find(step, from.Kind, from.Number);
+    }));
+
+    /// <summary>Where the event took something from, and how much in grams or millilitres.</summary>
+    private static IEnumerable<(SupplyKind Kind, SupplyNumber Number, double Amount)> Of(JarEvent happened)
+    {
+        var (bag, flakes, bottle, alcohol) = happened switch
         {
-            if (bag.Take(at, weight, jar) is not { } taken)
-            {
-                return OperationProblems.TakenMeanwhile("bag", known);
-            }
-
-            SupplyBook.Append(step, Subject.Bag(known.Value), taken);
-            return jar;
-        });
-
-    private static Result<JarNumber> Alcohol(LedgerStep step, JarNumber jar, DateTime at, SupplyNumber? number, Volume volume) => number is not { } known
-        ? jar
-        : SupplyBook.Bottle(step, known).Then(bottle => bottle.DemandOnHand("bottle")).Then<JarNumber>(bottle =>
+            Mixed m => (m.Bag, m.Contents.Flakes, m.Bottle, m.Contents.Poured),
+            Thinned t => (null, Mass.Zero, t.Bottle, t.Added.Poured),
+            Thickened t => (t.Bag, t.Added.Weight, null, Volume.Zero),
+            _ => default((SupplyNumber? Bag, Mass, SupplyNumber? Bottle, Volume)),
+        };
+        if (bag is { } from)
         {
-            if (bottle.Take(at, volume, jar) is not { } taken)
-            {
-                return OperationProblems.TakenMeanwhile("bottle", known);
-            }
+            yield return (SupplyKind.Bag, from, flakes.Grams);
+        }
 
-            SupplyBook.Append(step, Subject.Bottle(known.Value), taken);
-            return jar;
-        });
+        if (bottle is { } of)
+        {
+            yield return (SupplyKind.Bottle, of, alcohol.Milliliters);
+        }
+    }
 }

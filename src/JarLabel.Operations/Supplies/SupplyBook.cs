@@ -4,10 +4,13 @@ namespace JarLabel.Operations.Supplies;
 public static class SupplyBook
 {
     /// <summary>One bag.</summary>
-    public static Result<Bag> Bag(Workbench bench, SupplyNumber number) => LedgerAccess.Read(bench, view => Bag(view, number));
+    public static Result<Bag> Bag(Workbench bench, SupplyNumber number) => Find(bench, SupplyKind.Bag, number).Then<Bag>(found => (Bag)found);
+
+    /// <summary>One bag, in a ledger that is open.</summary>
+    internal static Result<Bag> Bag(LedgerView view, SupplyNumber number) => Find(view, SupplyKind.Bag, number).Then<Bag>(found => (Bag)found);
 
     /// <summary>One bottle.</summary>
-    public static Result<Bottle> Bottle(Workbench bench, SupplyNumber number) => LedgerAccess.Read(bench, view => Bottle(view, number));
+    public static Result<Bottle> Bottle(Workbench bench, SupplyNumber number) => Find(bench, SupplyKind.Bottle, number).Then<Bottle>(found => (Bottle)found);
 
     /// <summary>The bags that still hold something, the oldest flakes first.</summary>
     public static Result<IReadOnlyList<Bag>> Bags(Workbench bench) => LedgerAccess.Read(bench, Bags);
@@ -26,73 +29,57 @@ public static class SupplyBook
     /// <summary>What happened to a bag or bottle, in order.</summary>
     public static Result<IReadOnlyList<SupplyEvent>> Events(LedgerView view, Subject of) => Read(view.EventsOf(of));
 
-    internal static Subject Subject(SupplyKind kind, SupplyNumber number) =>
-        kind == SupplyKind.Bag ? Store.Subject.Bag(number.Value) : Store.Subject.Bottle(number.Value);
+    internal static SubjectKind Kind(SupplyKind kind) => kind == SupplyKind.Bag ? SubjectKind.Bag : SubjectKind.Bottle;
 
-    internal static Result<Bag> Bag(LedgerView view, SupplyNumber number) =>
-        Events(view, Store.Subject.Bag(number.Value)).Then(events => Core.Supplies.Bag.Fold(number, events));
+    internal static Subject Subject(SupplyKind kind, SupplyNumber number) => new(Kind(kind), number.Value);
 
-    internal static Result<Bottle> Bottle(LedgerView view, SupplyNumber number) =>
-        Events(view, Store.Subject.Bottle(number.Value)).Then(events => Core.Supplies.Bottle.Fold(number, events));
+    /// <summary>One bag or bottle.</summary>
+    internal static Result<Supply> Find(LedgerView view, SupplyKind kind, SupplyNumber number) =>
+        Events(view, Subject(kind, number)).Then(events => Fold(kind, number, events));
+
+    internal static Result<Supply> Find(Workbench bench, SupplyKind kind, SupplyNumber number) => LedgerAccess.Read(bench, view => Find(view, kind, number));
+
+    private static Result<Supply> Fold(SupplyKind kind, SupplyNumber number, IReadOnlyList<SupplyEvent> events) => kind == SupplyKind.Bag
+        ? Core.Supplies.Bag.Fold(number, events).Then<Supply>(bag => bag)
+        : Core.Supplies.Bottle.Fold(number, events).Then<Supply>(bottle => bottle);
 
     /// <summary>The bags that still hold something, the oldest flakes first.</summary>
-    public static Result<IReadOnlyList<Bag>> Bags(LedgerView view) =>
-        All(view.EventsOf(SubjectKind.Bag), Core.Supplies.Bag.Fold, bag => bag.OnHand, bag => bag.Made);
+    public static Result<IReadOnlyList<Bag>> Bags(LedgerView view) => OnHand<Bag>(view, SupplyKind.Bag);
 
     /// <summary>The bottles that still hold something, the oldest first.</summary>
-    public static Result<IReadOnlyList<Bottle>> Bottles(LedgerView view) =>
-        All(view.EventsOf(SubjectKind.Bottle), Core.Supplies.Bottle.Fold, bottle => bottle.OnHand, bottle => bottle.Since);
+    public static Result<IReadOnlyList<Bottle>> Bottles(LedgerView view) => OnHand<Bottle>(view, SupplyKind.Bottle);
+
+    /// <summary>Those of a kind that still hold something, the oldest first.</summary>
+    internal static Result<IReadOnlyList<Supply>> OnHand(Workbench bench, SupplyKind kind) => LedgerAccess.Read(bench, view => OnHand<Supply>(view, kind));
+
+    /// <summary>All of a kind that ever came, those that still hold something first, then by their numbers, the newest first.</summary>
+    internal static Result<IReadOnlyList<Supply>> All(Workbench bench, SupplyKind kind) => LedgerAccess.Read(bench, view => All(view, kind))
+        .Then(all => Result<IReadOnlyList<Supply>>.Of([.. all.OrderByDescending(one => one.OnHand).ThenByDescending(one => one.Number.Value)]));
+
+    private static Result<IReadOnlyList<T>> OnHand<T>(LedgerView view, SupplyKind kind)
+        where T : Supply => All(view, kind).Then(all => Result<IReadOnlyList<T>>.Of([.. all.Where(one => one.OnHand).OrderBy(one => one.Since).Cast<T>()]));
+
+    private static Result<IReadOnlyList<Supply>> All(LedgerView view, SupplyKind kind) => Results.All(
+        view.EventsOf(Kind(kind)).GroupBy(row => row.Of.Number).Select(life => Read(life).Then(events => Fold(kind, SupplyNumber.From(life.Key), events))));
 
     /// <summary>Adds an event at the end of a bag's or bottle's life.</summary>
     internal static void Append(LedgerStep step, Subject of, SupplyEvent happened) => step.Append(
         of, happened.At.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture), happened.Name, 0, SupplyEventJson.Write(happened));
 
     /// <summary>What is wrong with the life of one bag or bottle.</summary>
-    internal static IReadOnlyList<Problem> LifeFaults(IReadOnlyList<EventRow> rows) => Read(rows).Then(events => rows[0].Of.Kind == SubjectKind.Bag
-        ? Core.Supplies.Bag.Fold(SupplyNumber.From(rows[0].Of.Number), events).Then<bool>(_ => true)
-        : Core.Supplies.Bottle.Fold(SupplyNumber.From(rows[0].Of.Number), events).Then<bool>(_ => true)).Problems;
+    internal static IReadOnlyList<Problem> LifeFaults(IReadOnlyList<EventRow> rows) => Read(rows).Then(events =>
+        Fold(rows[0].Of.Kind == SubjectKind.Bag ? SupplyKind.Bag : SupplyKind.Bottle, SupplyNumber.From(rows[0].Of.Number), events)).Problems;
 
-    /// <summary>The event at its moment, which is not before the last thing that was said of the bag or bottle itself.</summary>
-    internal static Result<SupplyEvent> InTime(Workbench bench, LedgerStep step, Subject of, SupplyEvent happened) => Events(step, of).Then<SupplyEvent>(events =>
-        events.LastOrDefault(e => e is not (SupplyLabelled or PutBack)) is { } last
-            ? bench.NotBefore(last.At, () => OperationProblems.OutOfOrder(of.ToString(), last.At, bench.Now), () => OperationProblems.ClockBehind(of.ToString(), last.At, bench.Now))
-                .Then<SupplyEvent>(now => happened with { At = now })
-            : happened);
+    /// <summary>The event at its moment, which is not before the last thing that was said of the bag or bottle and still stands.</summary>
+    internal static Result<SupplyEvent> InTime(Workbench bench, Supply supply, SupplyEvent happened) => supply.Last is { } last
+        ? bench.NotBefore(last.At, () => OperationProblems.OutOfOrder(Name(supply), last.At, bench.Now), () => OperationProblems.ClockBehind(Name(supply), last.At, bench.Now))
+            .Then<SupplyEvent>(now => happened with { At = now })
+        : happened;
+
+    private static string Name(Supply supply) => Subject(supply.Kind, supply.Number).ToString();
 
     internal static Result<SupplyEvent> Read(EventRow row) =>
         SupplyEventJson.Read(row.Body, string.Create(CultureInfo.InvariantCulture, $"event {row.Sequence}"));
 
-    private static Result<IReadOnlyList<T>> All<T>(
-        IEnumerable<EventRow> rows, Func<SupplyNumber, IReadOnlyList<SupplyEvent>, Result<T>> fold, Func<T, bool> there, Func<T, DateOnly> day)
-        where T : notnull
-    {
-        var all = new List<T>();
-        foreach (var life in rows.GroupBy(row => row.Of.Number))
-        {
-            if (!Read(life).Then(events => fold(SupplyNumber.From(life.Key), events)).TryGet(out var one, out var problems))
-            {
-                return Result<IReadOnlyList<T>>.Failed(problems);
-            }
-
-            all.Add(one);
-        }
-
-        return Result<IReadOnlyList<T>>.Of([.. all.Where(there).OrderBy(day)]);
-    }
-
-    private static Result<IReadOnlyList<SupplyEvent>> Read(IEnumerable<EventRow> rows)
-    {
-        var events = new List<SupplyEvent>();
-        foreach (var row in rows)
-        {
-            if (!Read(row).TryGet(out var happened, out var problems))
-            {
-                return Result<IReadOnlyList<SupplyEvent>>.Failed(problems);
-            }
-
-            events.Add(happened);
-        }
-
-        return events;
-    }
+    private static Result<IReadOnlyList<SupplyEvent>> Read(IEnumerable<EventRow> rows) => Results.All(rows.Select(Read));
 }

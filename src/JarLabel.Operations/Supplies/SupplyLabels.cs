@@ -8,26 +8,23 @@ internal sealed class SupplyLabels(Workbench bench, LabelComposer press)
 
     /// <summary>Takes the next free place on the sheet, presses the label, stages its file, and records the event.</summary>
     /// <param name="step">The ledger.</param>
-    /// <param name="code">The bag or bottle.</param>
-    /// <param name="text">What it says.</param>
+    /// <param name="of">The bag or bottle.</param>
     /// <param name="choice">Which label; the design for its kind where none is named.</param>
     /// <param name="file">The file to write; null for the usual place.</param>
-    /// <param name="rules">How the label stands against the rules; null where none apply.</param>
-    internal Result<WrittenSupplyLabel> Write(
-        LedgerStep step, SupplyCode code, LabelText text, LabelChoice choice, string? file, Func<ComposedLabel, LabelStock, LabelRuleReport>? rules)
+    internal Result<WrittenSupplyLabel> Write(LedgerStep step, SupplyOutcome of, LabelChoice choice, string? file)
     {
-        var kind = code.Kind == SupplyKind.Bag ? "bag" : "bottle";
-        var order = new LabelOrder(OwnWords.Drawn(text, new SkiaRuler()), $"{kind} {code.Number}", file, design => $"{kind}-{code.Number}-{design}.pdf");
+        var (supply, kind, owner) = (of.Supply, of.Supply.Kind.Word(), SupplyWords.Owner(bench));
+        var text = supply is Bottle bottle
+            ? SupplyLabelText.For(bottle, of.Hazards!, bench.Catalog, owner, bench.Settings.PoisonCenter)
+            : SupplyLabelText.For((Bag)supply, bench.Catalog, owner);
+        var order = new LabelOrder(OwnWords.Drawn(text, new SkiaRuler()), $"{kind} {supply.Number}", file, design => $"{kind}-{supply.Number}-{design}.pdf");
         return LabelPrint.Take(bench, press, step, order, choice with { Design = choice.Design ?? kind }).Then<WrittenSupplyLabel>(printed =>
         {
             var written = new SupplyLabelled(bench.Now, printed.Kept, printed.Stock.Design.Id, printed.Stock.Sheet.Id, printed.Place, text.Code ?? "") { Sha256 = printed.Sha256 };
-            SupplyBook.Append(step, SupplyBook.Subject(code.Kind, code.Number), written);
-            return new WrittenSupplyLabel(printed.Path, written, rules?.Invoke(printed.Pressed, printed.Stock));
+            SupplyBook.Append(step, SupplyBook.Subject(supply.Kind, supply.Number), written);
+            return new WrittenSupplyLabel(printed.Path, written, supply is Bottle full ? press.Rules(printed.Pressed, text, printed.Stock, full.Bought) : null);
         });
     }
-
-    /// <summary>How a bottle's label stands against the rules that apply here.</summary>
-    internal Func<ComposedLabel, LabelStock, LabelRuleReport> RulesFor(Bottle bottle, LabelText text) => (pressed, stock) => press.Rules(pressed, text, stock, bottle.Bought);
 }
 
 /// <summary>A bag's or bottle's label as written.</summary>

@@ -9,13 +9,13 @@ internal static class SheetEvents
     internal const string PutAway = "PutAway";
     internal const string Nothing = "{}";
 
-    internal static string BegunBody(string stock, int places) => Written(json =>
+    internal static string BegunBody(string stock, int places) => JsonLine.Of(json =>
     {
         json.WriteString("stock", stock);
         json.WriteNumber("places", places);
     });
 
-    internal static string PlacesBody(IEnumerable<int> places) => Written(json =>
+    internal static string PlacesBody(IEnumerable<int> places) => JsonLine.Of(json =>
     {
         json.WriteStartArray("places");
         foreach (var place in places)
@@ -61,18 +61,5 @@ internal static class SheetEvents
         {
             taken.ExceptWith(places);
         }
-    }
-
-    private static string Written(Action<Utf8JsonWriter> write)
-    {
-        using var bytes = new MemoryStream();
-        using (var json = new Utf8JsonWriter(bytes))
-        {
-            json.WriteStartObject();
-            write(json);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
     }
 }

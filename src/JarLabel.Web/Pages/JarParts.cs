@@ -11,7 +11,7 @@ internal static class JarParts
         return Html.Of(
             $"""
             <h1>{Cut(jar)}{title[1]}<br><small>Jar {jar.Number} · rev {jar.Revision} · shelf {jar.Shelf}</small></h1>
-            <p class="state{(state is JarState.Past or JarState.Discarded ? " past" : "")}">{StateShape.Of(state)} {(jar.OnShelf ? JarStateWords.Of(state) : Gone(history))}</p>
+            <p class="state{(state is JarState.Past or JarState.Discarded or JarState.TakenBack ? " past" : "")}">{StateShape.Of(state)} {(jar.OnShelf ? JarStateWords.Of(state) : jar.Gone)}</p>
             {(jar.OnShelf ? Html.Of($"""<p class="by">{(jar.FailedOn is { } failed ? FailureWords.On(failed) : $"use by {DateWords.Estimate(UseBy(jar))}")}</p><p>holds {Holds(bench, jar)}</p>""") : default)}
             """);
     }
@@ -19,10 +19,8 @@ internal static class JarParts
     /// <summary>Of the date on record and the one that the shop's tests say now, the sooner.</summary>
     private static DateOnly UseBy(Jar jar) => jar.Learned is { } now && now.UseBy < jar.Dates.UseBy ? now.UseBy : jar.Dates.UseBy;
 
-    private static string Gone(JarHistory history) =>
-        history.Jar.Contents.IsEmpty ? "used up" : history.Events.Any(e => e.Event is Discarded) ? "discarded" : "taken back";
-
-    internal static Markup Buttons(Jar jar) => jar.OnShelf
+    /// <summary>What can be done with it; where even its beginning was taken back, nothing.</summary>
+    internal static Markup Buttons(Jar jar) => jar.TakenBack is not null ? default : jar.OnShelf
         ? Html.Of($"""<nav class="do" aria-label="This jar">{Html.All(StepForms.OfJar.Values.Select(form => Step(jar, form)))}</nav>""")
         : Html.Of($"""<nav class="do" aria-label="This jar">{Step(jar, StepForms.OfJar["undo"])}</nav>""");
 

@@ -113,7 +113,7 @@ public class JarLifeTests
         var mixed = Mix(2, 300, "garnet", "ethanol-95");
         var life = JarLife.Of(number, [mixed, JarLife.Of(number, [mixed]).Require().Undo(Day).Require()]).Require();
         Assert.False(life.Jar.OnShelf);
-        Assert.Equal(JarState.Discarded, life.Jar.StateAt(Day));
+        Assert.Equal(JarState.TakenBack, life.Jar.StateAt(Day));
         Assert.Equal("JL145", Assert.Single(life.Undo(Day).Problems).Code);
         Assert.Equal("JL144", Assert.Single(life.Jar.DemandOnShelf().Problems).Code);
     }

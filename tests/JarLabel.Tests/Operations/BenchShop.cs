@@ -20,8 +20,8 @@ internal sealed class BenchShop : IDisposable
                 new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)))).Require();
         }
 
-        BagDesk.Add(bench, new BagRequest(garnet, Mass.FromGrams(500), new DateOnly(2026, 1, 5))).Require();
-        BottleDesk.Add(bench, new BottleRequest(alcohol, Volume.FromLiters(1), new DateOnly(2026, 1, 5))).Require();
+        SupplyOperations.Add(bench, SupplyRequest.Bag(garnet, Mass.FromGrams(500), new DateOnly(2026, 1, 5))).Require();
+        SupplyOperations.Add(bench, SupplyRequest.Bottle(alcohol, Volume.FromLiters(1), new DateOnly(2026, 1, 5))).Require();
     }
 
     internal DateTime Now { get; } = new(2026, 3, 9, 10, 0, 0);

@@ -64,7 +64,7 @@ public sealed class FormTests : IDisposable
     public async Task A_pinch_of_the_bag_shortens_what_is_mixed_from_it_or_ends_the_bag()
     {
         shop.Stock("500 g", "1 gal");
-        BagDesk.Test(shop.Bench(), SupplyNumber.From(1), Pinch.Cloudy).Require();
+        SupplyOperations.Test(shop.Bench(), SupplyNumber.From(1), Pinch.Cloudy).Require();
         Assert.Contains("pinch: cloudy, 9 Mar 2026: batches keep half as long", (await shop.Get("/")).Seen, StringComparison.Ordinal);
         Assert.Equal(303, (await shop.Fill("/mix", ("cut", "1.5"), ("pour", "350 mL"), ("bag", "1-9"), ("bottle", "1-9"), ("do", "record"))).Status);
         Assert.Equal(new DateOnly(2026, 7, 9), shop.Jar(2).Jar.Dates.UseBy);
@@ -76,7 +76,7 @@ public sealed class FormTests : IDisposable
         Assert.True((shop.Jar(2).Jar.Learned?.UseBy ?? shop.Jar(2).Jar.Dates.UseBy) < new DateOnly(2026, 9, 9));
 
         var form = WebShop.Hidden((await shop.Get("/mix")).Text);
-        BagDesk.Test(shop.Bench(), SupplyNumber.From(1), Pinch.Gel).Require();
+        SupplyOperations.Test(shop.Bench(), SupplyNumber.From(1), Pinch.Gel).Require();
         Assert.DoesNotContain("1-9: garnet", (await shop.Get("/mix")).Text, StringComparison.Ordinal);
         Assert.Contains("JL393", (await shop.Post("/mix", [.. form, ("cut", "1.5"), ("pour", "350 mL"), ("bag", "1-9"), ("bottle", "1-9"), ("do", "record")])).Text, StringComparison.Ordinal);
         Assert.Equal(2, shop.Jars());

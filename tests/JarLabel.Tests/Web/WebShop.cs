@@ -53,8 +53,8 @@ internal sealed partial class WebShop : IDisposable
     internal void Stock(string flakes, string alcohol)
     {
         var bench = Bench();
-        BagDesk.Add(bench, new BagRequest(bench.Catalog.Grades.Named("garnet").Require(), MassText.Read(flakes, "").Require(), new DateOnly(2025, 10, 1))).Require();
-        BottleDesk.Add(bench, new BottleRequest(bench.Catalog.Solvents.Named("ethanol-95").Require(), VolumeText.Read(alcohol, "").Require(), new DateOnly(2026, 3, 1))).Require();
+        SupplyOperations.Add(bench, SupplyRequest.Bag(bench.Catalog.Grades.Named("garnet").Require(), MassText.Read(flakes, "").Require(), new DateOnly(2025, 10, 1))).Require();
+        SupplyOperations.Add(bench, SupplyRequest.Bottle(bench.Catalog.Solvents.Named("ethanol-95").Require(), VolumeText.Read(alcohol, "").Require(), new DateOnly(2026, 3, 1))).Require();
     }
 
     internal Workbench Bench() => Workbench.Open(Request with { Now = Now }, _ => null).Require();

@@ -81,12 +81,14 @@ internal sealed record JarPick(IReadOnlyList<JarCopies> Jars, IReadOnlyList<int>
         if (jars.Count == 0)
         {
             problems.Add(span.IsOne
-                ? OperationProblems.JarNotOnShelf(span.First, ledger.Jar(span.First.Value) is not null, wish.Where)
+                ? OperationProblems.JarNotOnShelf(span.First, Gone(ledger, span.First), wish.Where)
                 : OperationProblems.NoJarsInRun(span, wish.Where));
         }
 
         return jars;
     }
+
+    private static Jar? Gone(LedgerView ledger, JarNumber jar) => JarHistory.Of(jar, ledger.EventsOf(Subject.Jar(jar.Value))).TryGet(out var history, out _) ? history.Jar : null;
 
     private static IEnumerable<int> OnShelf(LedgerView ledger, string? shelf)
     {
