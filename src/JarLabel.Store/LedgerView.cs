@@ -4,6 +4,8 @@ namespace JarLabel.Store;
 /// damaged one ends the reading with a problem.</summary>
 public class LedgerView
 {
+    private const int AtOnce = 500;
+
     private readonly EventTable events;
     private readonly JarIndex jars;
     private readonly SheetBook sheets;
@@ -42,6 +44,26 @@ public class LedgerView
 
     /// <summary>Jars on the shelves, soonest use-by first.</summary>
     public IReadOnlyList<JarEntry> Shelf(ShelfQuery query) => jars.Page(query);
+
+    /// <summary>All jars on a shelf, or on every shelf, soonest use-by first, read page by page as they are asked for.</summary>
+    public IEnumerable<JarEntry> Standing(string? shelf = null)
+    {
+        var query = new ShelfQuery(shelf, Take: AtOnce);
+        while (jars.Page(query) is { Count: > 0 } page)
+        {
+            foreach (var entry in page)
+            {
+                yield return entry;
+            }
+
+            if (page.Count < AtOnce)
+            {
+                yield break;
+            }
+
+            query = query with { After = new ShelfMark(page[^1].UseBy, page[^1].Number) };
+        }
+    }
 
     /// <summary>Of these jars those whose newest label speaks of an older revision.</summary>
     public IReadOnlySet<int> OldLabels(IEnumerable<int> numbers) => jars.OldLabels(numbers);

@@ -3,8 +3,6 @@ namespace JarLabel.Operations.Keeping;
 /// <summary>Dates the jars anew when a shelf becomes warmer or cooler.</summary>
 internal static class ShelfWarmth
 {
-    private const int PageSize = 500;
-
     /// <summary>Records the new dates and settles the new warmth: both or neither. What was left between the two by a program that was killed is caught up with when the
     /// same is said again.</summary>
     /// <param name="before">The shop as it is.</param>
@@ -40,21 +38,7 @@ internal static class ShelfWarmth
     private static DateTime Later(DateTime one, DateTime other) => one > other ? one : other;
 
     /// <summary>The jars that stand on a shelf; where a day was said, all jars, because some may have stood there then.</summary>
-    private static List<JarNumber> Standing(LedgerView view, string? shelf)
-    {
-        var jars = new List<JarNumber>();
-        IReadOnlyList<JarEntry> page;
-        ShelfMark? after = null;
-        do
-        {
-            page = view.Shelf(new ShelfQuery(shelf, After: after, Take: PageSize));
-            jars.AddRange(page.Select(entry => JarNumber.From(entry.Number)));
-            after = page.Count > 0 ? new ShelfMark(page[^1].UseBy, page[^1].Number) : null;
-        }
-        while (page.Count == PageSize);
-
-        return jars;
-    }
+    private static List<JarNumber> Standing(LedgerView view, string? shelf) => [.. view.Standing(shelf).Select(entry => JarNumber.From(entry.Number))];
 }
 
 /// <summary>What a shop has settled, and the jars that got other dates by it.</summary>

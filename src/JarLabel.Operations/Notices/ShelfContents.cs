@@ -3,12 +3,10 @@ namespace JarLabel.Operations.Notices;
 /// <summary>Reads everything that stands on one shelf, jar by jar from its whole history, so that no ingredient of a blend is missed.</summary>
 internal static class ShelfContents
 {
-    private const int PageSize = 500;
-
     internal static Result<IReadOnlyList<Jar>> Jars(LedgerView view, string shelf)
     {
         var jars = new List<Jar>();
-        foreach (var entry in Entries(view, shelf))
+        foreach (var entry in view.Standing(shelf))
         {
             var number = JarNumber.From(entry.Number);
             if (!JarHistory.Of(number, view.EventsOf(Subject.Jar(entry.Number))).TryGet(out var history, out var problems))
@@ -31,21 +29,4 @@ internal static class ShelfContents
 
     internal static StockedLiquid Liquid(Workbench bench, Jar jar) =>
         new(JarWords.Hazards(bench, jar), jar.Contents.Liquid, jar.Contents.Flakes + jar.Contents.PouredWeight);
-
-    private static IEnumerable<JarEntry> Entries(LedgerView view, string shelf)
-    {
-        ShelfMark? after = null;
-        IReadOnlyList<JarEntry> page;
-        do
-        {
-            page = view.Shelf(new ShelfQuery(shelf, After: after, Take: PageSize));
-            foreach (var entry in page)
-            {
-                yield return entry;
-            }
-
-            after = page.Count > 0 ? new ShelfMark(page[^1].UseBy, page[^1].Number) : null;
-        }
-        while (page.Count == PageSize);
-    }
 }

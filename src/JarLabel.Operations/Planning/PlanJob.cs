@@ -8,8 +8,6 @@ public static class PlanJob
     /// <summary>How badly air mixes in a shop, as the wall notice has it.</summary>
     private const double MixingFactor = 3;
 
-    private const int PageSize = 500;
-
     /// <summary>The plan, or every reason why not.</summary>
     public static Result<PlannedJob> Do(Workbench bench, PlanRequest request)
     {
@@ -65,7 +63,7 @@ public static class PlanJob
     {
         var doubted = FlakesInDoubt.Among(bench, view).Select(doubt => doubt.Jar.Value).ToHashSet();
         var dating = new JarDating(bench, view, lives);
-        foreach (var entry in Listed(view).Where(e => e.Grade == request.Grade.Id && e.Solvent == request.Solvent.Id && e.Cut is not null))
+        foreach (var entry in view.Standing().Where(e => e.Grade == request.Grade.Id && e.Solvent == request.Solvent.Id && e.Cut is not null))
         {
             var learned = lives.SaysMore && JarHistory.Of(JarNumber.From(entry.Number), view.EventsOf(Subject.Jar(entry.Number))).TryGet(out var history, out _)
                 ? LearnedDates.Mark(dating, history).Learned
@@ -80,22 +78,6 @@ public static class PlanJob
 
     private static IReadOnlyList<Problem> Doubts(Workbench bench, LedgerView view, JobPlan plan) =>
         FlakesInDoubt.Of(bench, view, [.. plan.Serves.Select(serves => view.Jar(serves.Jar.Number.Value)).OfType<JarEntry>()]);
-
-    private static IEnumerable<JarEntry> Listed(LedgerView view)
-    {
-        IReadOnlyList<JarEntry> page;
-        ShelfMark? after = null;
-        do
-        {
-            page = view.Shelf(new ShelfQuery(After: after, Take: PageSize));
-            foreach (var entry in page)
-            {
-                yield return entry;
-                after = new ShelfMark(entry.UseBy, entry.Number);
-            }
-        }
-        while (page.Count == PageSize);
-    }
 
     private static IEnumerable<Reminder> Reminders(Workbench bench, LedgerView view, PlannedJob planned) => planned.Plan.Batches.SelectMany(b =>
         JarReminders.Of(view.LedgerId, null, 1, $"{CutWords.Of(b.Recipe.Cut)} of {planned.Request.Grade.Id}", planned.Fresh, bench.Now));

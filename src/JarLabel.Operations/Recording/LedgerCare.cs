@@ -25,7 +25,7 @@ public static class LedgerCare
     private static IReadOnlyList<Problem> Unlisted(Workbench bench, LedgerView view)
     {
         var names = new SortedSet<string>(StringComparer.Ordinal);
-        foreach (var jar in view.Shelf(new ShelfQuery(Take: int.MaxValue)))
+        foreach (var jar in view.Standing())
         {
             names.UnionWith(((string[])[jar.Grade]).Where(grade => bench.Catalog.Grades.Find(grade) is null));
             names.UnionWith(((string[])[jar.Solvent]).Where(solvent => bench.Catalog.Solvents.Find(solvent) is null));

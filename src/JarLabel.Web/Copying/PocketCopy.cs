@@ -8,8 +8,6 @@ public static class PocketCopy
     /// <summary>Shows that a folder is a copy, which may be written over.</summary>
     private const string Mark = "jarlabel-copy.txt";
 
-    private const int AtOnce = 500;
-
     /// <summary>Writes the copy; or says why not.</summary>
     /// <param name="bench">The shop.</param>
     /// <param name="folder">A new or empty folder, or one with an earlier copy.</param>
@@ -76,12 +74,7 @@ public static class PocketCopy
 
     private static Result<ShelfList> Shelf(Workbench bench) => LedgerAccess.Read(bench, view =>
     {
-        var jars = new List<JarEntry>();
-        for (IReadOnlyList<JarEntry> more = view.Shelf(new ShelfQuery(Take: AtOnce)); more.Count > 0; more = view.Shelf(new ShelfQuery(After: new ShelfMark(more[^1].UseBy, more[^1].Number), Take: AtOnce)))
-        {
-            jars.AddRange(more);
-        }
-
+        JarEntry[] jars = [.. view.Standing()];
         return ShelfDates.Of(bench, view, jars).Then<ShelfList>(moved => new ShelfList(jars, moved) { OldLabels = view.OldLabels(jars.Select(jar => jar.Number)) });
     });
 

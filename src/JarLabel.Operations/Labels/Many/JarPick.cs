@@ -11,8 +11,6 @@ internal sealed record JarPick(IReadOnlyList<JarCopies> Jars, IReadOnlyList<int>
     /// <summary>What should be known of the choice.</summary>
     internal IReadOnlyList<Problem> Cautions { get; init; } = [];
 
-    private const int AtOnce = 1000;
-
     /// <summary>Looks them up. A jar named by itself must be on a shelf; of a run, a shelf or the whole shop those are taken that are.</summary>
     internal static Result<JarPick> Of(Workbench bench, LedgerView ledger, JarsWanted wanted, int copies)
     {
@@ -90,25 +88,7 @@ internal sealed record JarPick(IReadOnlyList<JarCopies> Jars, IReadOnlyList<int>
 
     private static Jar? Gone(LedgerView ledger, JarNumber jar) => JarHistory.Of(jar, ledger.EventsOf(Subject.Jar(jar.Value))).TryGet(out var history, out _) ? history.Jar : null;
 
-    private static IEnumerable<int> OnShelf(LedgerView ledger, string? shelf)
-    {
-        ShelfMark? after = null;
-        while (true)
-        {
-            var page = ledger.Shelf(new ShelfQuery(shelf, After: after, Take: AtOnce));
-            foreach (var entry in page)
-            {
-                yield return entry.Number;
-            }
-
-            if (page.Count < AtOnce)
-            {
-                yield break;
-            }
-
-            after = new ShelfMark(page[^1].UseBy, page[^1].Number);
-        }
-    }
+    private static IEnumerable<int> OnShelf(LedgerView ledger, string? shelf) => ledger.Standing(shelf).Select(entry => entry.Number);
 }
 
 /// <summary>A jar and how many labels it gets.</summary>
