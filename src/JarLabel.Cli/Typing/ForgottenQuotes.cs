@@ -45,9 +45,12 @@ internal static class ForgottenQuotes
 
         // What nobody asked for; what an argument that may stay out took behind an option's value; a unit behind a part such as 1=200.
         bool Strays(string word, Kind behind) => unmatched.Remove(word)
-            || (behind == Kind.Value && command.Arguments.Any(one => UnreadLine.MayStandAlone(one) && line.GetResult(one)?.Tokens.Any(took => took.Value == word) == true))
+            || (behind == Kind.Value && !IsPlace(word) && command.Arguments.Any(one => UnreadLine.MayStandAlone(one) && line.GetResult(one)?.Tokens.Any(took => took.Value == word) == true))
             || (words[^1].Contains('=', StringComparison.Ordinal) && char.IsAsciiDigit(words[^1][^1]) && AmountWords.GoesOn(word) && !AmountWords.Begins(word));
     }
+
+    /// <summary>True for a word that names a file: it is no second word of a value.</summary>
+    private static bool IsPlace(string word) => word.AsSpan().IndexOfAny("/\\.") >= 0 || Path.Exists(word);
 
     /// <summary>Behind a number goes only what can belong to it; behind a word, any word.</summary>
     private static bool Follows(string value, string word) => !AmountWords.Begins(value) || AmountWords.GoesOn(word);

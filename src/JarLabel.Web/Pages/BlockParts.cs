@@ -25,8 +25,9 @@ internal static class BlockParts
     private static Markup Table(Block.Table table) => Html.Of(
         $"""
         <div class="scroll" tabindex="0"><table><thead><tr>{table.Header.Select((name, i) => Cell("th", table.IsRight(i), name.Trim()))}</tr></thead>
-        <tbody>{table.Rows.Select(row => Html.Of($"<tr>{row.Select((cell, i) => Cell("td", table.IsRight(i), cell))}</tr>"))}</tbody></table></div>
+        <tbody>{table.Rows.Select(row => Html.Of($"<tr>{row.Select((cell, i) => Cell("td", table.IsRight(i), cell, table.Header[i].Trim()))}</tr>"))}</tbody></table></div>
         """);
 
-    private static Markup Cell(string tag, bool right, string text) => Html.Of($"<{Html.Own(tag)}{Html.Own(right ? " class=\"num\"" : "")}>{text}</{Html.Own(tag)}>");
+    private static Markup Cell(string tag, bool right, string text, string? head = null) => Html.Of(
+        $"<{Html.Own(tag)}{Html.Own(right ? " class=\"num\"" : "")}{(head is null ? default : Html.Of($""" data-head="{head}" """))}>{text}</{Html.Own(tag)}>");
 }
