@@ -7,8 +7,9 @@ internal static class BlockParts
     /// <param name="files">Where files were written, which is of no use on another machine; a page has links to them.</param>
     internal static Markup Of(Screen screen, IReadOnlyList<string> files) => Html.All(screen.Blocks.Select(block => One(block, files)));
 
-    /// <summary>The steps that come next.</summary>
-    internal static IEnumerable<Remedy> Next(Screen screen) => screen.Blocks.OfType<Block.Next>().SelectMany(next => next.Words.Remedies);
+    /// <summary>The steps that come next, without those that stand in a list of things to do.</summary>
+    internal static IEnumerable<Remedy> Next(Screen screen) => screen.Blocks.OfType<Block.Next>().SelectMany(next => next.Words.Remedies)
+        .Except(screen.Blocks.OfType<Block.ToDo>().SelectMany(list => list.Things).Select(thing => thing.Step).OfType<Remedy>());
 
     private static Markup One(Block block, IReadOnlyList<string> files) => block switch
     {
