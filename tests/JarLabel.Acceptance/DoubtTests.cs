@@ -26,6 +26,17 @@ public sealed class DoubtTests : IDisposable
         Assert.DoesNotContain("JL397", Codes(shop.Json("use", "2", "10 mL", "--at", "2026-03-20")));
     }
 
+    /// <summary>Flakes are in every jar that was filled from one that was mixed from the bag.</summary>
+    [Fact]
+    public void The_test_of_a_bag_names_what_was_poured_off_too()
+    {
+        shop.Json("bag", "add", "--grade", "garnet", "--mass", "500 g", "--date", "2026-01-05", "--no-label", "--at", "2026-03-01");
+        shop.Json([.. Batch, "--bag", "1", "--no-label", "--at", "2026-03-09"]);
+        shop.Json("decant", "1", "--into", "100 mL,all", "--no-label", "--at", "2026-03-12");
+        var told = shop.Json("bag", "test", "1", "gel", "--at", "2026-03-18", "--dry-run")["warnings"]!.AsArray().Select(w => w!["message"]!.GetValue<string>()).ToArray();
+        Assert.Contains(told, message => message.StartsWith("Mixed from bag 1-9 before: jars 2-7, 3-5.", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_plan_tries_such_a_jar_before_any_coat_until_it_passed_a_test()
     {

@@ -4,9 +4,11 @@ namespace JarLabel.Core.Supplies;
 public static class BagCautions
 {
     /// <summary>What to say of the bag, and of what was mixed from it before.</summary>
-    public static IReadOnlyList<Problem> OfTest(Bag bag)
+    /// <param name="bag">The bag.</param>
+    /// <param name="standing">The jars that stand with flakes of it, also those poured from another; null for all that were mixed from it.</param>
+    public static IReadOnlyList<Problem> OfTest(Bag bag, IReadOnlyList<JarNumber>? standing = null)
     {
-        JarNumber[] jars = [.. bag.Taken.Select(t => t.Jar).Distinct()];
+        JarNumber[] jars = [.. (standing ?? [.. bag.Taken.Select(t => t.Jar)]).Distinct().Order()];
         return bag.Test is not { } test ? [] :
         [
             .. test.Pinch == Pinch.Gel ? [Gelled(bag)] : test.Pinch == Pinch.Cloudy ? [Clouded(bag)] : Array.Empty<Problem>(),

@@ -22,25 +22,34 @@ public static class FlakesInDoubt
     internal static IReadOnlyList<(JarNumber Jar, Bag Bag)> Among(Workbench bench, LedgerView view)
     {
         var tried = view.EventsOf(SubjectKind.Bag).Where(row => row.Kind == nameof(FlakesTested)).Select(row => row.Of.Number).Distinct().ToArray();
-        var (next, seen, found) = (new Queue<JarNumber>(), new HashSet<JarNumber>(), new List<(JarNumber, Bag)>());
+        var next = new List<JarNumber>();
         foreach (var number in tried)
         {
             if (SupplyBook.Bag(view, SupplyNumber.From(number)).TryGet(out var bag, out _) && IsBad(bag))
             {
-                bag.Taken.ToList().ForEach(taken => next.Enqueue(taken.Jar));
+                next.AddRange(bag.Taken.Select(taken => taken.Jar));
             }
         }
 
+        return [.. Reached(view, next).SelectMany(history => Bags(bench, view, history).Select(bag => (history.Jar.Number, bag)))];
+    }
+
+    /// <summary>The jars on a shelf that hold flakes of a bag: mixed from it, or filled from one that was.</summary>
+    internal static IReadOnlyList<JarNumber> Holding(Workbench bench, Bag bag) => LedgerAccess.Read(bench, view => Result<IReadOnlyList<JarNumber>>.Of(
+        [.. Reached(view, bag.Taken.Select(taken => taken.Jar)).Where(history => history.Jar.OnShelf).Select(history => history.Jar.Number)])).TryGet(out var jars, out _) ? jars : [];
+
+    /// <summary>Jars, and those that were filled from them, each once.</summary>
+    private static IEnumerable<JarHistory> Reached(LedgerView view, IEnumerable<JarNumber> from)
+    {
+        var (next, seen) = (new Queue<JarNumber>(from), new HashSet<JarNumber>());
         while (next.TryDequeue(out var jar))
         {
             if (seen.Add(jar) && JarHistory.Of(jar, view.EventsOf(Subject.Jar(jar.Value))).TryGet(out var history, out _))
             {
-                found.AddRange(Bags(bench, view, history).Select(bag => (jar, bag)));
                 history.Life.Standing.OfType<PouredOut>().ToList().ForEach(poured => next.Enqueue(poured.To));
+                yield return history;
             }
         }
-
-        return found;
     }
 
     private static IEnumerable<Bag> Bags(Workbench bench, LedgerView view, JarHistory history)

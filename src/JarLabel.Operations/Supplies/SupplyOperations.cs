@@ -31,7 +31,7 @@ public static class SupplyOperations
     /// <summary>Says how a pinch of a bag dissolved.</summary>
     public static Result<SupplyOutcome> Test(Workbench bench, SupplyNumber number, Pinch pinch) =>
         Record(bench, SupplyKind.Bag, number, bag => OnHand(bag, new FlakesTested(bench.Now, pinch)))
-            .Then<SupplyOutcome>(outcome => outcome with { Cautions = [.. outcome.Cautions, .. BagCautions.OfTest((Bag)outcome.Supply)] });
+            .Then<SupplyOutcome>(outcome => outcome with { Cautions = [.. outcome.Cautions, .. BagCautions.OfTest((Bag)outcome.Supply, FlakesInDoubt.Holding(bench, (Bag)outcome.Supply))] });
 
     /// <summary>Says where a bottle stands now.</summary>
     public static Result<SupplyOutcome> Move(Workbench bench, SupplyNumber number, string shelf) =>
