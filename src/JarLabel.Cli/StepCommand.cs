@@ -30,7 +30,7 @@ internal sealed class StepCommand : IValueSource
     {
         Option<bool> flag => parsed!.GetValue(flag) ? ["yes"] : [],
         Option<string> option => [.. One(parsed!.GetValue(option)), .. Alone(name)],
-        Option<string[]> options => parsed!.GetValue(options) ?? [],
+        Option<string[]> options => [.. parsed!.GetValue(options) ?? [], .. Alone(name)],
         Argument<string> argument => One(parsed!.GetValue(argument)),
         Argument<string[]> arguments => parsed!.GetValue(arguments) ?? [],
         _ => [],
@@ -73,7 +73,7 @@ internal sealed class StepCommand : IValueSource
     private Result<Answer> Run(ParsedLine typed, Session session)
     {
         parsed = typed.Parsed;
-        if (alone.Keys.Select(name => (Name: name, Texts: ((IValueSource)this).Texts(name))).FirstOrDefault(said => said.Texts.Count > 1) is { Name: { } twice, Texts: [var one, var other] })
+        if (alone.Keys.Where(name => symbols[name] is Option<string>).Select(name => (Name: name, Texts: ((IValueSource)this).Texts(name))).FirstOrDefault(said => said.Texts.Count > 1) is { Name: { } twice, Texts: [var one, var other] })
         {
             return TypingProblems.SaidTwice(twice, one, other);
         }

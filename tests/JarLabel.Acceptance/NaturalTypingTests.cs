@@ -23,7 +23,14 @@ public sealed class NaturalTypingTests : IDisposable
     [InlineData("shelf main")]
     [InlineData("test 1 passed --at 2026-03-20")]
     [InlineData("use 1 half")]
+    [InlineData("use 1 40%")]
     [InlineData("decant 1 --into 3_x_200_mL")]
+    [InlineData("decant 1 200mL")]
+    [InlineData("decant 1 half")]
+    [InlineData("decant 1 200_mL,25%")]
+    [InlineData("notice cellar")]
+    [InlineData("shop set shelf attic_30_C")]
+    [InlineData("bottle add --solvent ethanol-95 --volume 1_L")]
     [InlineData("blend 1=all 2=half --container 2_L")]
     [InlineData("calc coverage --cut 2 --coats 3 --area 30_x_20_in")]
     [InlineData("calc air --solvent ethanol-95 --evaporate 250_mL --room 20_x_15_x_9_ft")]
@@ -46,6 +53,9 @@ public sealed class NaturalTypingTests : IDisposable
     [InlineData("mix --cut 2 lb garnet --solvent ethanol-95", "put it in quotes: jarlabel mix --cut \"2 lb\" garnet --solvent ethanol-95")]
     [InlineData("mix --job viola top --grade garnet", "put it in quotes: jarlabel mix --job \"viola top\" --grade garnet")]
     [InlineData("use 1 100 mL", "put it in quotes: jarlabel use 1 \"100 mL\"")]
+    [InlineData("decant 1 200 mL", "put it in quotes: jarlabel decant 1 \"200 mL\"")]
+    [InlineData("shop set shelf main 30 C", "put it in quotes: jarlabel shop set shelf \"main 30 C\"")]
+    [InlineData("use 2 half viola", "Unrecognized command or argument \"viola\".")]
     [InlineData("note 1 strained twice", "put it in quotes: jarlabel note 1 \"strained twice\"")]
     [InlineData("move 1 top shelf", "put it in quotes: jarlabel move 1 \"top shelf\"")]
     [InlineData("blend 1=200 mL 2", "put it in quotes: jarlabel blend \"1=200 mL\" 2")]
@@ -64,6 +74,18 @@ public sealed class NaturalTypingTests : IDisposable
         Assert.StartsWith("error JL107: ", told.Errors, StringComparison.Ordinal);
         Assert.Contains(says, told.Errors, StringComparison.Ordinal);
         Assert.Single(told.Errors.Trim().Split('\n'));
+    }
+
+    [Theory]
+    [InlineData("use 1 hlaf", "Read \"hlaf\" as how much; wanted is a volume such as \"100 mL\", a part such as half, a third, a quarter or 40 %, or all. Did you mean \"half\"?")]
+    [InlineData("use 1 120%", "a number from 0.1 to 100 is wanted")]
+    [InlineData("move 1 celler", "this shop has: main, cellar. Did you mean \"cellar\"?")]
+    [InlineData("thin 1 0.5 --container 700_mL", "jarlabel decant 1 --into")]
+    public void A_value_that_cannot_be_meant_is_told_with_what_could_be(string line, string says)
+    {
+        var run = Run(line);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(says, run.Errors, StringComparison.Ordinal);
     }
 
     [Theory]

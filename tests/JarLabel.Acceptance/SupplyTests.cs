@@ -15,6 +15,24 @@ public sealed class SupplyTests : IDisposable
 
     public void Dispose() => shop.Dispose();
 
+    /// <summary>What is said to come next can be typed as it stands, however little there is.</summary>
+    [Theory]
+    [InlineData("bag", "500 g")]
+    [InlineData("bag", "30 g")]
+    [InlineData("bag", "2 g")]
+    [InlineData("bottle", "5 L")]
+    [InlineData("bottle", "120 mL")]
+    [InlineData("bottle", "5 mL")]
+    public void What_comes_next_of_a_bag_or_bottle_can_be_done(string kind, string holds)
+    {
+        var added = kind == "bag"
+            ? shop.Run("bag", "add", "--grade", "garnet", "--mass", holds, "--date", "2026-01-05", "--no-label")
+            : shop.Run("bottle", "add", "--solvent", "ethanol-95", "--volume", holds, "--no-label");
+        var next = Regex.Match(added.Result, "Next: jarlabel (.*)").Groups[1].Value;
+        string[] words = [.. Regex.Matches(next, "\"([^\"]*)\"|(\\S+)").Select(word => word.Groups[1].Value + word.Groups[2].Value)];
+        Assert.Equal(0, shop.Run(words).ExitCode);
+    }
+
     [Fact]
     public void A_batch_draws_from_both_and_taking_it_back_puts_both_back()
     {

@@ -33,6 +33,16 @@ public sealed class WholeShopTests : IDisposable
     }
 
     [Fact]
+    public void A_backup_that_is_none_leaves_no_folder_behind()
+    {
+        var file = Path.Combine(shop.Folder, "whole.db");
+        File.WriteAllText(file, "no ledger");
+        var there = Path.Combine(other.Folder, "there");
+        Assert.StartsWith("error JL457", other.Run("restore", file, there).Errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(there));
+    }
+
+    [Fact]
     public void From_an_export_the_cans_are_missing_and_that_is_told()
     {
         var file = Path.Combine(shop.Folder, "shop.jsonl");

@@ -41,12 +41,30 @@ internal static class ForgottenQuotes
             last = last == Kind.Option ? Kind.Value : Kind.Word;
         }
 
-        return joined is null ? null : (words.First(word => word.Contains(' ', StringComparison.Ordinal)), string.Join(' ', words.Select(Quoted)));
+        return joined is null || !IsTaken(line, words) ? null : (words.First(word => word.Contains(' ', StringComparison.Ordinal)), string.Join(' ', words.Select(Quoted)));
 
         // What nobody asked for; what an argument that may stay out took behind an option's value; a unit behind a part such as 1=200.
         bool Strays(string word, Kind behind) => unmatched.Remove(word)
             || (behind == Kind.Value && !IsPlace(word) && command.Arguments.Any(one => UnreadLine.MayStandAlone(one) && line.GetResult(one)?.Tokens.Any(took => took.Value == word) == true))
             || (words[^1].Contains('=', StringComparison.Ordinal) && char.IsAsciiDigit(words[^1][^1]) && AmountWords.GoesOn(word) && !AmountWords.Begins(word));
+    }
+
+    /// <summary>True where the corrected line can be read, and every value of several words by the field that it goes to.</summary>
+    private static bool IsTaken(ParseResult line, IReadOnlyList<string> words)
+    {
+        var corrected = line.RootCommandResult.Command.Parse([.. words.Skip(1)]);
+        if (corrected.Errors.Count > 0 || corrected.UnmatchedTokens.Count > 0)
+        {
+            return false;
+        }
+
+        var (command, verb) = (corrected.CommandResult, string.Join(' ', words.Skip(1).TakeWhile(word => corrected.Tokens.Any(token => token.Type == TokenType.Command && token.Value == word))));
+        return StepTable.Find(verb) is not { } step || command.Children.All(one => (one switch
+        {
+            OptionResult option => (step.Fields.FirstOrDefault(field => CommandLine.Option(step, field) == option.Option.Name), option.Tokens),
+            ArgumentResult argument => (step.Fields.FirstOrDefault(field => field.Name.Equals(argument.Argument.Name, StringComparison.OrdinalIgnoreCase)), argument.Tokens),
+            _ => (null, []),
+        }) is (var field, var tokens) && (field?.Takes is not { } takes || tokens.All(token => !token.Value.Contains(' ', StringComparison.Ordinal) || takes(token.Value))));
     }
 
     /// <summary>True for a word that names a file: it is no second word of a value.</summary>

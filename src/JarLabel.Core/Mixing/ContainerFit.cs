@@ -13,12 +13,12 @@ public static class ContainerFit
     }
 
     /// <summary>The thinning, or a problem that says what to pour off first or how to split it.</summary>
-    public static Result<Thinning> Check(Thinning thinning, Volume container)
+    public static Result<Thinning> Check(JarNumber jar, Thinning thinning, Volume container)
     {
         var most = RecipeSolver.MostIn(container);
         return Fits(thinning.Makes, most)
             ? thinning
-            : MixingProblems.ThinningDoesNotFit(thinning, container, most, thinning.Of - (most / (1 + thinning.PartsPerPart)), (int)Math.Ceiling(thinning.Makes / most));
+            : MixingProblems.ThinningDoesNotFit(jar, thinning, container, most, thinning.Of - (most / (1 + thinning.PartsPerPart)), (int)Math.Ceiling(thinning.Makes / most));
     }
 
     /// <summary>A liquid that is there, or a problem that says how much of it fits.</summary>

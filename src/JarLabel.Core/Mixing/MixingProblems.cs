@@ -43,10 +43,10 @@ internal static class MixingProblems
         + $"The largest batch of this cut that fits: pour {BenchAmount.Both(largest.Pour)}, then {BenchAmount.Both(largest.Flakes)} of flakes; or give {new InputName("fill", BenchAmount.Metric(container))} instead of the amount."),
         "container");
 
-    internal static Problem ThinningDoesNotFit(Thinning thinning, Volume container, Volume most, Volume pourOff, int jars) => new(
+    internal static Problem ThinningDoesNotFit(JarNumber jar, Thinning thinning, Volume container, Volume most, Volume pourOff, int jars) => new(
         "JL139",
         Message.Of($"Thinning adds {BenchAmount.Both(thinning.Add)} and makes {BenchAmount.Both(thinning.Makes)}; {Holds(container, most)} "
-        + $"Pour off {BenchAmount.Both(Up(pourOff))} first and thin what is left ({new Remedy("decant", new InputName("jar"), new InputName("into", BenchAmount.Metric(Up(pourOff))))}); "
+        + $"Pour off {BenchAmount.Both(Up(pourOff))} first and thin what is left ({new Remedy("decant", new InputName("jar", $"{jar.Value}"), new InputName("into", BenchAmount.Metric(Up(pourOff))))}); "
         + $"or split it evenly over {jars} such jars and thin each; or thin it into a larger jar with {new InputName("container", BenchAmount.Metric(Up(thinning.Makes / RecipeSolver.FullestFraction)))}."),
         "to");
 

@@ -63,9 +63,24 @@ internal static class SupplyAnswer
         : supply is Bag { OnHand: true, Unfit: true } ? screen.Next("bag discard", ("bag", $"{supply.Number.Value}"), ("why", "a pinch swelled to a gel"))
         : supply.OnHand ? Draw(screen, supply) : screen.Next($"{supply.Kind.Word()} list");
 
-    private static Screen Draw(Screen screen, Supply supply) => supply is Bag
-        ? screen.Next("mix", ("bag", $"{supply.Number.Value}"), ("cut", "1.5"), ("pour", "350 mL"), ("solvent", "ethanol-95"))
-        : screen.Next("mix", ("grade", "garnet"), ("bottle", $"{supply.Number.Value}"), ("cut", "1.5"), ("pour", "350 mL"));
+    /// <summary>A batch from it, no larger than it gives; where that is too little to measure, all there is.</summary>
+    private static Screen Draw(Screen screen, Supply supply)
+    {
+        var most = supply is Bag bag ? UsualCut.PourFor(bag.Left) : ((Bottle)supply).Left;
+        if (most < LeastPour)
+        {
+            return screen.Next($"{supply.Kind.Word()} list");
+        }
+
+        var pour = string.Create(CultureInfo.InvariantCulture, $"{Math.Min(UsualPour, Math.Floor(most.Milliliters / 10) * 10):0} mL");
+        return supply is Bag
+            ? screen.Next("mix", ("bag", $"{supply.Number.Value}"), ("cut", "1.5"), ("pour", pour), ("solvent", "ethanol-95"))
+            : screen.Next("mix", ("grade", "garnet"), ("bottle", $"{supply.Number.Value}"), ("cut", "1.5"), ("pour", pour));
+    }
+
+    private static readonly PoundCut UsualCut = PoundCut.FromPoundsPerUsGallon(1.5);
+    private static readonly Volume LeastPour = Volume.FromMilliliters(50);
+    private const double UsualPour = 350;
 }
 
 /// <summary>A step at a bag or bottle that was taken back, in words.</summary>

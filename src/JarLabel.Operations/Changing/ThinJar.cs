@@ -17,7 +17,7 @@ public static class ThinJar
         var from = jar.Contents.Cut!.Value;
         var solved = Thinning.Solve(from, request.To, jar.Contents.Liquid)
             .Then(thinning => Measurable.Demand(thinning, from))
-            .Then(thinning => Fits(thinning, request.Container ?? jar.Container));
+            .Then(thinning => Fits(jar.Number, thinning, request.Container ?? jar.Container));
         if (!solved.TryGet(out var thinning, out var faults))
         {
             return faults;
@@ -31,8 +31,8 @@ public static class ThinJar
         return new Thinned(bench.Now, Added(thinning, solvent, request), request.Container) { Bottle = request.Bottle };
     }
 
-    private static Result<Thinning> Fits(Thinning thinning, Container container) =>
-        container.Holds is { } holds ? ContainerFit.Check(thinning, holds) : thinning;
+    private static Result<Thinning> Fits(JarNumber jar, Thinning thinning, Container container) =>
+        container.Holds is { } holds ? ContainerFit.Check(jar, thinning, holds) : thinning;
 
     private static SolventPart Added(Thinning thinning, Solvent solvent, ThinRequest request) =>
         new(solvent.Id, thinning.Add, thinning.Add * solvent.DensityAt(request.Bench ?? Warmth.Reference));

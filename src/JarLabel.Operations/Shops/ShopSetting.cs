@@ -1,7 +1,9 @@
+using System.Text.RegularExpressions;
+
 namespace JarLabel.Operations.Shops;
 
 /// <summary>Changes one of a shop's settings from typed words; "none" takes any of them back.</summary>
-internal static class ShopSetting
+internal static partial class ShopSetting
 {
     private const string None = "none", Where = "value";
 
@@ -62,13 +64,18 @@ internal static class ShopSetting
         });
     }
 
-    /// <summary><c>name=18 C</c> adds a shelf or changes its temperature from that day on; <c>name=none</c> takes an empty one away.</summary>
+    [GeneratedRegex(@"^(?:(?<name>[^=]*)=(?<temperature>.*)|(?<name>[^=]*?\S)\s+(?<temperature>none|[-+]?[0-9][0-9.,]*\s*°?\s*\p{L}+))\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex ShelfText();
+
+    /// <summary><c>name=18 C</c>, or <c>name 18 C</c>, adds a shelf or changes its temperature from that day on; <c>name=none</c> takes an empty one away.</summary>
     private static Result<ShopSettings> Shelf(Workbench bench, string text)
     {
-        if (text.Split('=', 2) is not [var name, var temperature])
+        if (ShelfText().Match(text) is not { Success: true } match)
         {
             return TypingProblems.NotAShelf(text, Where);
         }
+
+        var (name, temperature) = (match.Groups["name"].Value, match.Groups["temperature"].Value);
 
         // A card's history names shelves; one that is there already keeps its name.
         var read = bench.Settings.Shelves.Any(shelf => shelf.Name == name.Trim()) ? ValueReader.TextUpTo(40) : ValueReader.PrintedUpTo(40);

@@ -45,6 +45,9 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>True where a page has other means for it.</summary>
     internal bool IsTypedOnly { get; init; }
 
+    /// <summary>Whether its reader takes a text, where that can be said without the shop; null where it cannot.</summary>
+    internal Func<string, bool>? Takes { get; init; }
+
     /// <summary>What can be chosen, each with its words; null for free text. None at all leaves the field out.</summary>
     internal Func<Workbench, IReadOnlyList<(string Value, string Words)>>? Choices { get; init; }
 

@@ -33,7 +33,7 @@ internal abstract class Input
 
     /// <summary>One field that must be filled in.</summary>
     internal static Input<T> Of<T>(string name, string label, string example, Reader<T> read)
-        where T : notnull => Of<T>(name, label, example, (_, text, where) => read(text, where));
+        where T : notnull => Of<T>(name, label, example, (_, text, where) => read(text, where)).Change(one => one with { Takes = text => read(text, name).Ok });
 
     /// <summary>One field that must be filled in, whose reader needs the shop.</summary>
     internal static Input<T> Of<T>(string name, string label, string example, ShopReader<T> read)
@@ -61,7 +61,7 @@ internal abstract class Input
 
     /// <summary>One field that may stay empty.</summary>
     internal static Input<T?> Optional<T>(string name, string label, string example, Reader<T> read, T? none = null)
-        where T : class => Optional(name, label, example, (_, text, where) => read(text, where), none);
+        where T : class => Optional(name, label, example, (_, text, where) => read(text, where), none).Change(one => one with { Takes = text => read(text, name).Ok });
 
     /// <summary>One field that may stay empty.</summary>
     internal static Input<T?> Optional<T>(string name, string label, string example, ShopReader<T> read, T? none = null)
@@ -84,7 +84,7 @@ internal abstract class Input
 
     /// <summary>One field that may stay empty.</summary>
     internal static Input<T?> Optional<T>(string name, string label, string example, Reader<T> read, T? none = null)
-        where T : struct => Optional(name, label, example, (_, text, where) => read(text, where), none);
+        where T : struct => Optional(name, label, example, (_, text, where) => read(text, where), none).Change(one => one with { Takes = text => read(text, name).Ok });
 
     /// <summary>One field that stands for something when it is empty.</summary>
     internal static Input<T> Or<T>(string name, string label, string example, Reader<T> read, T usual)

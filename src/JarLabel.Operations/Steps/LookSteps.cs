@@ -78,10 +78,13 @@ internal static class LookSteps
     private static Result<Outcome> ShowKeeping(Values given)
     {
         var bench = given.Bench;
-        if (!LedgerAccess.Read(bench, view => ShopLives.Tested(bench, view)).TryGet(out var tested, out var faults))
+        var read = LedgerAccess.Read(bench, view => ShopLives.Tested(bench, view).Then<(TestedBatches Tested, JarEntry? Oldest)>(all => (all, view.Shelf(new ShelfQuery(null, Take: 1)) is [var first, ..] ? first : null)));
+        if (!read.TryGet(out var found, out var faults))
         {
             return faults;
         }
+
+        var (tested, oldest) = found;
 
         var lives = ShopLives.From(bench, tested);
         LifeClass[] kinds = [.. Wanted(lives, given.Get(Grade)?.Keeping, given.Get(Solvent)?.Id)];
@@ -91,7 +94,7 @@ internal static class LookSteps
             return faults;
         }
 
-        return new Outcome(KeepingAnswer.Of(bench, lives, kinds, tested.Alone, drawing));
+        return new Outcome(KeepingAnswer.Of(bench, lives, kinds, tested.Alone, drawing, oldest is null ? null : JarNumber.From(oldest.Number)));
     }
 
     private static IEnumerable<LifeClass> Wanted(LearnedLives lives, string? keeping, string? solvent) => keeping is not null && solvent is not null

@@ -7,7 +7,7 @@ internal static class PourSteps
         .Help("jar", "Two or more jars: 3 7-2, or a part of one as \"3=200 mL\" or 3=half.").Hint("two or more, parted by semicolons; a part of one as 3 = 200 mL").Argument();
 
     private static Input<IReadOnlyList<IReadOnlyList<TakenText>>> Into => field ??= Input.Many<IReadOnlyList<TakenText>>("into", "How much into each new jar", "200 mL,200 mL", (_, text, where) => TakenText.ReadList(text, where))
-        .Help("volumes", "How much into each new jar: \"200 mL,200 mL\", \"3 x 200 mL\" or half; \"all\" for what is left.").Hint("200 mL, 200 mL, all; or 3 x 200 mL");
+        .Help("volumes", "How much into each new jar: \"200 mL,200 mL\", \"3 x 200 mL\" or half; \"all\" for what is left.").Hint("200 mL, 200 mL, all; or 3 x 200 mL").Alone();
 
     private static Input<string?> Shelf => field ??= Shared.Shelf("The shelf it goes to; else the one it came from.");
 

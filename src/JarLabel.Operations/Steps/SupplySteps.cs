@@ -33,7 +33,8 @@ internal sealed class SupplySteps
 
     private static Input<DateOnly> Made => field ??= Shared.PastDay("Made or bought on", "2025-10-01", "When the flakes were made or bought: 2025-10-01.");
 
-    private static Input<DateOnly> Since => field ??= Shared.PastDay("Bought or opened on", "2026-03-01", "When it was bought or opened: 2026-03-01.");
+    private static Input<DateOnly?> Since => field ??= Input.Optional<DateOnly>("date", "Bought or opened on", "2026-03-01", (bench, text, where) => ValueReader.DayUntil(bench.Now)(text, where))
+        .Help("date", "When it was bought or opened: 2026-03-01; else today.").Hint("year-month-day; today when left empty");
 
     private static Input<string?> Shelf => field ??= Shared.Shelf("Where it stands; else the shop's first shelf.").Change(one => one with { IsMore = false });
 
@@ -103,7 +104,7 @@ internal sealed class SupplySteps
         SupplyRequest.Bag(given.Get(Shared.Grade), given.Get(Weight), given.Get(Made), given.Get(Shared.SupplyNote), given.Get(Shared.NewLabel));
 
     private static SupplyRequest NewBottle(Values given) => SupplyRequest.Bottle(
-        given.Get(Shared.Solvent), given.Get(Volume), given.Get(Since), given.Get(Shelf), given.Get(Material), given.Get(Shared.SupplyNote), given.Get(Shared.NewLabel));
+        given.Get(Shared.Solvent), given.Get(Volume), given.Get(Since) ?? DateOnly.FromDateTime(given.Bench.Now), given.Get(Shelf), given.Get(Material), given.Get(Shared.SupplyNote), given.Get(Shared.NewLabel));
 
     private Input<SupplyNumber> Of(Func<Workbench, IReadOnlyList<(string Value, string Words)>> choices) =>
         Input.Of<SupplyNumber>(Word, Title, "1", (text, where) => SupplyNumber.Read(kind, text, where))

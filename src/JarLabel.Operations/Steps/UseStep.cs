@@ -4,7 +4,7 @@ namespace JarLabel.Operations.Steps;
 internal static class UseStep
 {
     private static Input<TakenText> Amount => field ??= Input.Of("volume", "How much", "100 mL", TakenText.Read)
-        .Help("volume", "How much: \"100 mL\", half, or all.").Hint("100 mL, 4 fl oz, half or all").Argument();
+        .Help("volume", "How much: \"100 mL\", half, 40 %, or all.").Hint("100 mL, 4 fl oz, half, 40 % or all").Argument();
 
     private static Input<string?> Job => field ??= Shared.Job.Help("text", "What it goes to: \"viola top\".");
 

@@ -10,6 +10,9 @@ public readonly partial record struct TakenText(Volume? Volume, double? Share = 
     /// <summary>More new jars are not filled at once.</summary>
     private const int MostTimes = 100;
 
+    private const double LeastPercent = 0.1;
+    private const double UsualPercent = 40;
+
     private static readonly Dictionary<string, double> Shares = new(StringComparer.OrdinalIgnoreCase)
     {
         ["half"] = 1.0 / 2,
@@ -39,11 +42,13 @@ public readonly partial record struct TakenText(Volume? Volume, double? Share = 
         return problems.Length > 0 ? Result<IReadOnlyList<TakenText>>.Failed(problems) : Result<IReadOnlyList<TakenText>>.Of([.. amounts.SelectMany(amount => amount.Require())]);
     }
 
-    /// <summary>Reads <c>100 mL</c>, <c>half</c> or <c>all</c>.</summary>
+    /// <summary>Reads <c>100 mL</c>, <c>half</c>, <c>50 %</c> or <c>all</c>.</summary>
     public static Result<TakenText> Read(string text, string where) => text.Trim() switch
     {
         var all when all.Equals("all", StringComparison.OrdinalIgnoreCase) => default(TakenText),
         var word when Shares.TryGetValue(word, out var share) => new TakenText(null, share),
+        [.., '%'] percent => ValueReader.Percent(LeastPercent, 100, UsualPercent)(percent, where).Then<TakenText>(part => part < 100 ? new TakenText(null, part / 100) : default),
+        var word when !word.Any(char.IsAsciiDigit) => TypingProblems.NoAmount(text, ["all", .. Shares.Keys.Where(known => char.IsAsciiLetter(known[0]))], where),
         _ => VolumeText.Read(text, where).Then<TakenText>(v => new TakenText(v)),
     };
 

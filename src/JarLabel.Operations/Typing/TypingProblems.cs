@@ -94,6 +94,10 @@ public static class TypingProblems
     public static Problem NotAPart(string read, string option) =>
         new("JL113", $"Read {Quoted.Of(read)}; a part is written volume@cut, such as \"200 mL@2\".", option);
 
+    /// <summary>A word that is no amount.</summary>
+    internal static Problem NoAmount(string read, IEnumerable<string> words, string where) =>
+        new("JL101", $"Read {Quoted.Of(read)} as how much; wanted is a volume such as \"100 mL\", a part such as half, a third, a quarter or 40 %, or all.{Nearest.Asked(read.Trim(), words)}", where);
+
     /// <summary>Nothing between two commas.</summary>
     public static Problem AmountLeftOut(string read, string where) =>
         new("JL369", $"Read {Quoted.Of(read)}, in which an amount is left out at a comma; write each with its unit, such as \"200 mL,0.5 L,all\".", where);

@@ -35,7 +35,10 @@ internal sealed class Restoring(ShopFolder folder, IJarReader reader, RestoreWis
                 return ExchangeProblems.NotReadable(source, "there is no such file.");
             }
 
-            return wish.DryRun ? Work(source, null) : folder.Create().Then(_ => InTurn(source));
+            // A folder is not begun for a backup that cannot be put into it.
+            return wish.DryRun ? Work(source, null)
+                : Directory.Exists(folder.Path) || Work(source, null) is { Ok: true } ? folder.Create().Then(_ => InTurn(source))
+                : Work(source, null);
         }
         catch (Exception fault) when (StoreFaults.FromDisk(fault))
         {

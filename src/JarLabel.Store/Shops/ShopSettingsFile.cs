@@ -263,7 +263,7 @@ internal static class ShopProblems
     internal static Problem NoSuchShelf(string name, IEnumerable<string> known, string where) =>
         new("JL409", string.IsNullOrWhiteSpace(name)
             ? Message.Of($"Read nothing as the name of a shelf; this shop has: {string.Join(", ", known)}. For example {new InputName("shelf", known.First())}.")
-            : Message.Of($"There is no shelf \"{name}\"; this shop has: {string.Join(", ", known)}. A new one: {new Remedy("shop set", new InputName("setting", "shelf"), new InputName("value", $"{name}=18 C"))}"), where);
+            : Message.Of($"There is no shelf \"{name}\"; this shop has: {string.Join(", ", known)}.{Nearest.Asked(name, known)} A new one: {new Remedy("shop set", new InputName("setting", "shelf"), new InputName("value", $"{name}=18 C"))}"), where);
 
     internal static string DoubledShelf(string name) => $"The shelf \"{name}\" is there twice.";
 
