@@ -17,13 +17,60 @@ public sealed class DoubtTests : IDisposable
     public void Flakes_that_were_found_bad_after_the_mixing_are_told_wherever_the_jar_is_about_to_be_used(string pinch)
     {
         FromBag(pinch);
-        foreach (var line in (string[][])[["jar", "1"], ["scan", "1"], ["shelf"], Job, ["use", "1", "10 mL"], ["thin", "1", "--to", "1.2", "--no-label"], ["decant", "1", "--into", "50 mL", "--no-label"], ["jar", "3"], ["use", "3", "10 mL"]])
+        shop.Json("shop", "set", "shelf", "cellar=10 C");
+        foreach (var line in (string[][])[["jar", "1"], ["scan", "1"], ["shelf"], Job, ["use", "1", "10 mL"], ["thin", "1", "--to", "1.2", "--no-label"], ["decant", "1", "--into", "50 mL", "--no-label"], ["jar", "3"], ["use", "3", "10 mL"],
+            ["shelf", "--due"], ["label", "1"], ["card", "1"], ["label", "1", "2"], ["note", "1", "for Ada"], ["move", "1", "cellar"], ["move", "1", "main"], ["thicken", "3", "--to", "2", "--no-label"], ["undo", "3", "--no-label"]])
         {
             Assert.Contains("JL397", Codes(shop.Json([.. line, "--at", "2026-03-20"])));
         }
 
         Assert.DoesNotContain("JL397", Codes(shop.Json("jar", "2", "--at", "2026-03-20")));
         Assert.DoesNotContain("JL397", Codes(shop.Json("use", "2", "10 mL", "--at", "2026-03-20")));
+    }
+
+    [Fact]
+    public void Such_a_jar_is_to_be_tested_now_everywhere_and_its_dates_never_come_later()
+    {
+        shop.Json("shop", "set", "shelf", "cellar=10 C");
+        FromBag("cloudy");
+        Assert.Equal([1], shop.Json("shelf", "--due", "--at", "2026-03-20")["jars"]!.AsArray().Select(j => Number(j!, "number")));
+        Assert.Matches(@"(?m)^ *1-9 .* test ", shop.Run("shelf", "--at", "2026-03-20").Result);
+        Assert.Equal("test", shop.Json("jar", "1", "--at", "2026-03-20")["jar"]!["state"]!.GetValue<string>());
+        shop.Json("shelf", "--ics", "due.ics", "--at", "2026-03-20");
+        Assert.Matches(@"DTSTART;VALUE=DATE:20260320\r\n(?:[^\r]*\r\n){0,4}SUMMARY:Test jar 1-9", File.ReadAllText(Path.Combine(shop.Folder, "due.ics")));
+        var before = shop.Json("jar", "1", "--at", "2026-03-20")["jar"]!["useBy"]!.GetValue<string>();
+        var moved = shop.Json("move", "1", "cellar", "--at", "2026-03-20");
+        Assert.Equal(before, moved["jar"]!["useBy"]!.GetValue<string>());
+        Assert.True(string.CompareOrdinal(shop.Json("move", "2", "cellar", "--at", "2026-03-20")["jar"]!["useBy"]!.GetValue<string>(), before) > 0);
+        shop.Json("shop", "set", "shelf", "main=12 C");
+        var card = shop.Json("card", "1", "--at", "2026-03-20");
+        Assert.Contains("15 Mar 2026", OutsideProgram.PdfToText.Run(card["label"]!["file"]!.GetValue<string>(), "-"), StringComparison.Ordinal); // from when it is to be tried: the day of the pinch
+        shop.Json("test", "1", "pass", "--at", "2026-03-20");
+        Assert.Equal("good", shop.Json("jar", "1", "--at", "2026-03-21")["jar"]!["state"]!.GetValue<string>());
+        shop.Json("discard", "1", "--at", "2026-04-25");
+        Assert.Contains("JL397", Codes(shop.Json("undo", "1", "--at", "2026-04-26")));
+    }
+
+    /// <summary>What the jar did itself says more than a pinch of its flakes.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_jar_that_failed_is_to_be_discarded_and_not_tried_for_its_flakes(bool label)
+    {
+        FromBag("cloudy");
+        if (label)
+        {
+            shop.Json("label", "1", "--at", "2026-03-16");
+        }
+
+        var failed = shop.Run("test", "1", "fail", "--at", "2026-03-20");
+        foreach (var run in (Run[])[failed, shop.Run("jar", "1", "--at", "2026-03-20"), shop.Run("scan", "1", "--at", "2026-03-20")])
+        {
+            Assert.Contains("caution: Jar 1-9 failed its drying test on 20 Mar 2026", run.Result, StringComparison.Ordinal);
+            Assert.Contains("jarlabel discard 1", run.Result, StringComparison.Ordinal);
+            Assert.DoesNotContain("A pinch of bag", run.Result, StringComparison.Ordinal);
+            Assert.Equal(label, run.Result.Contains("still gives a use-by", StringComparison.Ordinal));
+        }
     }
 
     /// <summary>Flakes are in every jar that was filled from one that was mixed from the bag.</summary>
@@ -46,6 +93,7 @@ public sealed class DoubtTests : IDisposable
         Assert.True(plan["jars"]![0]!["testFirst"]!.GetValue<bool>());
         var steps = plan["steps"]!.AsArray().Select(s => s!["words"]!.GetValue<string>()).ToList();
         Assert.InRange(steps.FindIndex(words => words.StartsWith("try a few drops of jar 1-9", StringComparison.Ordinal)), 0, steps.FindIndex(words => words.StartsWith("take ", StringComparison.Ordinal)) - 1);
+        Assert.StartsWith("try a few drops", shop.Json(["plan", "--for", "seal", "--area", "40 sq ft", "--coats", "3", .. Job.Skip(1), "--at", "2026-03-20"])["steps"]![0]!["words"]!.GetValue<string>(), StringComparison.Ordinal); // before anything is bought or mixed
         shop.Json("test", "1", "pass", "--at", "2026-03-20");
         Assert.DoesNotContain("JL397", Codes(shop.Json("use", "1", "10 mL", "--at", "2026-03-21")));
         Assert.False(shop.Json([.. Job, "--at", "2026-03-21"])["jars"]![0]!["testFirst"]!.GetValue<bool>());

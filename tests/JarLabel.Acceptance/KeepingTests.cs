@@ -16,6 +16,16 @@ public sealed class KeepingTests : IDisposable
 
     private string File(string name) => Path.Combine(shop.Folder, name);
 
+    /// <summary>A jar that is there is named, and none where there is none.</summary>
+    [Fact]
+    public void What_comes_next_of_a_shop_without_tests_can_be_done()
+    {
+        shop.Json("discard", "1");
+        Assert.Contains("Next: jarlabel test 2 pass", shop.Run("keeping").Result, StringComparison.Ordinal);
+        shop.Json("undo", "2", "--no-label");
+        Assert.Matches("Next: jarlabel shelf\\s*$", shop.Run("keeping").Result);
+    }
+
     [Theory]
     [InlineData("shelf.pdf", "%PDF-")]
     [InlineData("shelf.svg", "<svg")]
@@ -74,7 +84,7 @@ public sealed class KeepingTests : IDisposable
     public void A_jar_whose_test_failed_promises_nothing_until_a_later_one_passes()
     {
         shop.Json("label", "1", "--at", "2026-01-11");
-        Assert.Equal(["JL359"], Codes(shop.Json("test", "1", "fail", "--at", "2026-05-01")));
+        Assert.Equal(["JL170", "JL359"], Codes(shop.Json("test", "1", "fail", "--at", "2026-05-01")));
         foreach (var (step, file) in ((string[], string)[])[(["label", "1"], "label.pdf"), (["card", "1"], "card.pdf"), (["label", "1", "2"], "many.pdf")])
         {
             Assert.Contains("JL140", Codes(shop.Json([.. step, "--out", File(file), "--at", "2026-05-02"])));

@@ -9,6 +9,25 @@ public sealed class MixTests : IDisposable
 
     public void Dispose() => shop.Dispose();
 
+    /// <summary>29 CFR 1910.106(d)(2), table H-12: glass of at most 1 US quart (946 mL) for category 2. Where nobody says how large the jar is, it is at least as
+    /// large as what is in it.</summary>
+    [Theory]
+    [InlineData("900 mL", null, true)] // makes 1.03 L
+    [InlineData("700 mL", null, false)]
+    [InlineData("700 mL", "1 L", true)]
+    [InlineData("700 mL", "1 qt", false)]
+    public void More_than_a_quart_in_glass_is_told_whether_the_jar_is_named_or_not(string pour, string? container, bool told)
+    {
+        string[] batch = ["mix", "--grade", "garnet", "--cut", "1.5", "--pour", pour, "--solvent", "ethanol-95", "--no-label", "--at", "2026-03-09", .. container is null ? Array.Empty<string>() : ["--container", container]];
+        Assert.Equal(told, Codes(shop.Json(batch)).Contains("JL176"));
+        if (container is null)
+        {
+            Assert.Contains("JL176", Codes(shop.Json("thin", "1", "--to", "0.9", "--no-label", "--at", "2026-03-10")));
+        }
+    }
+
+    private static IEnumerable<string> Codes(JsonObject answer) => answer["warnings"]!.AsArray().Select(w => w!["code"]!.GetValue<string>());
+
     [Fact]
     public void One_sentence_makes_a_recipe_a_jar_and_a_label()
     {

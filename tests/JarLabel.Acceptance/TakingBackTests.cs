@@ -27,6 +27,36 @@ public sealed class TakingBackTests : IDisposable
         Assert.Equal("", shop.Run("verify").Errors);
     }
 
+    /// <summary>What a scale or a measure said stands, and the answer says so.</summary>
+    [Fact]
+    public void A_later_measurement_stands_when_an_earlier_step_is_taken_back_or_entered_late()
+    {
+        Mix();
+        shop.Json("bottle", "left", "1", "100 mL", "--at", "2026-03-12");
+        shop.Json("bag", "left", "1", "200 g", "--at", "2026-03-12");
+        var undone = shop.Json("undo", "1", "--at", "2026-03-13");
+        Assert.Equal((200, 100), (Number(undone["bags"]![0]!, "leftGrams"), Number(undone["bottles"]![0]!, "leftMilliliters")));
+        Assert.Equal(["JL229", "JL229"], [.. undone["warnings"]!.AsArray().Select(w => w!["code"]!.GetValue<string>()).Where(code => code == "JL229")]);
+        var late = shop.Run("mix", "--bag", "1", "--bottle", "1", "--cut", "1.5", "--pour", "350 mL", "--no-label", "--at", "2026-03-10");
+        Assert.Contains("Bag 1-9 was measured on 12 Mar 2026, after that: 7.05 oz (200 g) stand as measured.", late.Result, StringComparison.Ordinal);
+        Assert.Contains("jarlabel bottle left 1-9", late.Result, StringComparison.Ordinal);
+        Assert.Equal((200, 100), Left());
+        Assert.Equal("", shop.Run("verify").Errors);
+    }
+
+    [Theory]
+    [InlineData("bag", "120 g")]
+    [InlineData("bottle", "120 mL")]
+    public void What_was_discarded_comes_back_by_taking_that_back_and_not_by_measuring_it(string kind, string amount)
+    {
+        shop.Json(kind, "discard", "1");
+        var refused = shop.Run(kind, "left", "1", amount);
+        Assert.Equal(2, refused.ExitCode);
+        Assert.Matches($"^error JL157: .*was discarded.*jarlabel {kind} undo 1-9", refused.Errors);
+        shop.Json(kind, "undo", "1");
+        shop.Json(kind, "left", "1", amount);
+    }
+
     [Theory]
     [InlineData("thin", "--to", "1", "--bottle", "1", "--container", "1 L")]
     [InlineData("thicken", "--to", "2", "--bag", "1")]

@@ -14,12 +14,13 @@ public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly Us
     /// <param name="moment">The moment.</param>
     /// <param name="test">How it last was tested. A failure ends its use; a pass makes it good for a while past the test date, but never
     /// past the use-by.</param>
-    public JarState StateAt(DateTime moment, TestResult? test = null)
+    /// <param name="inDoubt">True when its flakes were found bad since, which no test has settled.</param>
+    public JarState StateAt(DateTime moment, TestResult? test = null, bool inDoubt = false)
     {
         var day = DateOnly.FromDateTime(moment);
         return day > UseBy || test is { Passed: false } ? JarState.Past
             : moment < Ready ? JarState.Dissolving
-            : day >= TestFrom && test?.HoldsOn(day) != true ? JarState.Test
+            : inDoubt || (day >= TestFrom && test?.HoldsOn(day) != true) ? JarState.Test
             : JarState.Good;
     }
 

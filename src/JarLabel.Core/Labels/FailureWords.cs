@@ -14,7 +14,7 @@ public static class FailureWords
     {
         return jar.FailedOn is { } failed
             ? [(Failed, $"{DateWords.Of(failed)}; do not use it as a finish")]
-            : [("test from", DateWords.Estimate(jar.Dates.TestFrom)), ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass")];
+            : [("test from", DateWords.Estimate(jar.TestFrom)), ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass")];
     }
 
     /// <summary>From the longest to the shortest, for a label that is small.</summary>

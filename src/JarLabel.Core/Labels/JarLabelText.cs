@@ -24,7 +24,7 @@ public static class JarLabelText
             ["contents"] = [ContentsWords.Of(jar.Contents, catalog)],
             ["mixedDate"] = [DateWords.Of(DateOnly.FromDateTime(jar.MixedAt))],
             ["useByDate"] = jar.FailedOn is { } failed ? FailureWords.Wordings(failed) : [DateWords.Estimate(jar.Dates.UseBy)],
-            ["testDate"] = [DateWords.Estimate(jar.Dates.TestFrom)],
+            ["testDate"] = [DateWords.Estimate(jar.TestFrom)],
             ["readyDate"] = ["≈ " + DateWords.Of(jar.Dates.Ready)],
             ["keeping"] = [jar.FailedOn is null ? $"use-by: {KeepingWords.Basis(jar.Dates)}" : FailureWords.OnCard],
             ["closing"] = [Closing],

@@ -21,7 +21,7 @@ public static class JarTables
             ["mixed", DateWords.Of(DateOnly.FromDateTime(jar.MixedAt))],
             ["use by ≈", DateWords.Of(jar.Dates.UseBy)],
             .. Changed(jar),
-            ["test from ≈", DateWords.Of(jar.Dates.TestFrom)],
+            ["test from ≈", DateWords.Of(jar.TestFrom)],
             .. Ready(jar),
         ];
 

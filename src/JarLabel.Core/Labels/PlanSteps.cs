@@ -3,7 +3,7 @@ namespace JarLabel.Core.Labels;
 /// <summary>A plan as things to do in order, with the commands that record them and print their labels.</summary>
 public static class PlanSteps
 {
-    /// <summary>The steps: mix first, because flakes take time; then fetch, test and thin; then work.</summary>
+    /// <summary>The steps: try what is in doubt first, because all amounts hang on it; mix next, because flakes take time; then fetch and thin; then work.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="grade">The grade's id.</param>
     /// <param name="solvent">The alcohol's id.</param>
@@ -17,11 +17,11 @@ public static class PlanSteps
     {
         return
         [
+            .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).Select(s =>
+                new PlanStep($"try a few drops of jar {s.Jar.Number} on glass; if they do not dry hard, plan again", new Remedy("test", Jar(s.Jar), new InputName("verdict", "pass")))),
             .. plan.FlakesMissing > Mass.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.FlakesMissing, metric)} of {grade} flakes: the bags on record do not hold enough")] : Array.Empty<PlanStep>(),
             .. plan.AlcoholMissing > Volume.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.AlcoholMissing, metric)} of {solvent}: the bottles on record do not hold enough")] : Array.Empty<PlanStep>(),
             .. Mixes(plan, grade, solvent, bags, bottles).Select(m => Mix(m.Batch, m.Flakes, m.Alcohol, ready, metric)),
-            .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).Select(s =>
-                new PlanStep($"try a few drops of jar {s.Jar.Number} on glass; if they do not dry hard, plan again", new Remedy("test", Jar(s.Jar), new InputName("verdict", "pass")))),
             .. plan.Serves.Select(s => Fetch(s, now, metric)),
             .. plan.Lines.Select((l, i) => Coat(l, i, metric)),
         ];

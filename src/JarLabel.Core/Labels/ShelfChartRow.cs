@@ -20,13 +20,14 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
     {
         var dates = jar.Learned is { } learned ? jar.Dates.Shortest(learned) : jar.Dates;
         var state = jar.StateAt(now);
-        var days = new ShelfChartDays(jar.MixedAt, dates.Ready, dates.TestFrom, dates.UseBy, [.. tests.OrderBy(t => t.Day)]);
+        var testFrom = dates.TestFrom < jar.TestFrom ? dates.TestFrom : jar.TestFrom;
+        var days = new ShelfChartDays(jar.MixedAt, dates.Ready, testFrom, dates.UseBy, [.. tests.OrderBy(t => t.Day)]);
         return new(
             jar.Number.ToString(),
             $"{VulgarFraction.Of(jar.Contents.Cut?.PoundsPerUsGallon ?? 0)} lb {GradeWords.Names(jar.Held, catalog)} in {GradeWords.Solvents(jar.Held, catalog)}",
             $"{Stand(jar, state)}, {jar.Shelf}, {BenchAmount.Both(Volume.FromMilliliters(jar.Contents.Liquid.Milliliters), metric)}",
             DateWords.Estimate(dates.UseBy),
-            Follows(jar, dates.TestFrom, state),
+            Follows(jar, testFrom, state),
             state,
             days);
     }

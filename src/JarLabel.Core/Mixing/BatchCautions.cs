@@ -45,12 +45,13 @@ public static class BatchCautions
         If(FlakeAge.PastDryLife(flakeDate, day, kind), MixingCautions.OldFlakes(grade));
 
     /// <summary>Cautions about working with a jar that stands as it does.</summary>
-    public static IReadOnlyList<Problem> OfState(JarState state) => state switch
+    public static IReadOnlyList<Problem> OfState(Jar jar, DateTime now) => (jar.StateAt(now), jar) switch
     {
-        JarState.Past => [MixingCautions.PastUse()],
-        JarState.Dissolving => [MixingCautions.StillDissolving()],
-        JarState.Test => [MixingCautions.NeverTested()],
-        _ => [],
+        (_, { FailedOn: { } day, OnShelf: true }) => [MixingCautions.Failed(jar.Number, day)],
+        (JarState.Past, _) => [MixingCautions.PastUse(), .. BagCautions.OfJar(jar)],
+        (JarState.Dissolving, _) => [MixingCautions.StillDissolving(), .. BagCautions.OfJar(jar)],
+        (JarState.Test, { BadFlakes: [] }) => [MixingCautions.NeverTested(jar.Number)],
+        _ => BagCautions.OfJar(jar),
     };
 
     private static Problem[] If(bool so, Problem caution) => so ? [caution] : [];

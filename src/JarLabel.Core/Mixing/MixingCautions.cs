@@ -48,7 +48,12 @@ internal static class MixingCautions
 
     internal static Problem PastUse() => new(
         "JL170",
-        "This shellac is past its use-by or failed its test: it may never dry hard. Let a few drops dry on glass first, and when they stay soft or tacky, discard it.",
+        "This shellac is past its use-by: it may never dry hard. Let a few drops dry on glass first, and when they stay soft or tacky, discard it.",
+        "jar");
+
+    internal static Problem Failed(JarNumber jar, DateOnly day) => new(
+        "JL170",
+        Message.Of($"Jar {jar} failed its drying test on {DateWords.Of(day)}: it may never dry hard, so do not use it as a finish. {new Remedy("discard", new InputName("jar", $"{jar.Value}"))} takes it off the shelf; only a later test that dries hard says otherwise."),
         "jar");
 
     internal static Problem StillDissolving() => new(
@@ -56,8 +61,8 @@ internal static class MixingCautions
         "The flakes are not all dissolved yet, so the liquid is weaker than the cut it will come to. Wait until it is ready, or strain and judge by eye.",
         "jar");
 
-    internal static Problem NeverTested() => new(
+    internal static Problem NeverTested(JarNumber jar) => new(
         "JL179",
-        Message.Of($"This jar is old enough to be tested before use: let a few drops dry on glass and tell how they dried: {new Remedy("test", new InputName("jar"), new InputName("verdict", "pass"))}, or \"fail\"."),
+        Message.Of($"This jar is old enough to be tested before use: let a few drops dry on glass and tell how they dried: {new Remedy("test", new InputName("jar", $"{jar.Value}"), new InputName("verdict", "pass"))}, or \"fail\"."),
         "jar");
 }

@@ -5,6 +5,7 @@ namespace JarLabel.Core.Supplies;
 public abstract class Supply
 {
     private readonly List<SupplyEvent> standing = [];
+    private bool givenBack;
 
     private protected Supply(SupplyKind kind, SupplyNumber number, double full, DateOnly since, string? note) =>
         (Kind, Number, Full, Since, Note) = (kind, number, full, since, note);
@@ -42,6 +43,12 @@ public abstract class Supply
     /// <summary>What was taken and not put back, in order.</summary>
     public IReadOnlyList<ITaking> Taken => [.. standing.OfType<ITaking>()];
 
+    /// <summary>When it was last measured; null when it never was. From then on it holds what was measured.</summary>
+    public DateTime? Measured => standing.LastOrDefault(e => e is IReading)?.At;
+
+    /// <summary>True when it was measured on a later day: what is entered now of a day before that was in the measuring already.</summary>
+    public bool IsMeasuredSince(DateTime at) => Measured?.Date > at.Date;
+
     /// <summary>The last thing that was said of it and still stands; null when nothing does. Labels are not among them: they are paper.</summary>
     public SupplyEvent? Last => standing.Count == 0 ? null : standing[^1];
 
@@ -59,10 +66,13 @@ public abstract class Supply
 
     /// <summary>The event that takes some out for a jar. What is within half a percent of all, as a bench measures, is all; so is what leaves less
     /// than a bench can measure.</summary>
-    /// <returns>Null when there is not so much in it.</returns>
-    public SupplyEvent? Take(DateTime at, double amount, JarNumber jar) => amount > Rest * SupplyReading.Most
+    /// <returns>Null when there was not so much in it at that moment.</returns>
+    public SupplyEvent? Take(DateTime at, double amount, JarNumber jar) => RestAt(at) is var rest && amount > rest * SupplyReading.Most
         ? null
-        : Taking(at, amount >= Rest * SupplyReading.Least || IsNothing(Rest - amount) ? Rest : amount, jar);
+        : Taking(at, amount >= rest * SupplyReading.Least || IsNothing(rest - amount) ? rest : amount, jar);
+
+    /// <summary>Looks at it as it was at a moment, where it was measured after that: so much of it can still be entered as taken then.</summary>
+    internal void LookAt(DateTime at) => Rest = RestAt(at);
 
     /// <summary>The event that takes the last step at it back. What a jar took is taken back at the jar.</summary>
     public Result<SupplyUndone> Undo(DateTime at) => Last switch
@@ -108,11 +118,12 @@ public abstract class Supply
             case SupplyLabelled:
                 return true;
             case PutBack back:
+                givenBack = true;
                 return PutsBack(standing.FindLastIndex(e => e is ITaking taking && taking.Jar == back.From));
             case SupplyUndone undone:
                 return Undoes(undone);
             default:
-                var fits = !TakenBack && Knows(happened) && (happened is IReading || !Discarded) && !(happened is ITaking taken && taken.Size > Rest);
+                var fits = !TakenBack && Knows(happened) && (happened is IReading || !Discarded) && !(happened is ITaking taken && taken.Size > Rest && !IsMeasuredSince(happened.At) && !givenBack);
                 if (fits)
                 {
                     Stand(happened);
@@ -130,13 +141,12 @@ public abstract class Supply
         }
 
         standing.RemoveAt(standing.Count - 1);
-        Replay(standing.Count, 0);
+        Replay();
         return true;
     }
 
-    /// <summary>What a step took that never happened is here again. A measurement since was of a bag or bottle that lacked it, so it is there on top;
-    /// but a measurement that leaves no room for it below what was there without the step says that it was never gone. So it never comes to hold
-    /// more than that, nor more than it was bought with.</summary>
+    /// <summary>What a step took that never happened is here again, unless it was measured since: what a scale said is not changed by what was entered wrongly.
+    /// (Ledgers were written while more was put back; what was taken of that then empties it.)</summary>
     private bool PutsBack(int at)
     {
         if (at < 0)
@@ -144,29 +154,40 @@ public abstract class Supply
             return false;
         }
 
-        var back = ((ITaking)standing[at]).Size;
         standing.RemoveAt(at);
-        Replay(at, back);
+        Replay();
         return true;
     }
 
-    private void Replay(int since, double back)
+    private void Replay()
     {
         SupplyEvent[] events = [.. standing];
         standing.Clear();
         (Rest, Discarded) = (0, false);
         Forget();
-        foreach (var (i, happened) in events.Index())
+        foreach (var happened in events)
         {
-            Stand(i >= since && happened is IReading read ? read.Of(Math.Max(read.Size, Math.Min(read.Size + back, Rest))) : happened);
+            Stand(happened);
         }
+    }
+
+    /// <summary>What it held at a moment: now, or where it was measured after that, just before it was.</summary>
+    private double RestAt(DateTime at)
+    {
+        if (standing.Find(e => e is IReading && e.At.Date > at.Date) is not { } measured)
+        {
+            return Rest;
+        }
+
+        return standing.Where(e => e.At.Date < measured.At.Date).Aggregate(Full, (rest, e) => e is ITaking taking ? rest - taking.Size : e is IReading read ? read.Size : rest);
     }
 
     private void Stand(SupplyEvent happened)
     {
         Rest = happened switch
         {
-            ITaking taking => Rest - taking.Size,
+            ITaking when IsMeasuredSince(happened.At) => Rest,
+            ITaking taking => Math.Max(0, Rest - taking.Size),
             IReading read => read.Size,
             _ when standing.Count == 0 => Full,
             _ => Rest,
@@ -192,7 +213,4 @@ internal interface IReading
 {
     /// <summary>How much, in grams or millilitres.</summary>
     double Size { get; }
-
-    /// <summary>The same reading with another amount.</summary>
-    SupplyEvent Of(double size);
 }

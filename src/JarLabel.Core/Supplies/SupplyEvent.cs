@@ -59,8 +59,6 @@ public sealed record BottleMoved(DateTime At, string Shelf) : SupplyEvent(At);
 public sealed record FlakesLeft(DateTime At, [property: JsonPropertyName("grams")] Mass Weight) : SupplyEvent(At), IReading
 {
     double IReading.Size => Weight.Grams;
-
-    SupplyEvent IReading.Of(double size) => this with { Weight = Mass.FromGrams(size) };
 }
 
 /// <summary>Flakes went from the bag into a jar.</summary>
@@ -79,8 +77,8 @@ public sealed record FlakesTaken(DateTime At, [property: JsonPropertyName("grams
 /// <param name="Pinch">What became of it.</param>
 public sealed record FlakesTested(DateTime At, Pinch Pinch) : SupplyEvent(At);
 
-/// <summary>The step that last took from here for a jar was taken back: it never happened, so what it took is here again (how much then is here,
-/// says <see cref="Supply"/>).</summary>
+/// <summary>The step that last took from here for a jar was taken back: it never happened, so what it took is here again, unless it was
+/// measured since.</summary>
 /// <param name="At">The moment.</param>
 /// <param name="From">The jar.</param>
 public sealed record PutBack(DateTime At, JarNumber From) : SupplyEvent(At);
@@ -91,8 +89,6 @@ public sealed record PutBack(DateTime At, JarNumber From) : SupplyEvent(At);
 public sealed record SolventLeft(DateTime At, [property: JsonPropertyName("milliliters")] Volume Volume) : SupplyEvent(At), IReading
 {
     double IReading.Size => Volume.Milliliters;
-
-    SupplyEvent IReading.Of(double size) => this with { Volume = UnitsNet.Volume.FromMilliliters(size) };
 }
 
 /// <summary>Alcohol went from the bottle into a jar.</summary>

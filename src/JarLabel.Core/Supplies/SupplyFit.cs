@@ -28,7 +28,7 @@ public static class SupplyFit
     }
 
     /// <summary>The reading of a scale or a measure, unless it is more than there ever was.</summary>
-    public static Result<SupplyEvent> Check(SupplyEvent reading, Supply supply) => supply.TakenBack ? SupplyProblems.Gone(supply, supply.Kind.Word())
+    public static Result<SupplyEvent> Check(SupplyEvent reading, Supply supply) => supply.TakenBack || supply.Discarded ? SupplyProblems.Gone(supply, supply.Kind.Word())
         : reading is IReading { Size: var read } && read > supply.Full * SupplyReading.Most ? SupplyProblems.MoreThanBought(supply, read)
         : reading;
 
@@ -37,6 +37,17 @@ public static class SupplyFit
     /// <param name="where">Where it was typed.</param>
     public static Result<T> DemandOnHand<T>(this T supply, string where)
         where T : Supply => supply.OnHand ? supply : SupplyProblems.Gone(supply, where);
+
+    /// <summary>That it was measured since, so that what was taken before, or was not, changes nothing of what it holds.</summary>
+    public static Problem Measured(Supply supply) => SupplyProblems.MeasuredSince(supply, supply.Measured!.Value);
+
+    /// <summary>The bag or bottle as it was at a moment, for a step that is entered late.</summary>
+    public static Result<T> AsAt<T>(this T supply, DateTime at)
+        where T : Supply
+    {
+        supply.LookAt(at);
+        return supply;
+    }
 
     /// <summary>The bag or bottle when something can be mixed from it; else a problem.</summary>
     public static Result<T> DemandFit<T>(this T supply)

@@ -43,7 +43,7 @@ internal sealed record JarJson(
         jar.Container.Holds?.Milliliters,
         Day(DateOnly.FromDateTime(jar.MixedAt)),
         jar.Dates.Ready.ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture),
-        Day(jar.Dates.TestFrom),
+        Day(jar.TestFrom),
         Day(jar.Dates.UseBy),
         StateWords.Of(jar.StateAt(now)),
         jar.Test is { } test ? Day(test.Day) : null,

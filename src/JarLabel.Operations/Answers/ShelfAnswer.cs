@@ -53,7 +53,7 @@ internal static class ShelfAnswer
         jar.FailedOn is not null ? "none" : list.UseBy(jar, DateWords.Of),
     ];
 
-    private static JarState State(Workbench bench, JarEntry jar, ShelfList list) => ShelfList.StateOf(jar, list.Learned(jar), bench.Now);
+    private static JarState State(Workbench bench, JarEntry jar, ShelfList list) => list.StateOf(jar, bench.Now);
 }
 
 /// <summary>What <c>shelf</c> says to a program: the jars asked for, their liquid, and what stands on every shelf altogether.</summary>

@@ -35,9 +35,9 @@ internal sealed record ShelfJarJson(
         jar.Cut?.PoundsPerUsGallon ?? 0,
         jar.Liquid.Milliliters,
         Day(jar.Mixed),
-        Day(jar.TestFrom),
+        Day(list.TestFrom(jar)),
         Day(jar.UseBy),
-        StateWords.Of(ShelfList.StateOf(jar, list.Learned(jar), now)),
+        StateWords.Of(list.StateOf(jar, now)),
         jar.Tested is { } tested ? Day(tested) : null,
         jar.TestPassed)
     {

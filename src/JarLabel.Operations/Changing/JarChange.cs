@@ -21,7 +21,7 @@ internal static class JarChange
                 return faults;
             }
 
-            return completion.Record(recorder, happened, label, Cautions(bench, recorder.Step, history, happened));
+            return completion.Record(recorder, happened, label, happened is Used or Thinned or Thickened ? BatchCautions.OfState(history.Jar, bench.Now) : []);
         });
 
     /// <summary>Whatever is done to one jar as it was last seen, on the shelf, at a moment that is not too early.</summary>
@@ -42,12 +42,9 @@ internal static class JarChange
             return recorder.InTime(bench).Then(history => work(recorder, completion, history.Jar));
         }));
 
-    /// <summary>The jar with the sooner dates that the shop's tests say, where it gets a label.</summary>
-    internal static Result<JarHistory> Dated(Workbench bench, Recorder recorder, LabelChoice? label) => label is null ? recorder.History : recorder.Redate(bench, later: false);
+    /// <summary>The jar with what is known of it, and with the sooner dates that the shop's tests say where it gets a label.</summary>
+    internal static Result<JarHistory> Dated(Workbench bench, Recorder recorder, LabelChoice? label) => label is null ? recorder.Marked(bench) : recorder.Redate(bench, later: false);
 
     /// <summary>The jar, which must be on a shelf.</summary>
     internal static Result<Jar> OnShelf(Recorder recorder) => recorder.History.Then(history => history.Jar.DemandOnShelf());
-
-    private static IReadOnlyList<Problem> Cautions(Workbench bench, LedgerView view, JarHistory before, JarEvent happened) =>
-        happened is Used or Thinned or Thickened ? [.. BatchCautions.OfState(before.Jar.StateAt(bench.Now)), .. FlakesInDoubt.Of(bench, view, before)] : [];
 }

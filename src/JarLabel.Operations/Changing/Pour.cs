@@ -8,14 +8,13 @@ internal sealed record Pour(Recorder From, Jar Jar, Contents Taken)
 {
     /// <summary>Works out what goes; the jar must be on its shelf and hold so much.</summary>
     internal static Result<Pour> Of(Workbench bench, Recorder from, Volume? amount, string where) =>
-        from.InTime(bench).Then(_ => JarChange.OnShelf(from)).Then(jar => jar.Take(amount, where).Then<Pour>(taken => new Pour(from, jar, taken)));
+        from.InTime(bench).Then(_ => JarChange.OnShelf(from)).Then(_ => from.Marked(bench)).Then(history => history.Jar.Take(amount, where).Then<Pour>(taken => new Pour(from, history.Jar, taken)));
 
     /// <summary>The dates that what goes has on the other shelf.</summary>
     internal Result<KeepingDates> DatesOn(Workbench bench, Store.Shops.Shelf shelf) => From.History.Then(history => ShelfMoves.DatesOn(bench, From.Step, history, shelf));
 
     /// <summary>What should be known of it before it goes anywhere.</summary>
-    internal IReadOnlyList<Problem> Cautions(Workbench bench) =>
-        [.. BatchCautions.OfState(Jar.StateAt(bench.Now)), .. From.History.TryGet(out var history, out _) ? FlakesInDoubt.Of(bench, From.Step, history) : []];
+    internal IReadOnlyList<Problem> Cautions(Workbench bench) => BatchCautions.OfState(Jar, bench.Now);
 
     /// <summary>Records at the jar it comes from that it is gone.</summary>
     internal Result<JarHistory> Out(Workbench bench, JarNumber to) => From.Append(new PouredOut(bench.Now, Taken, to));

@@ -10,14 +10,16 @@ internal static class ShelfMoves
     internal static WarmthHistory HistoryOf(Workbench bench, string shelf) =>
         bench.Settings.Shelves.FirstOrDefault(s => s.Name == shelf)?.Warmth ?? new WarmthHistory(Warmth.Reference, []);
 
-    /// <summary>The dates of a jar once it stands on another shelf, by all of its history; those on record where that changes nothing.</summary>
+    /// <summary>The dates of a jar once it stands on another shelf, by all of its history; those on record where that changes nothing, or where they would
+    /// come later for flakes that were found bad.</summary>
     internal static Result<KeepingDates> DatesOn(Workbench bench, LedgerView view, JarHistory history, Shelf to)
     {
         var jar = history.Jar;
         return jar.Shelf == to.Name ? jar.Dates : ShopLives.Of(bench, view, jar.Number).Then(lives => history.With(new Moved(bench.Now, to.Name)).Then<KeepingDates>(moved =>
         {
             var dating = new JarDating(bench, view, lives);
-            return Changed(dating.Of(history.Life), dating.Of(moved.Life)) ?? jar.Dates;
+            var dates = Changed(dating.Of(history.Life), dating.Of(moved.Life)) ?? jar.Dates;
+            return dating.Doubts.Of(history).Count > 0 && dates.UseBy > jar.Dates.UseBy ? jar.Dates : dates;
         }));
     }
 

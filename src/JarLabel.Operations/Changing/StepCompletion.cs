@@ -14,7 +14,7 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
     /// <param name="goesOn">True when more jars change in the same step, so that the shelf is looked at in its end.</param>
     internal Result<JarOutcome> Record(Recorder recorder, JarEvent happened, LabelChoice? choice, IReadOnlyList<Problem>? first = null, bool goesOn = false)
     {
-        if (!StockWithdrawal.Take(recorder.Step, recorder.Jar, happened).TryGet(out _, out var faults) || !recorder.Append(happened).TryGet(out var history, out faults))
+        if (!StockWithdrawal.Take(recorder.Step, recorder.Jar, happened).TryGet(out var ofStock, out var faults) || !recorder.Append(happened).TryGet(out var history, out faults))
         {
             return faults;
         }
@@ -25,7 +25,7 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
         }
 
         // A jar that gets a label gets the sooner dates that the shop's tests say on it; a fresh batch has them already.
-        var dated = choice is not null && happened.ChangesContents && happened is not Mixed ? recorder.Redate(bench, later: false) : LearnedDates.Mark(bench, recorder.Step, history);
+        var dated = choice is not null && happened.ChangesContents && happened is not Mixed ? recorder.Redate(bench, later: false) : recorder.Marked(bench);
         if (!dated.TryGet(out history, out faults))
         {
             return faults;
@@ -39,12 +39,12 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
         }
 
         var outcome = new JarOutcome(history, hazards, label, []) { Step = happened };
-        return outcome with { Cautions = [.. Cautions(recorder, outcome, first ?? []), .. goesOn ? [] : OfShelf(recorder, outcome), .. label is null ? [] : LabelCautions.Of(history)] };
+        return outcome with { Cautions = [.. Cautions(recorder, outcome, [.. first ?? [], .. ofStock]).Concat(goesOn ? [] : OfShelf(recorder, outcome)).Concat(label is null ? [] : LabelCautions.Of(history)).Distinct()] };
     }
 
     /// <summary>The jar as it is, where there is nothing to record.</summary>
     internal Result<JarOutcome> Nothing(Recorder recorder, Problem why) =>
-        recorder.History.Then(history => LearnedDates.Mark(bench, recorder.Step, history)).Then<JarOutcome>(history => new JarOutcome(history, JarWords.Hazards(bench, history.Jar), null, [why]));
+        recorder.Marked(bench).Then<JarOutcome>(history => new JarOutcome(history, JarWords.Hazards(bench, history.Jar), null, [why, .. BagCautions.OfJar(history.Jar)]));
 
     /// <summary>What to say of the shelves when several jars changed in one step.</summary>
     internal IReadOnlyList<Problem> OfShelves(LedgerStep step, IReadOnlyList<Jar> changed, IReadOnlyList<Jar> made) =>
@@ -57,7 +57,8 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
         .. first,
         .. JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards),
         .. LearnedDates.Cautions(outcome.History.Jar, outcome.History.IsLabelled),
-        .. TestCautions.Of(outcome.History, outcome.Step!),
+        .. BagCautions.OfJar(outcome.History.Jar),
+        .. TestCautions.Of(bench, outcome.History, outcome.Step!),
         .. TestCautions.OfLearning(bench, recorder.Step, outcome.History, outcome.Step!),
     ];
 
@@ -70,7 +71,7 @@ internal static class JarCautions
 {
     internal static Problem[] Of(Workbench bench, Jar jar, HazardAssessment hazards) =>
     [
-        .. OfLiquid(bench, jar).Concat(OfFlakes(bench, jar)).Concat(BatchCautions.OfLid(hazards)).Concat(StorageCautions.Of(jar.Container, hazards, bench.Catalog)).Distinct(),
+        .. OfLiquid(bench, jar).Concat(OfFlakes(bench, jar)).Concat(BatchCautions.OfLid(hazards)).Concat(StorageCautions.Of(jar.Container, jar.Contents.Liquid, hazards, bench.Catalog)).Distinct(),
     ];
 
     private static IEnumerable<Problem> OfLiquid(Workbench bench, Jar jar) => jar.Contents.Recipe is { } recipe
@@ -87,8 +88,11 @@ internal static class JarCautions
 /// <summary>The storage rules that a container passes, as cautions: they hold in workplaces, and the local fire code comes first.</summary>
 internal static class StorageCautions
 {
-    internal static IEnumerable<Problem> Of(Container container, HazardAssessment hazards, ShopCatalog catalog) => container.Holds is not { } holds
-        ? []
-        : StorageAdvice.PassedBy(holds, container.Material.Word(), hazards.FlammableCategory, hazards.Rules, catalog)
+    /// <param name="container">The container; where nobody said how much it can hold, it holds at least what is in it.</param>
+    /// <param name="liquid">What is in it.</param>
+    /// <param name="hazards">How dangerous that is.</param>
+    /// <param name="catalog">Where the limits are.</param>
+    internal static IEnumerable<Problem> Of(Container container, Volume liquid, HazardAssessment hazards, ShopCatalog catalog) =>
+        StorageAdvice.PassedBy(container.Holds is { } holds && holds > liquid ? holds : liquid, container.Material.Word(), hazards.FlammableCategory, hazards.Rules, catalog)
             .Select(limit => OperationProblems.StoragePassed(limit));
 }

@@ -24,7 +24,7 @@ public static class UndoLast
             return faults;
         }
 
-        IReadOnlyList<Supply> supplies = [];
+        IReadOnlyList<(Supply Supply, IReadOnlyList<Problem> Cautions)> supplies = [];
         if (last is not null && !StockWithdrawal.PutBack(recorder.Step, recorder.Jar, last, bench.Now).TryGet(out supplies!, out faults))
         {
             return faults;
@@ -33,8 +33,8 @@ public static class UndoLast
         return completion.Record(recorder, undone, label).Then<JarOutcome>(outcome => outcome with
         {
             Also = [.. also.Select(history => history.Jar)],
-            PutBack = supplies,
-            Cautions = [.. outcome.Cautions, .. also.Prepend(outcome.History).SelectMany(history => FilledToo(history, last!))],
+            PutBack = [.. supplies.Select(back => back.Supply)],
+            Cautions = [.. outcome.Cautions, .. also.Prepend(outcome.History).SelectMany(history => FilledToo(history, last!)), .. supplies.SelectMany(back => back.Cautions)],
         });
     }
 

@@ -1,42 +1,55 @@
 namespace JarLabel.Operations.Keeping;
 
-/// <summary>Jars whose flakes were found to be going off after they were mixed: their dates were given without knowing it, and a few drops come before any use.
+/// <summary>Finds jars whose flakes were found to be going off after they were mixed: their dates were given without knowing it, and a few drops come before any use.
 /// A test that the jar passed since then settles it for as long as a test holds.</summary>
-public static class FlakesInDoubt
+/// <param name="view">The ledger.</param>
+/// <param name="origins">Follows jars back through it.</param>
+/// <param name="today">The day that is asked for.</param>
+internal sealed class FlakesInDoubt(LedgerView view, JarOrigins origins, DateOnly today)
 {
-    /// <summary>What to say of one jar.</summary>
-    public static IReadOnlyList<Problem> Of(Workbench bench, JarHistory history) =>
-        MayBe(history) && LedgerAccess.Read(bench, view => Result<IReadOnlyList<Problem>>.Of(Of(bench, view, history))).TryGet(out var cautions, out _) ? cautions : [];
+    private readonly Dictionary<SupplyNumber, Bag?> bags = [];
 
-    /// <summary>What to say of the jars of a list.</summary>
-    public static IReadOnlyList<Problem> Of(Workbench bench, LedgerView view, IReadOnlyList<JarEntry> jars) =>
-    [
-        .. Among(bench, view).Where(doubt => jars.Any(jar => jar.Number == doubt.Jar.Value)).GroupBy(doubt => doubt.Bag.Number)
-            .Select(bag => BagCautions.OfJars(bag.First().Bag, [.. bag.Select(doubt => doubt.Jar).Order()])),
-    ];
-
-    internal static IReadOnlyList<Problem> Of(Workbench bench, LedgerView view, JarHistory history) =>
-        [.. Bags(bench, view, history).Select(bag => BagCautions.OfJars(bag, [history.Jar.Number]))];
-
-    /// <summary>Every jar in doubt with the bag it is for. Only jars are read that hold flakes of a bag that was ever tried.</summary>
-    internal static IReadOnlyList<(JarNumber Jar, Bag Bag)> Among(Workbench bench, LedgerView view)
+    /// <summary>The bags of which bad flakes are in a jar.</summary>
+    internal IReadOnlyList<Bag> Of(JarHistory history)
     {
-        var tried = view.EventsOf(SubjectKind.Bag).Where(row => row.Kind == nameof(FlakesTested)).Select(row => row.Of.Number).Distinct().ToArray();
-        var next = new List<JarNumber>();
-        foreach (var number in tried)
+        var jar = history.Jar;
+        if (!jar.OnShelf || jar.FailedOn is not null || !history.Events.Any(e => e.Event is Mixed { Bag: not null } or Thickened { Bag: not null } or Blended or Decanted))
         {
-            if (SupplyBook.Bag(view, SupplyNumber.From(number)).TryGet(out var bag, out _) && IsBad(bag))
-            {
-                next.AddRange(bag.Taken.Select(taken => taken.Jar));
-            }
+            return [];
         }
 
-        return [.. Reached(view, next).SelectMany(history => Bags(bench, view, history).Select(bag => (history.Jar.Number, bag)))];
+        var batches = origins.Of(history.Life) ?? [];
+        return [.. batches.Where(batch => batch.Bag is { } from && Bag(from) is { } bag && IsDoubted(batch, bag, jar.Test)).Select(batch => Bag(batch.Bag!.Value)!).Distinct()];
+    }
+
+    /// <summary>By number, every jar in doubt with the bags it is for. Only jars are read that hold flakes of a bag that was ever tried.</summary>
+    internal IReadOnlyDictionary<int, IReadOnlyList<Bag>> All()
+    {
+        var tried = view.EventsOf(SubjectKind.Bag).Where(row => row.Kind == nameof(FlakesTested)).Select(row => SupplyNumber.From(row.Of.Number)).Distinct().ToArray();
+        var from = tried.Select(Bag).OfType<Bag>().Where(bag => bag.Test is { Pinch: not Pinch.All }).SelectMany(bag => bag.Taken).Select(taken => taken.Jar).ToArray();
+        return Reached(view, from).Select(history => (history.Jar.Number, Bags: Of(history))).Where(jar => jar.Bags.Count > 0).ToDictionary(jar => jar.Number.Value, jar => jar.Bags);
     }
 
     /// <summary>The jars on a shelf that hold flakes of a bag: mixed from it, or filled from one that was.</summary>
     internal static IReadOnlyList<JarNumber> Holding(Workbench bench, Bag bag) => LedgerAccess.Read(bench, view => Result<IReadOnlyList<JarNumber>>.Of(
         [.. Reached(view, bag.Taken.Select(taken => taken.Jar)).Where(history => history.Jar.OnShelf).Select(history => history.Jar.Number)])).TryGet(out var jars, out _) ? jars : [];
+
+    /// <summary>What to say of the jars of a list, once for each bag.</summary>
+    internal static IReadOnlyList<Problem> Cautions(IEnumerable<(JarNumber Jar, IReadOnlyList<Bag> Bags)> doubts) =>
+    [
+        .. doubts.SelectMany(doubt => doubt.Bags.Select(bag => (doubt.Jar, Bag: bag))).GroupBy(doubt => doubt.Bag.Number)
+            .Select(of => BagCautions.OfJars(of.First().Bag, [.. of.Select(doubt => doubt.Jar).Order()])),
+    ];
+
+    private Bag? Bag(SupplyNumber number)
+    {
+        if (!bags.TryGetValue(number, out var bag))
+        {
+            bags[number] = bag = SupplyBook.Bag(view, number).TryGet(out var found, out _) ? found : null;
+        }
+
+        return bag;
+    }
 
     /// <summary>Jars, and those that were filled from them, each once.</summary>
     private static IEnumerable<JarHistory> Reached(LedgerView view, IEnumerable<JarNumber> from)
@@ -52,26 +65,8 @@ public static class FlakesInDoubt
         }
     }
 
-    private static IEnumerable<Bag> Bags(Workbench bench, LedgerView view, JarHistory history)
-    {
-        var jar = history.Jar;
-        if (!jar.OnShelf || !MayBe(history))
-        {
-            return [];
-        }
-
-        var batches = JarDating.Origins(view).Of(history.Life) ?? [];
-        return batches.Where(batch => batch.Bag is not null).GroupBy(batch => batch.Bag!.Value)
-            .Select(of => SupplyBook.Bag(view, of.Key).TryGet(out var bag, out _) && of.Any(batch => IsDoubted(batch, bag, jar.Test, DateOnly.FromDateTime(bench.Now))) ? bag : null)
-            .OfType<Bag>();
-    }
-
-    private static bool MayBe(JarHistory history) => history.Events.Any(e => e.Event is Mixed { Bag: not null } or Thickened { Bag: not null } or Blended or Decanted);
-
-    private static bool IsBad(Bag bag) => bag.Test is { Pinch: not Pinch.All };
-
     /// <summary>A batch of flakes that were known to be cloudy was dated with that.</summary>
-    private static bool IsDoubted(KeptBatch batch, Bag bag, TestResult? tested, DateOnly today) =>
+    private bool IsDoubted(KeptBatch batch, Bag bag, TestResult? tested) =>
         bag.Test is { Pinch: not Pinch.All } test
         && test.Day >= DateOnly.FromDateTime(batch.Since)
         && !(test.Pinch == Pinch.Cloudy && batch.Flakes.Cloudy)

@@ -3,9 +3,17 @@ namespace JarLabel.Operations.Keeping;
 /// <summary>What to say of a jar that is looked at.</summary>
 public static class JarSeen
 {
-    /// <summary>That its dates have moved, that its label speaks of it as it was, and that its flakes were found bad since.</summary>
-    public static IReadOnlyList<Problem> Cautions(Workbench bench, JarHistory history) =>
-        [.. LearnedDates.Cautions(history.Jar, history.IsLabelled), .. OfLabel(history), .. FlakesInDoubt.Of(bench, history)];
+    /// <summary>That its dates have moved, that its label speaks of it as it was, and how it stands: its flakes found bad since, old, failed.</summary>
+    /// <param name="bench">The shop at this moment.</param>
+    /// <param name="history">The jar.</param>
+    /// <param name="labelSeen">True when its label was read, of which more is said then.</param>
+    public static IReadOnlyList<Problem> Cautions(Workbench bench, JarHistory history, bool labelSeen = false) =>
+    [
+        .. LearnedDates.Cautions(history.Jar, history.IsLabelled),
+        .. labelSeen ? [] : OfLabel(history),
+        .. TestCautions.OfLabel(history),
+        .. BatchCautions.OfState(history.Jar, bench.Now),
+    ];
 
     /// <summary>That the newest label is older than the jar as it is.</summary>
     internal static IReadOnlyList<Problem> OfLabel(JarHistory history) =>

@@ -6,18 +6,20 @@ internal static class LearnedDates
     /// <summary>What moves a use-by by less is no reason to print a label again: all of it is an estimate.</summary>
     internal const int ToldDays = 7;
 
-    /// <summary>The jar, with the dates that the tests say now where they are clearly others than those on record.</summary>
+    /// <summary>The jar, with the dates that the tests say now where they are clearly others than those on record, and with what is known of its flakes.</summary>
     internal static Result<JarHistory> Mark(Workbench bench, LedgerView view, JarHistory history) =>
         ShopLives.Of(bench, view, history.Jar.Number).Then<JarHistory>(lives => history with { Jar = Mark(new JarDating(bench, view, lives), history) });
 
-    /// <summary>The jar alone. Where its own test failed no other date is told: it has none to promise.</summary>
+    /// <summary>The jar alone. Where its own test failed no other date is told: it has none to promise. Where its flakes were found bad, no later one is.</summary>
     internal static Jar Mark(JarDating dating, JarHistory history)
     {
-        var jar = history.Jar with { Learned = null };
-        return jar is { OnShelf: true, FailedOn: null } && dating.Lives.SaysMore && dating.Of(history.Life) is { } now && Math.Abs(now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber) >= ToldDays
+        var jar = history.Jar with { Learned = null, BadFlakes = dating.Doubts.Of(history) };
+        return jar is { OnShelf: true, FailedOn: null } && dating.Lives.SaysMore && dating.Of(history.Life) is { } now && IsTold(jar, now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber)
             ? jar with { Learned = now }
             : jar;
     }
+
+    private static bool IsTold(Jar jar, int daysLater) => Math.Abs(daysLater) >= ToldDays && (daysLater < 0 || jar.BadFlakes.Count == 0);
 
     /// <summary>What to say of a jar whose dates have moved; nothing where they have not.</summary>
     internal static IReadOnlyList<Problem> Cautions(Jar jar, bool labelled) =>

@@ -20,6 +20,11 @@ public static class ShelfCalendar
         var onRecord = new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy);
         var dates = list.Learned(jar) is { } learned ? onRecord.Shortest(learned) : onRecord;
         var what = string.Create(CultureInfo.InvariantCulture, $"{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)} lb cut of {jar.Grade}, shelf {jar.Shelf}");
+        if (list.BadFlakes(jar).Count > 0)
+        {
+            dates = dates with { TestFrom = DateOnly.FromDateTime(bench.Now) };
+        }
+
         return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates, bench.Now, failed: jar.FailedOn is not null);
     }
 }

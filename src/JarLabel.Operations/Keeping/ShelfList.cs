@@ -2,8 +2,8 @@ namespace JarLabel.Operations.Keeping;
 
 /// <summary>Jars of the shelves as listed, soonest use-by on record first.</summary>
 /// <param name="Jars">The jars.</param>
-/// <param name="Moved">By number, the dates that the shop's drying tests say now where those on record are clearly others.</param>
-public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, IReadOnlyDictionary<int, KeepingDates> Moved)
+/// <param name="Known">What is known of some of them beside what is on record.</param>
+public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Known)
 {
     /// <summary>Lists jars.</summary>
     /// <param name="bench">The shop.</param>
@@ -15,16 +15,16 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, IReadOnlyDictionary
         if (due is not { } day)
         {
             var all = view.Shelf(query);
-            return ShelfDates.Of(bench, view, all).Then<ShelfList>(moved => new ShelfList(all, moved) { Standing = all.Count, OldLabels = OldLabelsOf(view, all) });
+            return ShelfKnowledge.Of(bench, view, all).Then<ShelfList>(known => new ShelfList(all, known) { Standing = all.Count, OldLabels = OldLabelsOf(view, all) });
         }
 
-        // A jar that is not due by the dates on record may be so by the shop's tests, however far behind it stands.
+        // A jar that is not due by the dates on record may be so by the shop's tests or because of its flakes, however far behind it stands.
         var looked = view.Shelf(query with { Take = Math.Max(query.Take, MostLookedAt) });
-        return ShelfDates.Of(bench, view, looked).Then<ShelfList>(moved =>
+        return ShelfKnowledge.Of(bench, view, looked).Then<ShelfList>(known =>
         {
-            var found = Due(view.Shelf(query with { Due = day, Take = int.MaxValue }), looked, moved, bench.Now);
+            var found = Due(view.Shelf(query with { Due = day, Take = int.MaxValue }), looked, known, bench.Now);
             JarEntry[] first = [.. found.Take(query.Take)];
-            return new ShelfList(first, moved) { Standing = found.Count, OldLabels = OldLabelsOf(view, first) };
+            return new ShelfList(first, known) { Standing = found.Count, OldLabels = OldLabelsOf(view, first) };
         });
     }
 
@@ -47,35 +47,57 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, IReadOnlyDictionary
     private static IReadOnlySet<int> OldLabelsOf(LedgerView view, IReadOnlyList<JarEntry> jars) => view.OldLabels(jars.Select(jar => jar.Number));
 
     /// <summary>The dates that the tests say now; null where they are those on record.</summary>
-    public KeepingDates? Learned(JarEntry jar) => Moved.GetValueOrDefault(jar.Number);
+    public KeepingDates? Learned(JarEntry jar) => Known.Moved.GetValueOrDefault(jar.Number);
+
+    /// <summary>The bags of which bad flakes are in it.</summary>
+    public IReadOnlyList<Bag> BadFlakes(JarEntry jar) => Known.BadFlakes.GetValueOrDefault(jar.Number, []);
+
+    /// <summary>From when a drop is tried before use, as on record or as its flakes say.</summary>
+    public DateOnly TestFrom(JarEntry jar) => BadFlakes(jar).Select(bag => bag.Test!.Day).Append(jar.TestFrom).Min();
 
     /// <summary>How a listed jar stands, by the more careful dates.</summary>
-    public static JarState StateOf(JarEntry jar, KeepingDates? learned, DateTime now)
-    {
-        var dates = new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy);
-        return (learned is null ? dates : dates.Shortest(learned)).StateAt(now, jar.Tested is { } day ? new TestResult(day, jar.TestPassed == true) : null);
-    }
+    public JarState StateOf(JarEntry jar, DateTime now) => Known.StateOf(jar, now);
 
-    private static IReadOnlyList<JarEntry> Due(IReadOnlyList<JarEntry> onRecord, IReadOnlyList<JarEntry> all, IReadOnlyDictionary<int, KeepingDates> moved, DateTime now) =>
-        [.. onRecord.Concat(all.Where(j => moved.ContainsKey(j.Number) && StateOf(j, moved[j.Number], now) is (JarState.Test or JarState.Past))).DistinctBy(j => j.Number).OrderBy(j => j.UseBy).ThenBy(j => j.Number)];
+    private static IReadOnlyList<JarEntry> Due(IReadOnlyList<JarEntry> onRecord, IReadOnlyList<JarEntry> all, ShelfKnowledge known, DateTime now) =>
+        [.. onRecord.Concat(all.Where(jar => known.Has(jar) && known.StateOf(jar, now) is (JarState.Test or JarState.Past))).DistinctBy(j => j.Number).OrderBy(j => j.UseBy).ThenBy(j => j.Number)];
+
+    /// <summary>What to say of the jars listed: that their dates have moved, that their flakes were found bad.</summary>
+    public IReadOnlyList<Problem> Cautions =>
+    [
+        .. Known.Moved.Count == 0 ? Array.Empty<Problem>() : [OperationProblems.UseByOfShelfMoved([.. Known.Moved.OrderBy(m => m.Value.UseBy).Select(m => (JarNumber.From(m.Key), m.Value.UseBy))])],
+        .. FlakesInDoubt.Cautions(Jars.Select(jar => (JarNumber.From(jar.Number), BadFlakes(jar)))),
+    ];
 }
 
-/// <summary>The jars of a shelf with the dates that the shop's drying tests say now.</summary>
-public static class ShelfDates
+/// <summary>What is known of jars on the shelves beside what is on record of each.</summary>
+/// <param name="Moved">By number, the dates that the shop's drying tests say now where those on record are clearly others.</param>
+/// <param name="BadFlakes">By number, the bags of which bad flakes are in it.</param>
+public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved, IReadOnlyDictionary<int, IReadOnlyList<Bag>> BadFlakes)
 {
-    /// <summary>The dates now of those listed jars whose dates on record are clearly others.</summary>
-    public static Result<IReadOnlyDictionary<int, KeepingDates>> Of(Workbench bench, LedgerView view, IReadOnlyList<JarEntry> jars)
+    /// <summary>What is known of those jars.</summary>
+    public static Result<ShelfKnowledge> Of(Workbench bench, LedgerView view, IReadOnlyList<JarEntry> jars) =>
+        ShopLives.Of(bench, view).Then<ShelfKnowledge>(lives => Of(new JarDating(bench, view, lives), view, jars));
+
+    internal static Result<ShelfKnowledge> Of(JarDating dating, LedgerView view, IReadOnlyList<JarEntry> jars)
     {
-        return ShopLives.Of(bench, view).Then<JarDating>(lives => new JarDating(bench, view, lives)).Then(dating => dating.Lives.SaysMore
-            ? Results.All(jars.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number)))))
-                .Then(all => Result<IReadOnlyDictionary<int, KeepingDates>>.Of(all
-                    .Select(h => LearnedDates.Mark(dating, h))
-                    .Where(j => j.Learned is not null)
-                    .ToDictionary(j => j.Number.Value, j => j.Learned!)))
-            : Result<IReadOnlyDictionary<int, KeepingDates>>.Of(new Dictionary<int, KeepingDates>()));
+        var doubts = dating.Doubts.All();
+        if (!dating.Lives.SaysMore)
+        {
+            return new ShelfKnowledge(new Dictionary<int, KeepingDates>(), doubts);
+        }
+
+        return Results.All(jars.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number))))).Then<ShelfKnowledge>(all => new ShelfKnowledge(
+            all.Select(history => LearnedDates.Mark(dating, history)).Where(jar => jar.Learned is not null).ToDictionary(jar => jar.Number.Value, jar => jar.Learned!),
+            doubts));
     }
 
-    /// <summary>What to say of them: one caution for all.</summary>
-    public static IReadOnlyList<Problem> Cautions(IReadOnlyDictionary<int, KeepingDates> moved) =>
-        moved.Count == 0 ? [] : [OperationProblems.UseByOfShelfMoved([.. moved.OrderBy(m => m.Value.UseBy).Select(m => (JarNumber.From(m.Key), m.Value.UseBy))])];
+    /// <summary>How a jar stands, by the more careful dates.</summary>
+    public JarState StateOf(JarEntry jar, DateTime now)
+    {
+        var dates = new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy);
+        var tested = jar.Tested is { } day ? new TestResult(day, jar.TestPassed == true) : null;
+        return (Moved.TryGetValue(jar.Number, out var learned) ? dates.Shortest(learned) : dates).StateAt(now, tested, inDoubt: BadFlakes.ContainsKey(jar.Number));
+    }
+
+    internal bool Has(JarEntry jar) => Moved.ContainsKey(jar.Number) || BadFlakes.ContainsKey(jar.Number);
 }

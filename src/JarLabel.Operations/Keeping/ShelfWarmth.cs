@@ -32,6 +32,7 @@ internal static class ShelfWarmth
     /// <summary>The jar with its new dates; none where they stay.</summary>
     private static Result<IReadOnlyList<RedatedJar>> Redate(Workbench bench, Recorder recorder, string shelf, JarDating old, JarDating anew) => recorder.History.Then(history =>
         ShelfMoves.Changed(old.Of(history.Life), anew.Of(history.Life)) is { } dates && ShelfMoves.Changed(history.Jar.Dates, dates) is not null
+        && (dates.UseBy < history.Jar.Dates.UseBy || anew.Doubts.Of(history).Count == 0)
             ? recorder.Redate(new Redated(Later(bench.Now, history.Events[^1].Event.At), dates) { Shelf = shelf }).Then(_ => Result<IReadOnlyList<RedatedJar>>.Of([new RedatedJar(recorder.Jar, dates.UseBy, history.IsLabelled)]))
             : Result<IReadOnlyList<RedatedJar>>.Of([]));
 

@@ -38,7 +38,7 @@ internal sealed record ShelvesSeen(ShelfList List, IReadOnlyList<StandingOnShelf
             return faults;
         }
 
-        return new ShelvesSeen(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfDates.Cautions(list.Moved), .. FlakesInDoubt.Of(bench, view, list.Jars)])
+        return new ShelvesSeen(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. list.Cautions])
         {
             Standing = due is null ? totals.Where(total => query.Shelf is null || total.Shelf == query.Shelf).Sum(total => total.Jars) : list.Standing,
         };

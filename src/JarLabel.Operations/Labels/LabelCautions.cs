@@ -1,9 +1,10 @@
 namespace JarLabel.Operations.Labels;
 
-/// <summary>What should be known of labels as they are printed: that a jar failed its test, and that a word of its history cannot be drawn.</summary>
+/// <summary>What should be known of labels as they are printed: that a jar failed its test, that its flakes were found bad, and that a word of its history cannot be drawn.</summary>
 internal sealed class LabelCautions
 {
     private readonly List<(JarNumber Jar, DateOnly Day)> failed = [];
+    private readonly List<(JarNumber Jar, IReadOnlyList<Bag> Bags)> inDoubt = [];
     private readonly List<string> drawnOtherwise = [];
     private readonly HashSet<string> undrawn = new(StringComparer.Ordinal);
 
@@ -11,6 +12,7 @@ internal sealed class LabelCautions
     internal IReadOnlyList<Problem> All =>
     [
         .. failed.Count > 0 ? [OperationProblems.TestsFailed(failed)] : Array.Empty<Problem>(),
+        .. FlakesInDoubt.Cautions(inDoubt),
         .. undrawn.Count > 0 ? [OperationProblems.DrawnOtherwise(drawnOtherwise, [.. undrawn])] : Array.Empty<Problem>(),
     ];
 
@@ -33,6 +35,11 @@ internal sealed class LabelCautions
         if (jar.FailedOn is { } day)
         {
             failed.Add((jar.Number, day));
+        }
+
+        if (jar.BadFlakes.Count > 0)
+        {
+            inDoubt.Add((jar.Number, jar.BadFlakes));
         }
 
         var missing = OwnWords.Missing([jar.By, jar.Job, jar.Note, .. history.Events.Select(e => HistoryWords.Of(e.Event))], new SkiaRuler());

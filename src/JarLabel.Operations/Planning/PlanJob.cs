@@ -20,17 +20,35 @@ public static class PlanJob
             }));
     }
 
-    private static Result<PlannedJob> Plan(Workbench bench, LedgerView view, PlanRequest request) =>
-        Bags(view, request).Then(bags => Bottles(view, request).Then(bottles => ShopLives.Of(bench, view).Then(lives => JobPlanner.Solve(
+    private static Result<PlannedJob> Plan(Workbench bench, LedgerView view, PlanRequest request)
+    {
+        if (!Bags(view, request).TryGet(out var bags, out var faults) || !Bottles(view, request).TryGet(out var bottles, out faults) || !ShopLives.Of(bench, view).TryGet(out var lives, out faults))
+        {
+            return faults;
+        }
+
+        JarEntry[] standing = [.. view.Standing().Where(e => e.Grade == request.Grade.Id && e.Solvent == request.Solvent.Id && e.Cut is not null)];
+        if (!ShelfKnowledge.Of(new JarDating(bench, view, lives), view, standing).TryGet(out var known, out faults))
+        {
+            return faults;
+        }
+
+        var solved = JobPlanner.Solve(
             request.Lines,
-            Jars(bench, view, lives, request),
+            Jars(bench, standing, known),
             Mass.FromGrams(bags.Sum(b => b.Left.Grams)),
             Volume.FromMilliliters(bottles.Sum(b => b.Left.Milliliters)),
-            request.Solvent.DensityAt(request.Bench ?? Warmth.Reference)).Then(plan => Air(bench, request, plan).Then<PlannedJob>(air =>
-            {
-                var fresh = Fresh(bench, lives, request);
-                return new PlannedJob(request, plan, fresh, air, PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric), [.. AirCautions.Of(air), .. Doubts(bench, view, plan)]);
-            })))));
+            request.Solvent.DensityAt(request.Bench ?? Warmth.Reference));
+        if (!solved.TryGet(out var plan, out faults) || !Air(bench, request, plan).TryGet(out var air, out faults))
+        {
+            return faults;
+        }
+
+        var fresh = Fresh(bench, lives, request);
+        var steps = PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric);
+        var doubts = plan.Serves.Select(serves => (serves.Jar.Number, known.BadFlakes.GetValueOrDefault(serves.Jar.Number.Value, []))).DistinctBy(doubt => doubt.Number);
+        return new PlannedJob(request, plan, fresh, air, steps, [.. AirCautions.Of(air), .. FlakesInDoubt.Cautions(doubts)]);
+    }
 
     private static Result<IReadOnlyList<Bag>> Bags(LedgerView view, PlanRequest request) =>
         SupplyBook.Bags(view).Then(bags => Result<IReadOnlyList<Bag>>.Of([.. bags.Where(b => b.OnHand && !b.Unfit && b.Grade == request.Grade.Id)]));
@@ -57,27 +75,18 @@ public static class PlanJob
             bench.Keeping,
             months));
 
-    /// <summary>The jars of that grade and alcohol that may still be used, by the more careful of the dates on record and those of the shop's
-    /// tests. Only those are read; the rest is passed over in the list.</summary>
-    private static IEnumerable<ShelfJar> Jars(Workbench bench, LedgerView view, LearnedLives lives, PlanRequest request)
+    /// <summary>The jars that may still be used, by the more careful of the dates on record and those of the shop's tests.</summary>
+    private static IEnumerable<ShelfJar> Jars(Workbench bench, IEnumerable<JarEntry> standing, ShelfKnowledge known)
     {
-        var doubted = FlakesInDoubt.Among(bench, view).Select(doubt => doubt.Jar.Value).ToHashSet();
-        var dating = new JarDating(bench, view, lives);
-        foreach (var entry in view.Standing().Where(e => e.Grade == request.Grade.Id && e.Solvent == request.Solvent.Id && e.Cut is not null))
+        foreach (var jar in standing)
         {
-            var learned = lives.SaysMore && JarHistory.Of(JarNumber.From(entry.Number), view.EventsOf(Subject.Jar(entry.Number))).TryGet(out var history, out _)
-                ? LearnedDates.Mark(dating, history).Learned
-                : null;
-            if (ShelfList.StateOf(entry, learned, bench.Now) is var state and (JarState.Good or JarState.Test or JarState.Dissolving))
+            if (known.StateOf(jar, bench.Now) is var state and (JarState.Good or JarState.Test or JarState.Dissolving))
             {
-                var useBy = learned is { } now && now.UseBy < entry.UseBy ? now.UseBy : entry.UseBy;
-                yield return new ShelfJar(JarNumber.From(entry.Number), entry.Cut!.Value, entry.Liquid, useBy, state == JarState.Test || doubted.Contains(entry.Number), entry.Ready);
+                var useBy = known.Moved.TryGetValue(jar.Number, out var now) && now.UseBy < jar.UseBy ? now.UseBy : jar.UseBy;
+                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, useBy, state == JarState.Test || known.BadFlakes.ContainsKey(jar.Number), jar.Ready);
             }
         }
     }
-
-    private static IReadOnlyList<Problem> Doubts(Workbench bench, LedgerView view, JobPlan plan) =>
-        FlakesInDoubt.Of(bench, view, [.. plan.Serves.Select(serves => view.Jar(serves.Jar.Number.Value)).OfType<JarEntry>()]);
 
     private static IEnumerable<Reminder> Reminders(Workbench bench, LedgerView view, PlannedJob planned) => planned.Plan.Batches.SelectMany(b =>
         JarReminders.Of(view.LedgerId, null, 1, $"{CutWords.Of(b.Recipe.Cut)} of {planned.Request.Grade.Id}", planned.Fresh, bench.Now));

@@ -20,11 +20,23 @@ internal sealed class Recorder(LedgerStep step, JarNumber jar)
     /// <summary>The jar as it is so far.</summary>
     internal Result<JarHistory> History => JarHistory.Of(jar, rows);
 
+    /// <summary>The jar with what the shop's tests and its bags say of it now.</summary>
+    internal Result<JarHistory> Marked(Workbench bench) => History.Then(history => LearnedDates.Mark(bench, step, history));
+
     /// <summary>Gives the jar the dates that the shop's tests say now, where they are clearly others.</summary>
     /// <param name="bench">The shop.</param>
     /// <param name="later">False to take only sooner ones: what is done to a jar must not make it younger.</param>
-    internal Result<JarHistory> Redate(Workbench bench, bool later) => History.Then(history => LearnedDates.Mark(bench, step, history)).Then(history =>
-        history.Jar.Learned is { } now && (later || now.UseBy < history.Jar.Dates.UseBy) ? Redate(new Redated(bench.Now, now)) : history);
+    internal Result<JarHistory> Redate(Workbench bench, bool later)
+    {
+        if (!Marked(bench).TryGet(out var history, out var faults))
+        {
+            return faults;
+        }
+
+        return history.Jar.Learned is { } now && (later || now.UseBy < history.Jar.Dates.UseBy)
+            ? Redate(new Redated(bench.Now, now)).Then<JarHistory>(dated => dated with { Jar = dated.Jar with { BadFlakes = history.Jar.BadFlakes } })
+            : history;
+    }
 
     /// <summary>After a step was taken back: the dates that the jar had got since go on for all that happened before it.</summary>
     internal Result<JarHistory> DatedAgain(Workbench bench) => History.Then(history => history.Events.Select(e => e.Event).OfType<Redated>().LastOrDefault() is not { } last || !history.Jar.OnShelf

@@ -49,11 +49,7 @@ public static class ScanJar
             .. If(revision < jar.Revision, ScanProblems.OutOfDate(jar, revision ?? 0)),
             .. If(revision > jar.Revision, ScanProblems.Newer(jar, revision ?? 0)),
             .. If(!jar.OnShelf, ScanProblems.NotOnShelf(jar)),
-            .. LearnedDates.Cautions(jar, history.IsLabelled),
-            .. revision is null ? JarSeen.OfLabel(history) : [],
-            .. FlakesInDoubt.Of(bench, history),
-            .. TestCautions.OfLabel(history),
-            .. BatchCautions.OfState(jar.StateAt(bench.Now)),
+            .. JarSeen.Cautions(bench, history, labelSeen: revision is not null),
         ];
         return new Scanned(payload, revision, new JarOutcome(history, JarWords.Hazards(bench, jar), null, cautions));
     }

@@ -10,8 +10,8 @@ internal sealed record FromSupplies(Bag? Bag, Bottle? Bottle)
     {
         var problems = new List<Problem>();
         var found = new FromSupplies(
-            Found(bag, number => SupplyBook.Bag(bench, number).Then(b => b.DemandOnHand("bag")).Then(b => b.DemandFit()).Then(b => SupplyFit.Made(b, DateOnly.FromDateTime(bench.Now)))),
-            Found(bottle, number => SupplyBook.Bottle(bench, number).Then(b => b.DemandOnHand("bottle"))));
+            Found(bag, number => SupplyBook.Bag(bench, number).Then(b => b.AsAt(bench.Now)).Then(b => b.DemandOnHand("bag")).Then(b => b.DemandFit()).Then(b => SupplyFit.Made(b, DateOnly.FromDateTime(bench.Now)))),
+            Found(bottle, number => SupplyBook.Bottle(bench, number).Then(b => b.AsAt(bench.Now)).Then(b => b.DemandOnHand("bottle"))));
         return problems.Count == 0 ? found : Result<FromSupplies>.Failed(problems);
 
         T? Found<T>(SupplyNumber? number, Func<SupplyNumber, Result<T>> find)

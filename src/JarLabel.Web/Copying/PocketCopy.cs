@@ -75,7 +75,7 @@ public static class PocketCopy
     private static Result<ShelfList> Shelf(Workbench bench) => LedgerAccess.Read(bench, view =>
     {
         JarEntry[] jars = [.. view.Standing()];
-        return ShelfDates.Of(bench, view, jars).Then<ShelfList>(moved => new ShelfList(jars, moved) { OldLabels = view.OldLabels(jars.Select(jar => jar.Number)) });
+        return ShelfKnowledge.Of(bench, view, jars).Then<ShelfList>(known => new ShelfList(jars, known) { OldLabels = view.OldLabels(jars.Select(jar => jar.Number)) });
     });
 
     private static Result<CopyReport> Keep(Workbench bench, FileGuard guard, string folder, List<(string File, string Html)> pages)

@@ -41,7 +41,7 @@ internal static class ShelfPage
 
     private static Markup One(Workbench bench, JarEntry jar, ShelfList list, string address)
     {
-        var state = ShelfList.StateOf(jar, list.Learned(jar), bench.Now);
+        var state = list.StateOf(jar, bench.Now);
         var useBy = jar.FailedOn is { } failed ? FailureWords.On(failed)
             : $"use by {list.UseBy(jar, DateWords.Estimate)}";
         return Html.Of(

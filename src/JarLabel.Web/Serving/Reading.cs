@@ -81,7 +81,7 @@ internal static class Reading
                 [.. bottles.Where(bottle => shelf is null || bottle.Shelf == shelf)],
                 bags,
                 [.. ShelfCautions.Of(bench, view, shelf)],
-                [.. ShelfDates.Cautions(found.Moved), .. FlakesInDoubt.Of(bench, view, found.Jars)])))));
+                found.Cautions)))));
 
     /// <summary>One jar more than a page shows. Those that are due by moved dates are found among all jars, so they are looked through whole.</summary>
     private static Result<ShelfList> Listed(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after) => due

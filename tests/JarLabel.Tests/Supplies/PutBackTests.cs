@@ -9,20 +9,20 @@ public class PutBackTests
     private static readonly SupplyNumber Number = SupplyNumber.From(12);
 
     /// <summary>Events as a word each: <c>-100@1</c> taken for jar 1, <c>=400</c> measured, <c>+1</c> put back from jar 1, <c>u</c> undone, <c>x</c> discarded.
-    /// A measurement that leaves no room for what is put back says that it was never gone; any other was of a bag that lacked it.</summary>
+    /// What a step took that never happened is here again, unless it was measured since.</summary>
     [Theory]
     [InlineData("-100@1 +1", 500)]
     [InlineData("-100@1 =500 +1", 500)]                  // never taken: the bag was full all the time
-    [InlineData("-100@1 =398 +1", 498)]                  // taken, 2 g spilled, put back
+    [InlineData("-100@1 =398 +1", 398)]                  // weighed after it: that stands, whatever was entered wrongly before
     [InlineData("-200@1 -100@2 =300 +2", 300)]           // jar 2 never took: 300 g were there before it, and still are
-    [InlineData("-200@1 -100@2 =198 +2", 298)]
-    [InlineData("-100@1 =400 =390 +1", 490)]
+    [InlineData("-200@1 -100@2 =198 +2", 198)]
+    [InlineData("-100@1 =400 =390 +1", 390)]
     [InlineData("-100@1 =398 =500 +1", 500)]
-    [InlineData("-100@1 =398 -50@2 +1", 448)]
+    [InlineData("-100@1 =398 -50@2 +1", 348)]
     [InlineData("-100@1 =500 -50@2 +1", 450)]
-    [InlineData("-100@1 -50@2 =450 +1 +2", 500)]
+    [InlineData("-100@1 -50@2 =450 +1 +2", 450)]
     [InlineData("-100@1 -100@2 +1 +2", 500)]
-    [InlineData("-100@1 =0 +1", 100)]
+    [InlineData("-100@1 =0 +1", 0)]
     [InlineData("=20 u", 500)]
     [InlineData("-100@1 =20 u", 400)]
     [InlineData("-100@1 =20 u +1", 500)]
@@ -34,6 +34,40 @@ public class PutBackTests
     {
         Assert.Equal(left, Bag.Fold(Number, Life(new BagAdded(Day, "garnet", Mass.FromGrams(500), new(2026, 1, 5)), life)).Require().Rest, 1e-9);
         Assert.Equal(left, Bottle.Fold(Number, Life(new BottleAdded(Day, "ethanol-95", Volume.FromMilliliters(500), new(2026, 1, 5), "main"), life)).Require().Rest, 1e-9);
+    }
+
+    /// <summary>A step that is entered late, of a day before the measuring, was in it already; one of the same day is taken off.</summary>
+    [Theory]
+    [InlineData(-1, 120, 200)]
+    [InlineData(-1, 480, 200)] // it was all there on that day
+    [InlineData(0, 120, 80)]
+    [InlineData(1, 120, 80)]
+    public void What_is_entered_late_changes_nothing_of_what_was_measured_since(int day, double amount, double left)
+    {
+        List<SupplyEvent> events = [new BagAdded(Day.AddDays(-9), "garnet", Mass.FromGrams(500), new(2026, 1, 5)), new FlakesLeft(Day, Mass.FromGrams(200))];
+        events.Add(Bag.Fold(Number, events).Require().Take(Day.AddDays(day), amount, JarNumber.From(1))!);
+        var bag = Bag.Fold(Number, events).Require();
+        Assert.Equal((left, day < 0), (bag.Rest, bag.IsMeasuredSince(Day.AddDays(day))));
+        Assert.Equal(200, Bag.Fold(Number, [.. events, new PutBack(Day.AddDays(2), JarNumber.From(1))]).Require().Rest, 1e-9);
+    }
+
+    [Fact]
+    public void No_more_is_entered_late_than_there_was()
+    {
+        List<SupplyEvent> events = [new BagAdded(Day.AddDays(-9), "garnet", Mass.FromGrams(500), new(2026, 1, 5)), new FlakesTaken(Day.AddDays(-5), Mass.FromGrams(450), JarNumber.From(1)), new FlakesLeft(Day, Mass.FromGrams(40))];
+        var bag = Bag.Fold(Number, events).Require();
+        Assert.Null(bag.Take(Day.AddDays(-1), 60, JarNumber.From(2)));
+        Assert.Null(bag.Take(Day, 60, JarNumber.From(2)));
+        Assert.NotNull(bag.Take(Day.AddDays(-1), 50, JarNumber.From(2)));
+    }
+
+    /// <summary>Ledgers of before put the 100 mL back on top of the measurement, and took from that.</summary>
+    [Fact]
+    public void A_ledger_that_took_from_what_is_no_longer_put_back_is_read()
+    {
+        var added = new BagAdded(Day, "garnet", Mass.FromGrams(500), new(2026, 1, 5));
+        Assert.Equal(0, Bag.Fold(Number, Life(added, "-100@1 =100 +1 -180@2")).Require().Rest);
+        Assert.Equal("JL482", Assert.Single(Bag.Fold(Number, Life(added, "-100@1 =100 -180@2")).Problems).Code);
     }
 
     /// <summary>Whatever is taken, measured, put back and undone: never less than nothing, never more than was bought.</summary>

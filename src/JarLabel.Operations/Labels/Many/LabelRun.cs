@@ -57,8 +57,9 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer p
     private Result<(JarHistory History, Redated? Redated)> Dated(JarNumber number, JarDating dating) =>
         JarHistory.Of(number, step.EventsOf(Subject.Jar(number.Value))).Then(history =>
         {
-            var redated = LearnedDates.Mark(dating, history).Learned is { } now ? new Redated(bench.Now, now) : null;
-            return (redated is null ? history : history.With(redated)).Then<(JarHistory, Redated?)>(dated => (dated, redated));
+            var known = LearnedDates.Mark(dating, history);
+            var redated = known.Learned is { } now ? new Redated(bench.Now, now) : null;
+            return (redated is null ? history : history.With(redated)).Then<(JarHistory, Redated?)>(dated => (dated with { Jar = dated.Jar with { BadFlakes = known.BadFlakes } }, redated));
         });
 
     /// <summary>Draws the pages into the file; on a dry run they are made and dropped.</summary>
