@@ -113,7 +113,8 @@ internal static class LayoutProblems
     private static string Shown(string text)
     {
         var plain = string.Concat(text.Select(c => char.IsControl(c) ? '\uFFFD' : c));
-        return plain.Length <= 60 ? plain : plain[..57] + "...";
+        const int longest = 60, kept = 57;
+        return plain.Length <= longest ? plain : plain[..(char.IsHighSurrogate(plain[kept - 1]) ? kept - 1 : kept)] + "...";
     }
 
     private static string CodePoints(string element) =>

@@ -17,6 +17,9 @@ internal static class OperationProblems
     internal static Problem ShelfOverLimit(string shelf, StorageLimit limit) =>
         new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "shelf");
 
+    internal static Problem NoJarDesign(string read, string what) =>
+        new("JL232", Message.Of($"The design {Quoted.Of(read)} is made for {what}: a jar's cut, dates and dangers have no place on it. Take one made for jars, such as {new InputName("design", "wide")}, or leave it to the stock; {new Remedy("designs")} shows all."), "design");
+
     internal static Problem PictureOfManyPages(string file, int pages) =>
         new("JL331", $"{pages} pages do not fit one picture; write a PDF, such as {Path.GetFileNameWithoutExtension(file)}.pdf, or ask for less at once, such as one shelf or one jar.", file);
 

@@ -73,6 +73,47 @@ public sealed class DoubtTests : IDisposable
         }
     }
 
+    /// <summary>What is pinned up beside the jar does not change what stands on the glass.</summary>
+    [Fact]
+    public void A_card_leaves_the_label_on_the_glass_out_of_date()
+    {
+        Mix("2026-03-09", label: true);
+        shop.Json("thin", "1", "--to", "1", "--no-label", "--at", "2026-03-10");
+        shop.Json("card", "1", "--at", "2026-03-10");
+        Assert.True(Assert.Single(shop.Json("shelf", "--at", "2026-03-10")["jars"]!.AsArray())!["labelOutOfDate"]!.GetValue<bool>());
+        Assert.Contains("JL186", Codes(shop.Json("jar", "1", "--at", "2026-03-10")));
+        shop.Json("label", "1", "--at", "2026-03-11");
+        shop.Json("card", "1", "--at", "2026-03-11");
+        Assert.DoesNotContain("JL186", Codes(shop.Json("jar", "1", "--at", "2026-03-11")));
+    }
+
+    [Theory]
+    [InlineData("bag")]
+    [InlineData("bottle")]
+    [InlineData("notice")]
+    public void A_design_made_for_something_else_is_none_for_a_jar(string design)
+    {
+        Mix("2026-03-09");
+        foreach (var line in (string[][])[["label", "1"], ["label", "1", "--copies", "2"], ["thin", "1", "--to", "1"]])
+        {
+            Assert.StartsWith("error JL232", shop.Run([.. line, "--design", design]).Errors, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(1, Number(shop.Json("jar", "1")["jar"]!, "revision"));
+    }
+
+    /// <summary>The flakes take a day to dissolve; what dries before is weaker, or no finish yet.</summary>
+    [Fact]
+    public void A_test_before_the_flakes_are_dissolved_says_nothing_of_how_long_the_kind_keeps()
+    {
+        Mix("2026-03-09");
+        Assert.Contains("JL230", Codes(shop.Json("test", "1", "fail", "--at", "2026-03-09 13:00")));
+        Assert.Empty(shop.Json("keeping")["kinds"]!.AsArray());
+        Assert.Equal([1], shop.Json("keeping")["notCounted"]!.AsArray().Select(j => j!.GetValue<int>()));
+        Assert.DoesNotContain("JL230", Codes(shop.Json("test", "1", "pass", "--at", "2026-03-12")));
+        Assert.Equal((1, 0), (Number(shop.Json("keeping")["kinds"]![0]!, "tests"), Number(shop.Json("keeping")["kinds"]![0]!, "failed")));
+    }
+
     /// <summary>Flakes are in every jar that was filled from one that was mixed from the bag.</summary>
     [Fact]
     public void The_test_of_a_bag_names_what_was_poured_off_too()

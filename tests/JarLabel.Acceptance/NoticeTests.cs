@@ -133,4 +133,12 @@ public sealed class NoticeTests : IDisposable
 
         public int GetHashCode((double Width, double Height) size) => 0;
     }
+
+    [Fact]
+    public void A_room_that_was_given_is_not_asked_for()
+    {
+        using var shop = new Shop();
+        Assert.Contains("when you say how large it is", shop.Run("notice").Result, StringComparison.Ordinal);
+        Assert.DoesNotContain("when you say how large it is", shop.Run("notice", "--room", "20 x 15 x 9 ft").Result, StringComparison.Ordinal);
+    }
 }

@@ -95,4 +95,15 @@ public sealed class ShopSetTests : IDisposable
         Assert.StartsWith($"error {code}", run.Errors, StringComparison.Ordinal);
         Assert.Contains(says, run.Errors, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("ask Bob", false)]
+    [InlineData("12", false)]
+    [InlineData("112", true)]
+    [InlineData("+49 30 19240", true)]
+    public void Who_is_called_for_poison_has_a_number_that_can_be_dialled(string number, bool taken)
+    {
+        using var shop = new Shop();
+        Assert.Equal(taken ? "" : "error JL231", shop.Run("shop", "set", "poison-center", number).Errors.Split(':')[0]);
+    }
 }

@@ -34,6 +34,24 @@ public sealed class SupplyTests : IDisposable
     }
 
     [Fact]
+    public void A_bottle_that_is_moved_to_where_it_stands_is_not_and_a_label_is_printed_again()
+    {
+        shop.Json("bottle", "add", "--solvent", "methanol", "--volume", "1 L", "--no-label");
+        var stays = shop.Json("bottle", "move", "1", "main");
+        Assert.Equal("JL218", Assert.Single(stays["warnings"]!.AsArray())!["code"]!.GetValue<string>());
+        Assert.DoesNotContain("BottleMoved", string.Join('\n', EventsOf(shop)), StringComparison.Ordinal);
+        Assert.True(File.Exists(shop.Json("bottle", "label", "1")["label"]!["file"]!.GetValue<string>()));
+        Assert.Contains("POISON", shop.Run("bottle", "list").Result, StringComparison.Ordinal);
+    }
+
+    private static string[] EventsOf(Shop shop)
+    {
+        var file = Path.Combine(shop.Folder, "events.jsonl");
+        shop.Json("export", file);
+        return File.ReadAllLines(file);
+    }
+
+    [Fact]
     public void A_batch_draws_from_both_and_taking_it_back_puts_both_back()
     {
         // 1.5 lb/gal is 179.739641 g/L: 350 mL take 62.908874 g.

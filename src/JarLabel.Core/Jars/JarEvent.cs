@@ -47,6 +47,13 @@ public sealed record Labelled(DateTime At, int Revision, string File, string Des
     /// <summary>SHA-256 of the file, 64 lower-case hexadecimal digits.</summary>
     public string? Sha256 { get; init; }
 
+    /// <summary>The id of the jar card's design.</summary>
+    public const string Card = "card";
+
+    /// <summary>True for what sticks on the glass; a card is pinned up beside it, and the label on the glass stays as it was.</summary>
+    [JsonIgnore]
+    public bool IsOnGlass => Design != Card;
+
     /// <summary>How many were printed, when more than one; they run on from <see cref="Position"/>.</summary>
     public int? Copies { get; init; }
 }

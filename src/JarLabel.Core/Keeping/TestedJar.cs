@@ -31,7 +31,7 @@ public sealed record TestedJar(LifeClass Class, JarNumber Mother, IReadOnlyList<
     public static TestedJar? Of(JarLife life, JarOrigins origins, ShopCatalog catalog, Func<string, WarmthHistory> shelf, KeepingSettings settings)
     {
         JarEvent[] plain = [.. life.Standing.Reverse().TakeWhile(e => e is not Thickened)];
-        Tested[] tests = [.. plain.OfType<Tested>()];
+        Tested[] tests = [.. plain.OfType<Tested>().Where(test => !IsTooEarly(life, test))];
         if (tests.Length == 0 || origins.Of(life.Jar.Number, plain) is not [var batch] || ClassOf(batch.Flakes, life.Jar.Held, catalog) is not { } known)
         {
             return null;
@@ -40,6 +40,9 @@ public sealed record TestedJar(LifeClass Class, JarNumber Mother, IReadOnlyList<
         IReadOnlyList<DryingTest>[] paces = [.. settings.Paces.Select(pace => (DryingTest[])[.. tests.Select(t => new DryingTest(batch.Age(t.At, shelf, pace.Q10), t.HowDried))])];
         return new TestedJar(known, batch.Mother, paces[settings.MiddlePace]) { AtPaces = paces };
     }
+
+    /// <summary>True for a test from before the flakes should be dissolved: it says nothing of how long the jar keeps.</summary>
+    public static bool IsTooEarly(JarLife life, Tested test) => life.Standing is [.., IBeginning begun] && test.At < begun.Dates.Ready;
 
     /// <summary>The class of these flakes in the one alcohol there is; null where there are several, or the grade is no longer in the catalog.</summary>
     private static LifeClass? ClassOf(ResinPart flakes, Contents contents, ShopCatalog catalog) =>

@@ -15,7 +15,7 @@ internal static class KeepingAnswer
     /// <summary>Whose tests teach nothing, and why.</summary>
     private static string? Alone(IReadOnlyList<JarNumber> jars) => jars.Count == 0
         ? null
-        : $"tests of {(jars.Count == 1 ? "jar" : "jars")} {string.Join(", ", jars.Take(MostNamed))}{(jars.Count > MostNamed ? " and more" : "")}: of several batches or alcohols, or after fresh flakes, a test holds for that jar alone";
+        : $"tests of {(jars.Count == 1 ? "jar" : "jars")} {string.Join(", ", jars.Take(MostNamed))}{(jars.Count > MostNamed ? " and more" : "")}: of several batches or alcohols, or after fresh flakes, a test holds for that jar alone; before it is dissolved it says nothing";
 
     private const int MostNamed = 12;
 

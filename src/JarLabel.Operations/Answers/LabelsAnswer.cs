@@ -59,7 +59,7 @@ internal static class LabelsAnswer
 internal static class Cards
 {
     /// <summary>The id of its design.</summary>
-    internal const string Design = "card";
+    internal const string Design = Labelled.Card;
 
     /// <summary>The word before what has no room on a card itself.</summary>
     internal const string LeftOut = "not on it";

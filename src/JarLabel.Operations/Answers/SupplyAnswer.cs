@@ -18,9 +18,9 @@ internal static class SupplyAnswer
         if (all.Count > 0)
         {
             screen.Gap().Table(
-                kind == SupplyKind.Bag ? ["bag", "grade", " left", " of", "made", "a pinch of it"] : ["bottle", "alcohol", " left", " of", "since", "shelf"],
+                kind == SupplyKind.Bag ? ["bag", "grade", " left", " of", "made", "a pinch of it"] : ["bottle", "alcohol", " left", " of", "since", "shelf", "poison"],
                 [.. all.Select(one => (string[])
-                    [one.Number.ToString(), one.Holds, one.Shown(one.Rest, bench.Metric), one.Shown(one.Full, bench.Metric), DateWords.Of(one.Since), one is Bottle bottle ? bottle.Shelf : ((Bag)one).Test is { } test ? PinchWords.WithAdvice(test) : "not tried"])]);
+                    [one.Number.ToString(), one.Holds, one.Shown(one.Rest, bench.Metric), one.Shown(one.Full, bench.Metric), DateWords.Of(one.Since), .. one is Bottle bottle ? [bottle.Shelf, SupplyWords.Hazards(bench, bottle).PoisonWording ? PoisonWords.Words[0] : ""] : (string[])[((Bag)one).Test is { } test ? PinchWords.WithAdvice(test) : "not tried"]])]);
         }
 
         return kind == SupplyKind.Bag

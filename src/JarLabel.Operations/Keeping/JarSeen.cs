@@ -3,7 +3,7 @@ namespace JarLabel.Operations.Keeping;
 /// <summary>What to say of a jar that is looked at.</summary>
 public static class JarSeen
 {
-    /// <summary>That its dates have moved, that its label speaks of it as it was, and how it stands: its flakes found bad since, old, failed.</summary>
+    /// <summary>That its dates have moved, that its label speaks of it as it was, and how it stands: its flakes found bad since, old, failed, in more glass than there may be.</summary>
     /// <param name="bench">The shop at this moment.</param>
     /// <param name="history">The jar.</param>
     /// <param name="labelSeen">True when its label was read, of which more is said then.</param>
@@ -13,6 +13,7 @@ public static class JarSeen
         .. labelSeen ? [] : OfLabel(history),
         .. TestCautions.OfLabel(history),
         .. BatchCautions.OfState(history.Jar, bench.Now),
+        .. history.Jar.OnShelf ? StorageCautions.Of(history.Jar.Container, history.Jar.Contents.Liquid, JarWords.Hazards(bench, history.Jar), bench.Catalog) : [],
     ];
 
     /// <summary>That the newest label is older than the jar as it is.</summary>

@@ -8,8 +8,11 @@ internal static class KeepingProblems
     internal static Problem TestsAlone(JarNumber jar) =>
         new("JL217", Message.Of($"Jar {jar} holds several batches or alcohols, or got fresh flakes: this test holds for it alone, and {new Remedy("keeping")} learns nothing from it."), "jar");
 
-    internal static Problem StandsThere(Jar jar) =>
-        new("JL218", $"Jar {jar.Number} stands on shelf {Quoted.Of(jar.Shelf)} already; nothing was recorded.", "shelf");
+    internal static Problem TestTooEarly(Jar jar) =>
+        new("JL230", Message.Of($"The flakes of jar {jar.Number} should be dissolved only on {DateWords.Of(jar.Dates.Ready)}: what dries of it before is no test of how long it keeps, and {new Remedy("keeping")} learns nothing from it. Try it again then."), "jar");
+
+    internal static Problem StandsThere(string what, string shelf) =>
+        new("JL218", $"{what} stands on shelf {Quoted.Of(shelf)} already; nothing was recorded.", "shelf");
 
     internal static Problem Redated(string shelf, IReadOnlyList<RedatedJar> jars) =>
         new("JL219", Message.Of($"The use-by of {CountWords.Of(jars.Count, "jar")} moved with the warmth of shelf {Quoted.Of(shelf)}: {string.Join(", ", jars.Take(MostNamed).Select(j => $"jar {j.Jar} now {DateWords.Estimate(j.UseBy)}"))}{(jars.Count > MostNamed ? " and more" : "")}. {Labels(jars)}"), "value");

@@ -11,13 +11,16 @@ internal static class TestCautions
 
     /// <summary>That nothing is learned from a test, where that is so.</summary>
     internal static IReadOnlyList<Problem> OfLearning(Workbench bench, LedgerView view, JarHistory history, JarEvent happened) =>
-        happened is Tested && ShopLives.IsAlone(bench, view, history) ? [KeepingProblems.TestsAlone(history.Jar.Number)] : [];
+        happened is not Tested test ? []
+        : TestedJar.IsTooEarly(history.Life, test) ? [KeepingProblems.TestTooEarly(history.Jar)]
+        : ShopLives.IsAlone(bench, view, history) ? [KeepingProblems.TestsAlone(history.Jar.Number)]
+        : [];
 
     /// <summary>What to say of a label that was printed before the jar failed its test, and still gives a use-by.</summary>
     internal static IReadOnlyList<Problem> OfLabel(JarHistory history)
     {
         JarEvent[] events = [.. history.Events.Select(e => e.Event)];
-        var printed = Array.FindLastIndex(events, e => e is Labelled);
+        var printed = Array.FindLastIndex(events, e => e is Labelled { IsOnGlass: true });
         return printed > 0 && history.Jar is { OnShelf: true, FailedOn: not null } jar && Jar.Fold(jar.Number, events[..printed]).Require().FailedOn is null
             ? [OperationProblems.LabelStillPromises(jar.Number)]
             : [];

@@ -20,7 +20,7 @@ public static class LabelFiles
         switch (Path.GetExtension(file).ToUpperInvariant())
         {
             case ".PDF":
-                PdfRenderer.Write(target, pages, new PdfFacts(title, new DateTimeOffset(moment, TimeSpan.Zero)));
+                PdfRenderer.Write(target, pages, new PdfFacts(title, new DateTimeOffset(DateTime.SpecifyKind(moment, DateTimeKind.Local))));
                 break;
             case ".PNG" when pages.Count == 1:
                 Picture(target, pages[0]);

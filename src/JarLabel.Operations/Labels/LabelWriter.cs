@@ -12,13 +12,27 @@ internal sealed class LabelWriter(Workbench bench, LabelComposer press)
         var jar = history.Jar;
         var text = JarWords.Of(bench, history, hazards);
         var order = new LabelOrder(text, $"Jar {jar.Number}", file, design => LabelFiles.NameFor(jar, design));
-        return LabelPrint.Take(bench, press, recorder.Step, order, choice).Then(printed =>
+        return JarDesigns.Demand(bench, choice).Then(_ => LabelPrint.Take(bench, press, recorder.Step, order, choice)).Then(printed =>
         {
             var stock = printed.Stock;
             var written = new Labelled(bench.Now, jar.Revision, printed.Kept, stock.Design.Id, stock.Sheet.Id, printed.Place, text.Code ?? "") { Sha256 = printed.Sha256 };
             return recorder.Append(written).Then<WrittenLabel>(_ => new WrittenLabel(printed.Path, written, press.Rules(printed.Pressed, text, stock, jar.Container.Holds)));
         });
     }
+}
+
+/// <summary>Which designs are for jars.</summary>
+internal static class JarDesigns
+{
+    private static readonly Dictionary<string, string> Others = new(StringComparer.Ordinal) { ["bag"] = "a bag of flakes", ["bottle"] = "a bottle of alcohol", ["notice"] = "the wall" };
+
+    /// <summary>True for a design that a jar's label may have.</summary>
+    internal static bool Suits(string design) => !Others.ContainsKey(design);
+
+    /// <summary>The choice, unless its design is made for something else.</summary>
+    internal static Result<LabelChoice> Demand(Workbench bench, LabelChoice choice) => (choice.Design ?? bench.Settings.Design) is { } design && Others.TryGetValue(design, out var what)
+        ? OperationProblems.NoJarDesign(design, what)
+        : choice;
 }
 
 /// <summary>The way of one label to its file, the same for jars, bags and bottles: the next free place on the sheet, the checked page, the staged

@@ -14,11 +14,14 @@ public sealed record JarHistory(Jar Jar, IReadOnlyList<(JarEvent Event, int Revi
     /// <summary>The jar's life, with what still stands of it.</summary>
     internal JarLife Life => JarLife.Of(Jar.Number, Events.Select(e => e.Event)).Require();
 
+    /// <summary>The newest label on its glass; null where none was ever written.</summary>
+    public Labelled? Label => Events.Select(e => e.Event).OfType<Labelled>().LastOrDefault(label => label.IsOnGlass);
+
     /// <summary>True when a label of it was ever written.</summary>
-    public bool IsLabelled => Events.Any(e => e.Event is Labelled);
+    public bool IsLabelled => Label is not null;
 
     /// <summary>The revision that the newest label speaks of; null where none was ever written.</summary>
-    internal int? LabelledRevision => Events.Select(e => e.Event).OfType<Labelled>().LastOrDefault()?.Revision;
+    internal int? LabelledRevision => Label?.Revision;
 
     /// <summary>The history with one event more, before the ledger has it.</summary>
     internal Result<JarHistory> With(JarEvent happened) => Jar.Fold(Jar.Number, [.. Events.Select(e => e.Event), happened])

@@ -13,7 +13,7 @@ internal static partial class ShopSetting
     {
         ["name"] = Setting((s, name) => s with { Name = name }, ValueReader.PrintedUpTo(60), s => s with { Name = null }),
         ["contact"] = Setting((s, contact) => s with { Contact = contact }, ValueReader.PrintedUpTo(60), s => s with { Contact = null }),
-        ["poison-center"] = Setting((s, number) => s with { PoisonCenter = number }, ValueReader.PrintedUpTo(40), s => s with { PoisonCenter = null }),
+        ["poison-center"] = Setting((s, number) => s with { PoisonCenter = number }, ValueReader.Telephone, s => s with { PoisonCenter = null }),
         ["base-url"] = Setting((s, address) => s with { BaseUrl = address }, ShopAddress.Read, s => s with { BaseUrl = null }),
         ["rules"] = Setting((s, rules) => s with { Rules = rules }, ValueReader.Rules, s => s with { Rules = Usual.Rules }),
         ["units"] = Setting((s, metric) => s with { Metric = metric }, ValueReader.Metric, s => s with { Metric = Usual.Metric }),

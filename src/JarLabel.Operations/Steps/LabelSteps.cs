@@ -38,7 +38,7 @@ internal static class LabelSteps
 
     internal static Step JarCard => field ??= Step.OfJar("card", "Card", "Print the jar card: recipe, thinning table, dates, history, all phrases.", [Card, Shared.LabelFile, Shared.Force, Shared.PrintTo],
         given => LabelJar.Do(given.Bench, Step.Jar(given), given.Get(Card), given.Get(Shared.LabelFile))
-            .Then<Outcome>(outcome => new Outcome(JarAnswer.Labelled(given.Bench, outcome)) { Jar = outcome })) with
+            .Then<Outcome>(outcome => new Outcome(JarAnswer.Labelled(given.Bench, outcome)) { Jar = outcome, Files = [outcome.Label!.File] })) with
     {
         Button = "Write the card",
         Says = "Recipe, thinning table, dates, history and all phrases, to pin up.",

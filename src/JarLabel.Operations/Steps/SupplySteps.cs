@@ -68,6 +68,10 @@ internal sealed class SupplySteps
         given => SupplyBook.OnHand(given.Bench, kind).Then<Outcome>(all => new Outcome(SupplyAnswer.Of(given.Bench, kind, all)))) with
     { Looks = true };
 
+    internal Step Label => field ??= Step.OfShop(Verb("label"), $"Label of a {Word}", $"Print the label of a {Word} again.", [One, Shared.LabelFile, Shared.Force, Shared.Label],
+        given => Said(given, SupplyOperations.Label(given.Bench, kind, given.Get(One), given.Get(Shared.Label), given.Get(Shared.LabelFile)))) with
+    { Button = "Write the label", WorksOut = true };
+
     internal Step Left => field ??= kind == SupplyKind.Bag
         ? Step.OfShop(Verb("left"), "Weigh a bag", "Say what the scale says is left: bag left 3 \"120 g\", bag left 3 empty", [Any, LeftOver], DoLeft)
         : Step.OfShop(Verb("left"), "Measure a bottle", "Say what is left by measure: bottle left 2 \"200 mL\", bottle left 2 empty", [Any, LeftOver], DoLeft);

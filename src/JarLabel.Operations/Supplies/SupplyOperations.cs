@@ -35,7 +35,9 @@ public static class SupplyOperations
 
     /// <summary>Says where a bottle stands now.</summary>
     public static Result<SupplyOutcome> Move(Workbench bench, SupplyNumber number, string shelf) =>
-        bench.Settings.Shelf(shelf).Then(to => Record(bench, SupplyKind.Bottle, number, bottle => OnHand(bottle, new BottleMoved(bench.Now, to.Name))));
+        bench.Settings.Shelf(shelf).Then(to => LedgerAccess.Read(bench, view => SupplyBook.Find(view, SupplyKind.Bottle, number)).Then(bottle => bottle is Bottle { OnHand: true } standing && standing.Shelf == to.Name
+            ? Of(bench, bottle) with { Cautions = [KeepingProblems.StandsThere($"Bottle {bottle.Number}", to.Name)] }
+            : Record(bench, SupplyKind.Bottle, number, moved => OnHand(moved, new BottleMoved(bench.Now, to.Name)))));
 
     /// <summary>Takes it out of the shop.</summary>
     public static Result<SupplyOutcome> Discard(Workbench bench, SupplyKind kind, SupplyNumber number, string? why) =>

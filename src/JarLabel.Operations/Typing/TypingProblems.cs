@@ -94,9 +94,13 @@ public static class TypingProblems
     public static Problem NotAPart(string read, string option) =>
         new("JL113", $"Read {Quoted.Of(read)}; a part is written volume@cut, such as \"200 mL@2\".", option);
 
+    /// <summary>Nothing that can be dialled.</summary>
+    internal static Problem NotATelephone(string read, string where) =>
+        new("JL231", $"Read {Quoted.Of(read)} as a telephone number; labels print it as the one to call, so it needs its digits, such as \"+49 30 19240\".", where);
+
     /// <summary>A word that is no amount.</summary>
     internal static Problem NoAmount(string read, IEnumerable<string> words, string where) =>
-        new("JL101", $"Read {Quoted.Of(read)} as how much; wanted is a volume such as \"100 mL\", a part such as half, a third, a quarter or 40 %, or all.{Nearest.Asked(read.Trim(), words)}", where);
+        new("JL233", $"Read {Quoted.Of(read)} as how much; wanted is a volume such as \"100 mL\", a part such as half, a third, a quarter or 40 %, or all.{Nearest.Asked(read.Trim(), words)}", where);
 
     /// <summary>Nothing between two commas.</summary>
     public static Problem AmountLeftOut(string read, string where) =>

@@ -95,6 +95,10 @@ public static class ValueReader
     public static Func<string, string, Result<string>> PrintedUpTo(int longest) => (text, where) =>
         PlainText.Read(text, longest, where).Then(line => OwnWords.Demand(line, where, new SkiaRuler()));
 
+    /// <summary>A telephone number, as labels print it: 112 is the shortest there is.</summary>
+    public static Result<string> Telephone(string text, string where) =>
+        PrintedUpTo(40)(text, where).Then<string>(number => number.Count(char.IsAsciiDigit) >= 3 ? number : TypingProblems.NotATelephone(text, where));
+
     /// <summary>A whole number between two bounds.</summary>
     /// <param name="least">The least.</param>
     /// <param name="most">The most.</param>

@@ -53,7 +53,7 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
     internal HashSet<int> OldLabels(IEnumerable<int> numbers) =>
     [
         .. database.List(
-            "SELECT number FROM jars WHERE number IN (SELECT value FROM json_each($1)) AND revision > (SELECT revision FROM events WHERE subject = 'jar' AND events.number = jars.number AND kind = 'Labelled' ORDER BY sequence DESC LIMIT 1)",
+            "SELECT number FROM jars WHERE number IN (SELECT value FROM json_each($1)) AND revision > (SELECT revision FROM events WHERE subject = 'jar' AND events.number = jars.number AND kind = 'Labelled' AND json_extract(body, '$.design') <> 'card' ORDER BY sequence DESC LIMIT 1)",
             row => row.GetInt32(0),
             $"[{string.Join(',', numbers)}]"),
     ];

@@ -38,7 +38,7 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
         ? Pages.Html.Of($"""{Pages.Html.If(!Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{StepLinks.Of(Next, "/")}<a class="go" href="/">All jars</a><a class="go" href="/steps">All steps</a>""")
         : Pages.Html.Of(
         $"""
-        {Pages.Html.If(done.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{done.Made.Select(Made)}{Jar(done.History.Jar.Number.ToString())}{StepLinks.Of(Next, $"/J/{done.History.Jar.Number}")}
+        {Pages.Html.If(done.Label is { Event.IsOnGlass: true } && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{Pages.Html.If(done.Label is { Event.IsOnGlass: false } && !Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{done.Made.Select(Made)}{Jar(done.History.Jar.Number.ToString())}{StepLinks.Of(Next, $"/J/{done.History.Jar.Number}")}
         """);
 
     private IEnumerable<Remedy> Next => BlockParts.Next(Outcome.Answer.Screen);

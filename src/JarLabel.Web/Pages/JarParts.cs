@@ -73,7 +73,7 @@ internal static class JarParts
     /// <summary>What went out of it, and to which job.</summary>
     internal static Markup Jobs(Workbench bench, JarHistory history)
     {
-        Used[] used = [.. history.Events.Select(e => e.Event).OfType<Used>()];
+        Used[] used = [.. history.Life.Standing.OfType<Used>().Reverse()];
         return Html.If(used.Length > 0, () => Html.Of(
             $"""
             <section aria-labelledby="jobs"><h2 id="jobs">Jobs</h2>

@@ -1,3 +1,4 @@
+using JarLabel.Core.Hazards;
 using JarLabel.Core.Supplies;
 using JarLabel.Operations.Supplies;
 
@@ -17,8 +18,10 @@ internal static class StockParts
     internal static Markup Bottles(Workbench bench, IReadOnlyList<Bottle> bottles) => Html.If(bottles.Count > 0, () => Html.Of(
         $"""
         <section aria-labelledby="bottles"><h2 id="bottles">Bottles of alcohol</h2>
-        {JarParts.Rows([.. bottles.Select(b => ($"bottle {b.Number}", (string?)$"{SupplyChoiceWords.What(bench, b)}, since {DateWords.Of(b.Since)}, shelf {b.Shelf}"))])}</section>
+        {JarParts.Rows([.. bottles.Select(b => ($"bottle {b.Number}", (string?)$"{SupplyChoiceWords.What(bench, b)}, since {DateWords.Of(b.Since)}, shelf {b.Shelf}{Poison(bench, b)}"))])}</section>
         """));
+
+    private static string Poison(Workbench bench, Bottle bottle) => SupplyWords.Hazards(bench, bottle).PoisonWording ? $"; {PoisonWords.Text}" : "";
 
     /// <summary>The bags of flakes, the oldest first.</summary>
     internal static Markup Bags(Workbench bench, IReadOnlyList<Bag> bags) => Html.If(bags.Count > 0, () => Html.Of(

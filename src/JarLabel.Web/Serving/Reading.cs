@@ -40,7 +40,7 @@ internal static class Reading
         }
 
         var jar = scanned.Jar.History.Jar;
-        var label = scanned.Jar.History.Events.Select(e => e.Event).OfType<Labelled>().LastOrDefault();
+        var label = scanned.Jar.History.Label;
         return label?.Revision == jar.Revision && Bytes(bench, bench.Folder.Full(label.File)) is { } bytes
             ? new Reply(200, "application/pdf", bytes) { FileName = Path.GetFileName(label.File) }
             : Reply.Refused(404, WebProblems.NoLabelFile($"{jar.Number}"));

@@ -87,7 +87,7 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer p
             return Checked(new DrawnFile(path));
         }
 
-        return Checked(Of(step.Stage(path, OwnKind.Pdf, stream => PdfRenderer.Write(stream, turned, new PdfFacts("Labels", new DateTimeOffset(bench.Now, TimeSpan.Zero))), bench.Force)));
+        return Checked(Of(step.Stage(path, OwnKind.Pdf, stream => PdfRenderer.Write(stream, turned, new PdfFacts("Labels", bench.OnClock)), bench.Force)));
     }
 
     // A picture holds one page; a name that is no picture's is told too.
