@@ -21,7 +21,7 @@ public static class TypingProblems
     /// <param name="meant">What was probably meant, where something comes near.</param>
     /// <param name="help">The command that helps.</param>
     public static Problem Syntax(string unknown, string? meant, string help) =>
-        Syntax($"Unrecognized command or argument {Quoted.Of(unknown)}.{(meant is null ? "" : $" Did you mean \"{meant}\"?")}", help);
+        Syntax($"Unrecognized command or argument {Quoted.Of(unknown)}.{Nearest.Question(meant)}", help);
 
     /// <summary>The line itself cannot be read.</summary>
     /// <param name="message">What is wrong with it.</param>
@@ -42,7 +42,7 @@ public static class TypingProblems
 
     /// <summary>An option without its value.</summary>
     public static Problem NoValue(string option, string example) =>
-        new("JL107", $"{option} needs a value; for example {option} {(example.Contains(' ', StringComparison.Ordinal) ? $"\"{example}\"" : example)}.");
+        new("JL107", $"{option} needs a value; for example {CommandLine.Said(option, example)}.");
 
     /// <summary>The same thing said twice.</summary>
     internal static Problem SaidTwice(string name, string one, string other) =>
@@ -50,7 +50,7 @@ public static class TypingProblems
 
     /// <summary>Help of what there is not.</summary>
     internal static Problem NoSuchHelp(string read, string? meant, IEnumerable<string> topics) => new(
-        "JL108", $"Read {Quoted.Of(read)}; there is help for every command, such as mix, and for: {string.Join(", ", topics)}.{(meant is null ? "" : $" Did you mean \"{meant}\"?")}", "WHAT");
+        "JL108", $"Read {Quoted.Of(read)}; there is help for every command, such as mix, and for: {string.Join(", ", topics)}.{Nearest.Question(meant)}", "WHAT");
 
     /// <summary>The answer did not get out.</summary>
     /// <param name="reason">Why not.</param>
