@@ -16,7 +16,7 @@ public static class FlakesInDoubt
     ];
 
     internal static IReadOnlyList<Problem> Of(Workbench bench, LedgerView view, JarHistory history) =>
-        [.. Bags(bench, view, history).Select(bag => BagCautions.OfJars(bag, [history.Jar.Number]))];
+        [.. Bags(bench, view, JarDating.Origins(view), history).Select(bag => BagCautions.OfJars(bag, [history.Jar.Number]))];
 
     /// <summary>Every jar in doubt with the bag it is for. Only jars are read that hold flakes of a bag that was ever tried.</summary>
     internal static IReadOnlyList<(JarNumber Jar, Bag Bag)> Among(Workbench bench, LedgerView view)
@@ -31,7 +31,8 @@ public static class FlakesInDoubt
             }
         }
 
-        return [.. Reached(view, next).SelectMany(history => Bags(bench, view, history).Select(bag => (history.Jar.Number, bag)))];
+        var origins = JarDating.Origins(view);
+        return [.. Reached(view, next).SelectMany(history => Bags(bench, view, origins, history).Select(bag => (history.Jar.Number, bag)))];
     }
 
     /// <summary>The jars on a shelf that hold flakes of a bag: mixed from it, or filled from one that was.</summary>
@@ -52,7 +53,7 @@ public static class FlakesInDoubt
         }
     }
 
-    private static IEnumerable<Bag> Bags(Workbench bench, LedgerView view, JarHistory history)
+    private static IEnumerable<Bag> Bags(Workbench bench, LedgerView view, JarOrigins origins, JarHistory history)
     {
         var jar = history.Jar;
         if (!jar.OnShelf || !MayBe(history))
@@ -60,7 +61,7 @@ public static class FlakesInDoubt
             return [];
         }
 
-        var batches = JarDating.Origins(view).Of(history.Life) ?? [];
+        var batches = origins.Of(history.Life) ?? [];
         return batches.Where(batch => batch.Bag is not null).GroupBy(batch => batch.Bag!.Value)
             .Select(of => SupplyBook.Bag(view, of.Key).TryGet(out var bag, out _) && of.Any(batch => IsDoubted(batch, bag, jar.Test, DateOnly.FromDateTime(bench.Now))) ? bag : null)
             .OfType<Bag>();
