@@ -44,8 +44,8 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
         {
             var typed = new ParsedLine(parsed);
             var request = SharedOptions.Request(typed, clock);
-            var door = new WorkbenchFactory(request, () => SharedOptions.Now(new ParsedLine(parsed), clock));
-            var ended = typed.Then(() => run(typed, door, terminal));
+            var factory = new WorkbenchFactory(request, () => SharedOptions.Now(new ParsedLine(parsed), clock));
+            var ended = typed.Then(() => run(typed, factory, terminal));
             return ended.Ok ? Terminal.Done : terminal.Refuse(spelling.Tell(ended.Problems), typed.Switch(SharedOptions.Json));
         });
         return command;

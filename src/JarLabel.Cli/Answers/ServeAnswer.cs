@@ -33,10 +33,10 @@ internal static class ServeAnswer
 
     internal static Answer Devices(IReadOnlyList<Device> devices) => Answer.Of(
         devices.Count == 0
-            ? new Screen().Title("No device is paired").Next((Message)"jarlabel serve --lan 192.168.1.20")
+            ? new Screen().Title("No device is paired").NextInWords("jarlabel serve --lan 192.168.1.20")
             : new Screen().Title("Paired devices").Gap()
                 .Table([" number", "name", "paired"], [.. devices.Select(d => (string[])[d.Id, d.Name, DateWords.Of(d.Paired)])])
-                .Next((Message)$"jarlabel serve revoke {devices[^1].Id}"),
+                .NextInWords($"jarlabel serve revoke {devices[^1].Id}"),
         new DevicesAnswerJson([.. devices.Select(DeviceJson.Of)]),
         () => ServeContext.Default.DevicesAnswerJson);
 

@@ -44,7 +44,7 @@ internal static class HelpCommand
                 ("stock and sums", string.Join(", ", StepTable.Words.Where(word => StepTable.About(word) is not null))),
                 ("the shop", $"{Listed(single.Where(step => step.IsTypedOnly))}, {string.Join(", ", CommandTree.OwnNames)}"),
                 ("topics", string.Join(", ", Topics)))
-            .Next((Message)"jarlabel help mix, or jarlabel help amounts");
+            .NextInWords("jarlabel help mix, or jarlabel help amounts");
         return Answer.Of(screen, new HelpAnswerJson("", PlainText(screen)), () => ServeContext.Default.HelpAnswerJson);
     }
 

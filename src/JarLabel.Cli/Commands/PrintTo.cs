@@ -6,23 +6,23 @@ namespace JarLabel.Cli.Commands;
 internal static class PrintTo
 {
     /// <summary>Asks the printer, does the step, and prints what it wrote.</summary>
-    internal static Result<Answer> Around(PrintRequest wanted, Session session, Func<Result<Answer>> step) => PrintService.Open(session.Workbench, wanted, Environment.GetEnvironmentVariable).Then(desk =>
+    internal static Result<Answer> Around(PrintRequest wanted, Session session, Func<Result<Answer>> step) => PrintService.Open(session.Workbench, wanted, Environment.GetEnvironmentVariable).Then(service =>
     {
-        using (desk)
+        using (service)
         {
-            return step().Then<Answer>(answer => PrintAnswer.Of(answer, Print(desk, session, answer)));
+            return step().Then<Answer>(answer => PrintAnswer.Of(answer, Print(service, session, answer)));
         }
     });
 
     /// <summary>Prints until it is done; Ctrl-C takes the job back from the printer, and a second one ends the program.</summary>
-    private static PrintOutcome Print(PrintService desk, Session session, Answer answer)
+    private static PrintOutcome Print(PrintService service, Session session, Answer answer)
     {
         using var stop = new CancellationTokenSource();
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
         using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
         try
         {
-            return desk.Print(Title(answer), job => session.Status(PrintAnswer.Line(job)), stop.Token);
+            return service.Print(Title(answer), job => session.Status(PrintAnswer.Line(job)), stop.Token);
         }
         finally
         {

@@ -26,11 +26,11 @@ internal static class ServeCommand
         return runner.Stays(command, Run);
     }
 
-    private static Result<bool> Run(ParsedLine typed, WorkbenchFactory door, Terminal terminal)
+    private static Result<bool> Run(ParsedLine typed, WorkbenchFactory factory, Terminal terminal)
     {
         var port = typed.Value(Port, ValueReader.WholeNumber(0, HighestPort, UsualPort)) ?? UsualPort;
         var lan = typed.Fact(Lan, Address);
-        return typed.Then(() => Server.Start(new ServeRequest(port, lan, typed.Switch(Open), door, terminal.Errors.WriteLine)).Then<bool>(server =>
+        return typed.Then(() => Server.Start(new ServeRequest(port, lan, typed.Switch(Open), factory, terminal.Errors.WriteLine)).Then<bool>(server =>
         {
             using (server)
             {

@@ -18,7 +18,6 @@ internal static class ForgottenQuotes
         }
 
         var (words, unmatched) = (new List<string> { "jarlabel" }, astray.ToList());
-        string? joined = null;
         var last = Kind.Other;
         foreach (var token in line.Tokens)
         {
@@ -33,7 +32,6 @@ internal static class ForgottenQuotes
             if (last is Kind.Value or Kind.Word && Strays(word, last) && Follows(words[^1], word))
             {
                 words[^1] += " " + word;
-                joined ??= "";
                 continue;
             }
 
@@ -41,7 +39,8 @@ internal static class ForgottenQuotes
             last = last == Kind.Option ? Kind.Value : Kind.Word;
         }
 
-        return joined is null || !IsTaken(line, words) ? null : (words.First(word => word.Contains(' ', StringComparison.Ordinal)), string.Join(' ', words.Select(Quoted)));
+        // As many words as were typed, and the name of the program: none of them was joined to another.
+        return words.Count > line.Tokens.Count || !IsTaken(line, words) ? null : (words.First(word => word.Contains(' ', StringComparison.Ordinal)), string.Join(' ', words.Select(CommandLine.InQuotes)));
 
         // What nobody asked for; what an argument that may stay out took behind an option's value; a unit behind a part such as 1=200.
         bool Strays(string word, Kind behind) => unmatched.Remove(word)
@@ -75,8 +74,6 @@ internal static class ForgottenQuotes
 
     private static bool TakesValue(Command command, string name) =>
         command.Options.Concat(SharedOptions.All).FirstOrDefault(one => one.Name == name || one.Aliases.Contains(name)) is { } option && option.ValueType != typeof(bool);
-
-    private static string Quoted(string word) => word.Contains(' ', StringComparison.Ordinal) ? $"\"{word}\"" : word;
 
     /// <summary>What a word on the line was.</summary>
     private enum Kind

@@ -8,7 +8,7 @@ internal static class CatalogProblems
 
     internal static Problem UnknownWord(string kind, string typed, string? where, IReadOnlyList<string> candidates, IEnumerable<string> ids) => candidates.Count > 1
         ? new("JL201", Message.Of($"Read {kind} {Quoted.Of(typed)}, which could be {string.Join(", ", candidates)}: write which of them it is. {Listed(kind)}Known are: {string.Join(", ", ids)}."), where)
-        : new("JL201", $"Read {kind} {Quoted.Of(typed)}, which is not in the catalog.{(candidates is [var meant] ? $" Did you mean \"{meant}\"?" : "")} Known are: {string.Join(", ", ids)}.", where);
+        : new("JL201", $"Read {kind} {Quoted.Of(typed)}, which is not in the catalog.{Nearest.Question(candidates.SingleOrDefault())} Known are: {string.Join(", ", ids)}.", where);
 
     private static Message Listed(string kind) => kind is "grade" or "solvent" ? Message.Of($"{new Remedy($"{kind}s")} says what each is. ") : "";
 

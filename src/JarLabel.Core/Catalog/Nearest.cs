@@ -17,7 +17,10 @@ public static class Nearest
     }
 
     /// <summary>The question that a message puts behind what it read, a blank before it; empty when nothing known is near.</summary>
-    public static string Asked(string typed, IEnumerable<string> known) => To(typed, known) is { } meant ? $" Did you mean \"{meant}\"?" : "";
+    public static string Asked(string typed, IEnumerable<string> known) => Question(To(typed, known));
+
+    /// <summary>The same question about a word that is found already; empty for none.</summary>
+    public static string Question(string? meant) => meant is null ? "" : $" Did you mean \"{meant}\"?";
 
     /// <summary>True where a word differs from a known one by a slip: a letter in six.</summary>
     internal static bool IsSlip(string typed, string word) => Changes(typed.ToUpperInvariant(), word.ToUpperInvariant()) <= Math.Max(1, word.Length / 6);

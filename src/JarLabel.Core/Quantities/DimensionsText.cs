@@ -7,12 +7,23 @@ internal static partial class DimensionsText
     /// <summary>No side of a piece or of a room is longer: a kilometre, in centimetres.</summary>
     private const double Longest = 100_000;
 
+    /// <summary>An area or a room, written as its sides or as one amount.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <param name="kind">What it is to be.</param>
+    /// <param name="count">How many sides it has.</param>
+    /// <param name="most">The most that is taken.</param>
+    /// <param name="where">Where it was typed.</param>
+    /// <param name="least">The least that is taken; where it is 0, anything above it.</param>
+    internal static Result<double> OrAmount(string text, UnitKind kind, int count, double most, string where, double least = 0) => Read(text, kind, count, where) is { } product
+        ? product.Then<double>(size => size > 0 && size >= least && size <= most ? size : QuantityProblems.AmountOutOfRange(text, kind, least, most, where))
+        : AmountText.Read(text, kind, most, where, least);
+
     /// <summary>The product in centimetres to the power of the count; null where the text is not written so.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="kind">What it is to be.</param>
     /// <param name="count">How many lengths that takes.</param>
     /// <param name="where">Where it was typed.</param>
-    internal static Result<double>? Read(string text, UnitKind kind, int count, string where)
+    private static Result<double>? Read(string text, UnitKind kind, int count, string where)
     {
         string[] sides = [.. By().Split(text).Select(side => side.Trim())];
         if (sides.Length == 1)

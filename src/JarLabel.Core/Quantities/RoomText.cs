@@ -10,9 +10,5 @@ public static class RoomText
 
     /// <summary>From <see cref="Least"/> to a million cubic metres.</summary>
     public static Result<Volume> Read(string text, string where) =>
-        (DimensionsText.Read(text, UnitKind.Room, 3, where) is { } product ? product.Then(size => InBounds(size, text, where)) : AmountText.Read(text, UnitKind.Room, MostMilliliters, where, Least.Milliliters))
-        .Then<Volume>(size => Volume.FromMilliliters(size));
-
-    private static Result<double> InBounds(double size, string text, string where) =>
-        size >= Least.Milliliters && size <= MostMilliliters ? size : QuantityProblems.AmountOutOfRange(text, UnitKind.Room, Least.Milliliters, MostMilliliters, where);
+        DimensionsText.OrAmount(text, UnitKind.Room, 3, MostMilliliters, where, Least.Milliliters).Then<Volume>(size => Volume.FromMilliliters(size));
 }

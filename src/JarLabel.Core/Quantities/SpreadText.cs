@@ -22,9 +22,5 @@ public static class AreaText
 
     /// <summary>More than nothing, at most ten thousand square metres.</summary>
     public static Result<Area> Read(string text, string where) =>
-        (DimensionsText.Read(text, UnitKind.Area, 2, where) is { } product ? product.Then(size => InBounds(size, text, where)) : AmountText.Read(text, UnitKind.Area, Most, where))
-        .Then<Area>(size => Area.FromSquareCentimeters(size));
-
-    private static Result<double> InBounds(double size, string text, string where) =>
-        size is > 0 and <= Most ? size : QuantityProblems.AmountOutOfRange(text, UnitKind.Area, 0, Most, where);
+        DimensionsText.OrAmount(text, UnitKind.Area, 2, Most, where).Then<Area>(size => Area.FromSquareCentimeters(size));
 }

@@ -35,7 +35,6 @@ public static class JsonLine
     /// <param name="write">Writes the members.</param>
     public static string Of(Action<Utf8JsonWriter> write)
     {
-        ArgumentNullException.ThrowIfNull(write);
         using var stream = new MemoryStream(512);
         using (var json = new Utf8JsonWriter(stream))
         {

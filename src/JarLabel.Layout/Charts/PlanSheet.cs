@@ -1,4 +1,3 @@
-
 namespace JarLabel.Layout.Charts;
 
 /// <summary>A planned job on one upright sheet for the bench: what it takes, and the steps with boxes to tick. The steps are set as large as

@@ -5,7 +5,6 @@ namespace JarLabel.Layout.Checks;
 /// <summary>The room a mark really takes, mm.</summary>
 internal readonly record struct Extent(double Left, double Top, double Right, double Bottom)
 {
-
     /// <summary>What goes below the baseline: letters with a tail, also under a mark, and those with a cedilla or an ogonek.</summary>
     private static readonly SearchValues<char> BelowBaseline = SearchValues.Create("gjpqyQJ,;()[]{}|/_@$µ§¶þŋƒȷ„‚¿¡βγζημξρςφχψруфцщдДЦЩýÿçÇąĄęĘģĢįĮķĶļĻņŅŗŖşŞţŢșȘțȚųŲŷĝğġĵĳŊØø\\¢¦¸");
 

@@ -5,9 +5,7 @@ internal static class AlsoRows
 {
     internal static IEnumerable<(string Name, string? Value)> Of(Workbench bench, JarOutcome outcome) =>
     [
-        .. outcome.Also.Select(jar => ($"jar {jar.Number}", (string?)(jar.OnShelf ? $"holds {Holds(bench, jar)} again" : jar.Gone))),
+        .. outcome.Also.Select(jar => ($"jar {jar.Number}", (string?)(jar.OnShelf ? $"holds {JarAnswer.Holds(bench, jar)} again" : jar.Gone))),
         .. outcome.PutBack.Select(supply => ($"{supply.Kind.Word()} {supply.Number}", (string?)(supply.OnHand ? $"holds {supply.Standing(bench.Metric)} now" : supply.Standing(bench.Metric)))),
     ];
-
-    private static string Holds(Workbench bench, Jar jar) => $"{BenchAmount.Both(jar.Contents.Liquid, bench.Metric)} of {CutWords.Of(jar.Contents.Cut!.Value)}";
 }

@@ -11,10 +11,15 @@ internal static class CalibrationAnswer
             .Next("calibrate", ("sheet", page.Sheet), ("dx", "0.8"), ("dy", "-0.5"), ("sx", "199.5/200"), ("sy", "199.5/200")),
         new CalibrationJson(page.Sheet, page.Printer, page.File, page.Known));
 
-    internal static Answer Kept(Workbench bench, Calibration kept) => Say(
-        new Screen().Title($"{kept.Sheet} on {Named(kept.Printer)}").Gap().Rows((bench.DryRun ? "would be kept" : "kept", Figures(kept)), (bench.DryRun ? "then" : "from now on", $"labels on this sheet {(bench.DryRun ? "would be" : "are")} placed by it"))
-            .Next(bench.DryRun ? Screen.Again("keeps") : Message.Of($"{Screen.Step("label", ("jar", "1"), ("sheet", kept.Sheet), ("printer", kept.Printer))}")),
-        new CalibrationJson(kept.Sheet, kept.Printer, null, kept));
+    internal static Answer Kept(Workbench bench, Calibration kept)
+    {
+        var screen = new Screen().Title($"{kept.Sheet} on {Named(kept.Printer)}").Gap().Rows(
+            (bench.DryRun ? "would be kept" : "kept", Figures(kept)),
+            (bench.DryRun ? "then" : "from now on", $"labels on this sheet {(bench.DryRun ? "would be" : "are")} placed by it"));
+        return Say(
+            bench.DryRun ? screen.InEarnest("keeps") : screen.Next("label", ("jar", "1"), ("sheet", kept.Sheet), ("printer", kept.Printer)),
+            new CalibrationJson(kept.Sheet, kept.Printer, null, kept));
+    }
 
     internal static Answer Forgotten(Workbench bench, string sheet, string? printer) => Say(
         new Screen().Title($"{sheet} on {Named(printer)}: labels {(bench.DryRun ? "would be" : "are")} placed by the sheet alone").Next("calibrate", ("sheet", sheet)), new CalibrationJson(sheet, printer, null, default(Calibration)));

@@ -76,7 +76,8 @@ internal static class JarAnswer
     private static Screen Ahead(Workbench bench, Screen screen, Jar jar) =>
         bench.DryRun ? screen.InEarnest() : screen.Next("jar", ("jar", $"{jar.Number.Value}"));
 
-    private static string Holds(Workbench bench, Jar jar) => jar.Contents.Cut is { } cut
+    /// <summary>What is in a jar, as it is said of it.</summary>
+    internal static string Holds(Workbench bench, Jar jar) => jar.Contents.Cut is { } cut
         ? $"{BenchAmount.Both(jar.Contents.Liquid, bench.Metric)} of {CutWords.Of(cut)}"
         : "nothing more";
 

@@ -7,7 +7,7 @@ internal static class LabelsAnswer
 
     internal static Answer Of(Workbench bench, WrittenLabels labels)
     {
-        var screen = new Screen().Title($"{CountWords.Of(labels.Labels, "label")} for {CountWords.Of(labels.Jars, "jar")} on {CountWords.Of(labels.Pages, "page")}{(bench.DryRun ? " would be printed" : "")}").Gap().Rows(Rows(bench, labels)).And(Moved(labels).Name, Moved(labels).Value);
+        var screen = Moved(new Screen().Title($"{CountWords.Of(labels.Labels, "label")} for {CountWords.Of(labels.Jars, "jar")} on {CountWords.Of(labels.Pages, "page")}{(bench.DryRun ? " would be printed" : "")}").Gap().Rows(Rows(bench, labels)), labels);
         return Answer.Of(
             bench.DryRun ? screen.InEarnest("writes") : screen.Next("sheet state"),
             tell => new LabelsAnswerJson(LabelsJson.Of(labels), tell(labels.Cautions)),
@@ -23,7 +23,7 @@ internal static class LabelsAnswer
         var screen = new Screen().Title($"{CountWords.Of(jars.Length, "jar")} {(bench.DryRun ? "would be mixed" : "mixed")}: {(jars.Length == 1 ? $"{jars[0]}" : $"{jars[0]} to {jars[^1]}")}");
         if (mixed.Labels is { } labels)
         {
-            screen.Gap().Rows([(bench.DryRun ? "would be printed" : "printed", CountWords.Of(labels.Labels, "label") + " on " + CountWords.Of(labels.Pages, "page")), .. Rows(bench, labels)]).And(Moved(labels).Name, Moved(labels).Value);
+            Moved(screen.Gap().Rows([(bench.DryRun ? "would be printed" : "printed", CountWords.Of(labels.Labels, "label") + " on " + CountWords.Of(labels.Pages, "page")), .. Rows(bench, labels)]), labels);
         }
 
         return Answer.Of(
@@ -41,9 +41,9 @@ internal static class LabelsAnswer
         (bench.DryRun ? "would be dated anew" : "dated anew", labels.Redated.Count == 0 ? null : $"by this shop's drying tests: {Named(labels.Redated)}"),
     ];
 
-    private static (string Name, Message? Value) Moved(WrittenLabels labels) => labels.WithMoved == 0 ? ("", (Message?)null)
-        : labels.Design == Cards.Design ? (Cards.LeftOut, Message.Of($"on {labels.WithMoved} of the cards there was no room for everything; {Screen.Step("jar", ("jar", "N"))} tells all"))
-        : ("on the card", Message.Of($"{labels.WithMoved} of the labels had no room for everything; {Screen.Step("card", ("jar", "N"))} prints the rest"));
+    private static Screen Moved(Screen screen, WrittenLabels labels) => labels.WithMoved == 0 ? screen
+        : labels.Design == Cards.Design ? screen.And(Cards.LeftOut, Message.Of($"on {labels.WithMoved} of the cards there was no room for everything; {Screen.Step("jar", ("jar", "N"))} tells all"))
+        : screen.And("on the card", Message.Of($"{labels.WithMoved} of the labels had no room for everything; {Screen.Step("card", ("jar", "N"))} prints the rest"));
 
     private static string Places(WrittenLabels labels) => labels.First.Sheet == labels.Last.Sheet
         ? Say($"sheet {labels.First.Sheet}, {(labels.Labels == 1 ? "place" : "places")} {labels.First.Place}{(labels.Labels == 1 ? "" : Say($" to {labels.Last.Place}"))}")

@@ -14,7 +14,7 @@ internal static class NoticeAnswer
             ("signal word", notice.Stock.Signal.ToString()),
             ("read from", string.Create(CultureInfo.InvariantCulture, $"{notice.Request.Distance.Meters:0.#} m")),
             ("air", notice.Air is { PeakPpm: var peak, LimitPpm: { } limit } ? string.Create(CultureInfo.InvariantCulture, $"{peak:0} ppm at the most in {notice.Request.Room.CubicMeters:0.#} m³ (limit {limit:0} ppm){(notice.Request.Room.CubicMeters.Equals(NoticeRequest.UsualRoom.CubicMeters) ? "; it fits your own room when you say how large it is" : "")}") : null))
-        .Next((Message)"print at actual size, hang it at eye height, and print it again when the shelf changes");
+        .NextInWords("print at actual size, hang it at eye height, and print it again when the shelf changes");
 
     private static Volume Total(WrittenNotice notice) => Volume.FromMilliliters(notice.Stock.Liquids.Sum(l => l.Liquid.Milliliters));
 

@@ -38,7 +38,7 @@ internal sealed record PlanAnswerJson(
             plan.Evaporated.Milliliters,
             plan.WorstCoat.Milliliters,
             AirAnswerJson.Of(job.Air, null, tell),
-            [.. job.Steps.Select(s => new PlanStepJson(s.Words, s.Step is null ? null : CommandLine.Of(s.Step)))],
+            [.. job.Steps.Select(s => new PlanStepJson(s.Words, CommandLine.Of(s.Step)))],
             "low",
             job.Request.Calendar,
             tell(job.Cautions));

@@ -15,7 +15,7 @@ internal static class PrinterAnswer
 
         return Answer.Of(
             printers.Count == 0
-                ? screen.Next(Message.Of($"{Screen.Step("label", ("jar", "1"), ("print-to", "ipp://ADDRESS/ipp/print"))}, with the address from the printer's own display"))
+                ? screen.NextInWords(Message.Of($"{Screen.Step("label", ("jar", "1"), ("print-to", "ipp://ADDRESS/ipp/print"))}, with the address from the printer's own display"))
                 : screen.Next("label", ("jar", "1"), ("print-to", $"{(printers[0].How == SeenHow.Network ? printers[0].Uri : printers[0].Name)}")),
             new PrintersAnswerJson([.. printers.Select(p => new PrinterJson(p.Name, p.Uri, p.Model, p.State, Known(p.How)))]),
             c => c.PrintersAnswerJson);

@@ -46,10 +46,10 @@ internal sealed class Screen
     internal static Remedy Step(string verb, params IReadOnlyList<(string Name, string? Value)> values) => new(verb, [.. values.Where(value => value.Value is not null).Select(value => new InputName(value.Name, value.Value))]);
 
     /// <summary>The step that naturally comes next, always last.</summary>
-    internal Screen Next(Remedy step) => Next(Message.Of($"{step}"));
+    internal Screen Next(Remedy step) => NextInWords(Message.Of($"{step}"));
 
     /// <summary>What comes next, in a sentence.</summary>
-    internal Screen Next(Message words)
+    internal Screen NextInWords(Message words)
     {
         Gap();
         blocks.Add(new Block.Next(words));
@@ -58,10 +58,7 @@ internal sealed class Screen
 
     /// <summary>After a rehearsal, how it is done in earnest.</summary>
     /// <param name="does">What it then does: <c>records</c>.</param>
-    internal Screen InEarnest(string does = "records") => Next(Again(does));
-
-    /// <summary>That the same is done in earnest without the rehearsal.</summary>
-    internal static Message Again(string does) => Message.Of($"the same without {new InputName("dry-run")} {does} it");
+    internal Screen InEarnest(string does = "records") => NextInWords(Message.Of($"the same without {new InputName("dry-run")} {does} it"));
 
     /// <summary>Rows of two columns, the second ones aligned. Rows whose value is null are left out.</summary>
     internal Screen Rows(params IEnumerable<(string Name, string? Value)> rows)
@@ -70,14 +67,10 @@ internal sealed class Screen
         return this;
     }
 
-    /// <summary>One more row of the last rows, in a sentence that may name steps. Left out where its value is null.</summary>
-    internal Screen And(string name, Message? value)
+    /// <summary>One more row of the last rows, in a sentence that may name steps.</summary>
+    internal Screen And(string name, Message value)
     {
-        if (value is { } said)
-        {
-            blocks[^1] = new Block.Pairs([.. ((Block.Pairs)blocks[^1]).Rows, (name, said)]);
-        }
-
+        blocks[^1] = new Block.Pairs([.. ((Block.Pairs)blocks[^1]).Rows, (name, value)]);
         return this;
     }
 

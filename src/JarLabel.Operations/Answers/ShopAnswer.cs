@@ -7,24 +7,26 @@ internal static class ShopAnswer
         ? string.Create(CultureInfo.InvariantCulture, $"{times:0.##} times faster when 10 °C warmer")
         : string.Create(CultureInfo.InvariantCulture, $"not settled: {Core.Keeping.Aging.Low:0.0} to {Core.Keeping.Aging.High:0.0} times faster when 10 °C warmer, learned from tests");
 
-    internal static Answer Of(Workbench bench, ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated) => Answer.Of(
-        new Screen().Title($"Shop in {bench.Folder.Path}").Gap().Rows(
-            ("name", settings.Name ?? "none"),
-            ("contact", settings.Contact ?? "none"),
-            ("poison-center", PoisonCenter.Number(settings.Rules, settings.PoisonCenter) + (settings.PoisonCenter is null ? settings.Rules == RuleSet.Osha ? ", the US number" : ", emergencies; set your country's poison centre" : "")),
-            ("base-url", settings.BaseUrl?.Text ?? "none: codes on labels are plain text that needs no network"),
-            ("rules", settings.Rules.ToString().ToLowerInvariant()),
-            ("units", settings.Metric ? "metric" : "us"),
-            ("sheet", settings.Sheet ?? "the program's choice"),
-            ("design", settings.Design ?? "the sheet's usual one"),
-            ("printers", settings.Printers.Count == 0 ? "none named" : string.Join(", ", settings.Printers.Select(p => $"{p.Name} ({p.Uri})"))),
-            ("aging", Aging(settings.AgingPerTenKelvin)),
-            ("still-good", settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture) + " of jars on the use-by date"),
-            ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
-            ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
-        tell => ShopJson.Of(bench.Folder, settings) with { Warnings = tell(Cautions(settings, before, redated)) },
-        c => c.ShopJson,
-        Cautions(settings, before, redated));
-
-    private static Problem[] Cautions(ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated) => [.. redated, .. ForgetShelf.Cautions(before, settings)];
+    internal static Answer Of(Workbench bench, ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated)
+    {
+        Problem[] cautions = [.. redated, .. ForgetShelf.Cautions(before, settings)];
+        return Answer.Of(
+            new Screen().Title($"Shop in {bench.Folder.Path}").Gap().Rows(
+                ("name", settings.Name ?? "none"),
+                ("contact", settings.Contact ?? "none"),
+                ("poison-center", PoisonCenter.Number(settings.Rules, settings.PoisonCenter) + (settings.PoisonCenter is null ? settings.Rules == RuleSet.Osha ? ", the US number" : ", emergencies; set your country's poison centre" : "")),
+                ("base-url", settings.BaseUrl?.Text ?? "none: codes on labels are plain text that needs no network"),
+                ("rules", settings.Rules.ToString().ToLowerInvariant()),
+                ("units", settings.Metric ? "metric" : "us"),
+                ("sheet", settings.Sheet ?? "the program's choice"),
+                ("design", settings.Design ?? "the sheet's usual one"),
+                ("printers", settings.Printers.Count == 0 ? "none named" : string.Join(", ", settings.Printers.Select(p => $"{p.Name} ({p.Uri})"))),
+                ("aging", Aging(settings.AgingPerTenKelvin)),
+                ("still-good", settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture) + " of jars on the use-by date"),
+                ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
+                ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
+            tell => ShopJson.Of(bench.Folder, settings) with { Warnings = tell(cautions) },
+            c => c.ShopJson,
+            cautions);
+    }
 }

@@ -39,7 +39,7 @@ public static class CalibrateSheet
         return Find(bench, sheet).Then(stock => bench.DryRun ? true : CalibrationFile.Forget(bench.Folder, printer, stock.Id).Then<bool>(was => was ? true : CalibrationProblems.NothingToForget(stock.Id)));
     }
 
-    private static Result<Sheet> Find(Workbench bench, string sheet) => LabelComposer.Open(bench).Then(press => press.Stock(sheet));
+    private static Result<Sheet> Find(Workbench bench, string sheet) => LabelComposer.Open(bench).Then(composer => composer.Stock(sheet));
 
     private static Result<Calibration> Reckoned(Workbench bench, Sheet stock, string? printer, CalibrationWish measured)
     {

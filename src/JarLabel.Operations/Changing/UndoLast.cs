@@ -16,7 +16,6 @@ public static class UndoLast
 
     private static Result<JarOutcome> TakeBack(Workbench bench, Recorder recorder, JarLife life, StepCompletion completion, LabelChoice? label)
     {
-        var last = life.Standing is [var newest, ..] ? newest : null;
         if (!Others(recorder, life).TryGet(out var others, out var faults)
             || !Results.All(others.Select(other => TakeBack(bench, other))).TryGet(out var also, out faults)
             || !life.Undo(bench.Now).TryGet(out var undone, out faults))
@@ -24,8 +23,8 @@ public static class UndoLast
             return faults;
         }
 
-        IReadOnlyList<(Supply Supply, IReadOnlyList<Problem> Cautions)> supplies = [];
-        if (last is not null && !StockWithdrawal.PutBack(recorder.Step, recorder.Jar, last, bench.Now).TryGet(out supplies!, out faults))
+        var last = life.Standing[0];
+        if (!StockWithdrawal.PutBack(recorder.Step, recorder.Jar, last, bench.Now).TryGet(out var supplies, out faults))
         {
             return faults;
         }
@@ -34,7 +33,7 @@ public static class UndoLast
         {
             Also = [.. also.Select(history => history.Jar)],
             PutBack = [.. supplies.Select(back => back.Supply)],
-            Cautions = [.. outcome.Cautions, .. also.Prepend(outcome.History).SelectMany(history => FilledToo(history, last!)), .. supplies.SelectMany(back => back.Cautions)],
+            Cautions = [.. outcome.Cautions, .. also.Prepend(outcome.History).SelectMany(history => FilledToo(history, last)), .. supplies.SelectMany(back => back.Cautions)],
         });
     }
 
@@ -50,7 +49,7 @@ public static class UndoLast
             .Then(all => Result<IReadOnlyList<Recorder>>.Of([.. all.Where(r => r.Jar != jar.Jar)]));
 
     /// <summary>The jar that was filled by the last thing that happened; null when it was no pouring.</summary>
-    private static JarNumber? Filled(JarLife life) => life.Standing.ToArray() switch
+    private static JarNumber? Filled(JarLife life) => life.Standing switch
     {
         [PouredOut poured, ..] => poured.To,
         [Blended or Decanted] => life.Jar.Number,

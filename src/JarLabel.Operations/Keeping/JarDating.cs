@@ -28,7 +28,13 @@ internal sealed class JarDating(Workbench bench, LedgerView view, LearnedLives l
 
         var batches = origins.Of(life);
         var dates = All((batches ?? AsOldAsTheOldest(life)).SelectMany(b => jar.Held.Solvents.Select(s => Of(b, s.Solvent))));
-        return batches?.All(b => b.Stays.All(IsKnown)) == true ? dates is null ? null : dates with { Ready = jar.Dates.Ready } : dates is null ? null : jar.Dates.Shortest(dates with { Ready = jar.Dates.Ready });
+        if (dates is null)
+        {
+            return null;
+        }
+
+        var ready = dates with { Ready = jar.Dates.Ready };
+        return batches?.All(batch => batch.Stays.All(IsKnown)) == true ? ready : jar.Dates.Shortest(ready);
     }
 
     /// <summary>The dates of a batch that is mixed now; null where the catalog does not know its flakes.</summary>

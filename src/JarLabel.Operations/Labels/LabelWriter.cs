@@ -1,10 +1,10 @@
 namespace JarLabel.Operations.Labels;
 
 /// <summary>Writes a jar's label and records that it was written, in one step of the ledger.</summary>
-internal sealed class LabelWriter(Workbench bench, LabelComposer press)
+internal sealed class LabelWriter(Workbench bench, LabelComposer composer)
 {
     /// <summary>Opens the press first, so that a fault in a layout file is told before anything is done.</summary>
-    internal static Result<LabelWriter> Open(Workbench bench) => LabelComposer.Open(bench).Then<LabelWriter>(press => new LabelWriter(bench, press));
+    internal static Result<LabelWriter> Open(Workbench bench) => LabelComposer.Open(bench).Then<LabelWriter>(composer => new LabelWriter(bench, composer));
 
     /// <summary>Takes the next free place on the sheet, presses the label, stages its file, and records the event.</summary>
     internal Result<WrittenLabel> Write(Recorder recorder, JarHistory history, HazardAssessment hazards, LabelChoice choice, string? file = null)
@@ -12,11 +12,11 @@ internal sealed class LabelWriter(Workbench bench, LabelComposer press)
         var jar = history.Jar;
         var text = JarWords.Of(bench, history, hazards);
         var order = new LabelOrder(text, $"Jar {jar.Number}", file, design => LabelFiles.NameFor(jar, design));
-        return JarDesigns.Demand(bench, choice).Then(_ => LabelPrint.Take(bench, press, recorder.Step, order, choice)).Then(printed =>
+        return JarDesigns.Demand(bench, choice).Then(_ => LabelPrint.Take(bench, composer, recorder.Step, order, choice)).Then(printed =>
         {
             var stock = printed.Stock;
             var written = new Labelled(bench.Now, jar.Revision, printed.Kept, stock.Design.Id, stock.Sheet.Id, printed.Place, text.Code ?? "") { Sha256 = printed.Sha256 };
-            return recorder.Append(written).Then<WrittenLabel>(_ => new WrittenLabel(printed.Path, written, press.Rules(printed.Pressed, text, stock, jar.Container.Holds)));
+            return recorder.Append(written).Then<WrittenLabel>(_ => new WrittenLabel(printed.Path, written, composer.Rules(printed.Pressed, text, stock, jar.Container.Holds)));
         });
     }
 }
@@ -41,13 +41,13 @@ internal static class LabelPrint
 {
     /// <summary>Takes the place, presses the label and stages its file; on a dry run nothing is staged.</summary>
     /// <param name="bench">The shop.</param>
-    /// <param name="press">Its press.</param>
+    /// <param name="composer">Its composer.</param>
     /// <param name="step">The step of the ledger that it belongs to.</param>
     /// <param name="order">What is to be printed.</param>
     /// <param name="choice">Which label.</param>
-    internal static Result<PrintedLabel> Take(Workbench bench, LabelComposer press, LedgerStep step, LabelOrder order, LabelChoice choice) =>
-        press.Choose(choice).Then(stock => SheetsInUse.TakeNext(bench, step, stock.Sheet, 1, choice.Start).Then(places =>
-            press.Press(order.Text, stock, places[0].Place).Then(pressed =>
+    internal static Result<PrintedLabel> Take(Workbench bench, LabelComposer composer, LedgerStep step, LabelOrder order, LabelChoice choice) =>
+        composer.Choose(choice).Then(stock => SheetsInUse.TakeNext(bench, step, stock.Sheet, 1, choice.Start).Then(places =>
+            composer.Press(order.Text, stock, places[0].Place).Then(pressed =>
             {
                 var path = order.File ?? Path.Combine(bench.Folder.Labels, order.UsualName(stock.Design.Id));
                 return LabelFiles.Bytes(path, [pressed.Page], order.Title, bench.Now).Then<PrintedLabel>(bytes =>

@@ -72,7 +72,7 @@ public static class MixJar
     private static Result<Recipe> Fits(Recipe recipe, Container container) =>
         container.Holds is { } holds ? ContainerFit.Check(recipe, holds) : recipe;
 
-    private static KeepingDates Dates(Workbench bench, MixRequest request, Flakes flakes, Temperature temperature, string shelf, double? months = null) => KeepingEstimate.Of(
+    private static KeepingDates Dates(Workbench bench, MixRequest request, Flakes flakes, Temperature temperature, string shelf) => KeepingEstimate.Of(
         bench.Now,
         KindOf(bench, request.Grade),
         request.Form ?? bench.Catalog.Forms.Find(request.Grade.Form)!,
@@ -80,8 +80,7 @@ public static class MixJar
         ShelfMoves.WarmthOf(bench, shelf),
         flakes.Date,
         bench.Keeping,
-        months,
-        flakes.Cloudy);
+        cloudy: flakes.Cloudy);
 
     private static KeepingClass KindOf(Workbench bench, Grade grade) => bench.Catalog.Keeping.Find(grade.Keeping)!;
 

@@ -15,18 +15,18 @@ public static class WriteNotice
     public static Result<WrittenNotice> Do(Workbench bench, NoticeRequest request)
     {
         return AirQuestion.Of(request.Evaporated, request.Room, request.Over, mixingFactor: MixingFactor).Then(question =>
-            bench.Settings.Shelf(request.Shelf).Then(shelf => LabelComposer.Open(bench).Then(press =>
-                LedgerAccess.Record(bench, step => Write(bench, request, question, shelf, press, step)))));
+            bench.Settings.Shelf(request.Shelf).Then(shelf => LabelComposer.Open(bench).Then(composer =>
+                LedgerAccess.Record(bench, step => Write(bench, request, question, shelf, composer, step)))));
     }
 
     private static Result<WrittenNotice> Write(
-        Workbench bench, NoticeRequest request, AirQuestion question, Shelf shelf, LabelComposer press, LedgerStep step) =>
-        ShelfContents.Jars(step, shelf.Name).Then(jars => ShelfContents.Bottles(step, shelf.Name).Then(bottles => press.Choose(Stock(request.Paper)).Then(stock =>
+        Workbench bench, NoticeRequest request, AirQuestion question, Shelf shelf, LabelComposer composer, LedgerStep step) =>
+        ShelfContents.Jars(step, shelf.Name).Then(jars => ShelfContents.Bottles(step, shelf.Name).Then(bottles => composer.Choose(Stock(request.Paper)).Then(stock =>
         {
             var standing = ShelfContents.Stock(bench, jars, bottles);
             var air = WorstAir(bench, [.. jars.SelectMany(jar => jar.Contents.Solvents.Select(solvent => solvent.Solvent)), .. bottles.Select(bottle => bottle.Solvent)], question);
             var path = request.File ?? Path.Combine(bench.Folder.Labels, $"{stock.Sheet.Id}-{FileWord(shelf.Name)}.pdf");
-            return press.Press(ShelfNotice.For(Facts(bench, shelf, standing, air)), stock, 1, request.Distance).Then(pressed =>
+            return composer.Press(ShelfNotice.For(Facts(bench, shelf, standing, air)), stock, 1, request.Distance).Then(pressed =>
                 LabelFiles.Bytes(path, [pressed.Page], $"Solvent shelf {shelf.Name}", bench.Now).Then<WrittenNotice>(bytes =>
                 {
                     step.Write(bench, path, bytes);

@@ -12,7 +12,7 @@ public static class DrawPlan
     public static Result<string> Do(Workbench bench, PlannedJob job, string file, Paper paper)
     {
         var request = job.Request;
-        var text = PlanSheetText.For(bench.Settings.Name, job.Plan, [.. job.Steps.Select(step => (step.Words, step.Step is { } one ? CommandLine.Of(one) : null))], request.Grade, request.Solvent, job.Air, request.Room, bench.Now, bench.Metric);
+        var text = PlanSheetText.For(bench.Settings.Name, job.Plan, [.. job.Steps.Select(step => (step.Words, CommandLine.Of(step.Step)))], request.Grade, request.Solvent, job.Air, request.Room, bench.Now, bench.Metric);
         return DrawnPages.Write(bench, [PlanSheet.Of(text, paper, new SkiaRuler())], $"Bench sheet: {text.Title}", file);
     }
 }

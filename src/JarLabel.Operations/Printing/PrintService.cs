@@ -17,7 +17,7 @@ public sealed class PrintService : IDisposable
     /// <summary>Asks the printer whether it can print on this stock.</summary>
     public static Result<PrintService> Open(Workbench bench, PrintRequest request, Func<string, string?> environment, CancellationToken stop = default)
     {
-        return LabelComposer.Open(bench).Then(press => press.Choose(new LabelChoice(request.Design, request.Sheet))).Then(stock =>
+        return LabelComposer.Open(bench).Then(composer => composer.Choose(new LabelChoice(request.Design, request.Sheet))).Then(stock =>
             new PrinterBook(bench, environment).Named(request.To, request.Where).Then(address => Ask(bench, address, stock.Sheet, stop)));
     }
 

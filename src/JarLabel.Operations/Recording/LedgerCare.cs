@@ -27,8 +27,15 @@ public static class LedgerCare
         var names = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var jar in view.Standing())
         {
-            names.UnionWith(((string[])[jar.Grade]).Where(grade => bench.Catalog.Grades.Find(grade) is null));
-            names.UnionWith(((string[])[jar.Solvent]).Where(solvent => bench.Catalog.Solvents.Find(solvent) is null));
+            if (bench.Catalog.Grades.Find(jar.Grade) is null)
+            {
+                names.Add(jar.Grade);
+            }
+
+            if (bench.Catalog.Solvents.Find(jar.Solvent) is null)
+            {
+                names.Add(jar.Solvent);
+            }
         }
 
         return names.Count == 0 ? [] : [OperationProblems.NotListedHere([.. names])];

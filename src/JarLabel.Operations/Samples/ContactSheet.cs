@@ -26,7 +26,7 @@ public static class ContactSheet
     /// <summary>The page, or why a design cannot show the jar.</summary>
     public static Result<Page> Draw(Workbench bench, bool mono)
     {
-        return LabelComposer.Open(bench).Then(press => press.Designs()).Then(designs => SampleTexts.Of(bench).Then(texts => Drawn(designs, texts, mono)));
+        return LabelComposer.Open(bench).Then(composer => composer.Designs()).Then(designs => SampleTexts.Of(bench).Then(texts => Drawn(designs, texts, mono)));
     }
 
     private static Result<Page> Drawn(IReadOnlyList<Design> designs, SampleTexts texts, bool mono)

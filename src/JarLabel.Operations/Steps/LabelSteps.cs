@@ -48,9 +48,9 @@ internal static class LabelSteps
     };
 
     private static Result<string> ReadCardStock(Workbench bench, string text, string where) =>
-        LabelComposer.Open(bench).Then(press => press.Stock(text, where).Then(stock => press.Design(Cards.Design, where).Then(card => card.Suits(stock.AreaAt(1))
+        LabelComposer.Open(bench).Then(composer => composer.Stock(text, where).Then(stock => composer.Design(Cards.Design, where).Then(card => card.Suits(stock.AreaAt(1))
             ? Result<string>.Of(stock.Id)
-            : press.Sheets().Then<string>(sheets => TypingProblems.NotCardStock(text, stock.Title, sheets.Where(sheet => card.Suits(sheet.AreaAt(1))).Select(sheet => sheet.Id), where)))));
+            : composer.Sheets().Then<string>(sheets => TypingProblems.NotCardStock(text, stock.Title, sheets.Where(sheet => card.Suits(sheet.AreaAt(1))).Select(sheet => sheet.Id), where)))));
 
     private static Field TypedOnly(Field one) => one with { IsTypedOnly = true };
 

@@ -63,7 +63,7 @@ internal static class Shared
         given.Get(Holds) is { } holds ? new Container(given.Get(Material) ?? ContainerMaterial.Glass, holds) : null);
 
     private static Input<string?> Design => field ??= Input.Word("design", "Label design", "wide").Help("id", "The label design (\"jarlabel designs\" lists them).").More()
-        .Choices(bench => LabelComposer.Open(bench).TryGet(out var press, out _) && press.Designs().TryGet(out var designs, out _)
+        .Choices(bench => LabelComposer.Open(bench).TryGet(out var composer, out _) && composer.Designs().TryGet(out var designs, out _)
             ? [("", "the usual for that stock"), .. designs.Where(design => JarDesigns.Suits(design.Id)).Select(design => (design.Id, design.Title))] : []);
 
     private static Input<string?> Sheet => field ??= Input.Word("sheet", "Label stock", "letter-2x5-101.6x50.8").Help("id", "The label stock (\"jarlabel sheets\" lists it).").More()

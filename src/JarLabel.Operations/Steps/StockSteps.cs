@@ -47,14 +47,14 @@ internal static class StockSteps
 
     private static Result<Outcome> ShowSheets(Values given)
     {
-        if (!LabelComposer.Open(given.Bench).TryGet(out var press, out var faults))
+        if (!LabelComposer.Open(given.Bench).TryGet(out var composer, out var faults))
         {
             return faults;
         }
 
         return given.Get(OneKind) is { } id
-            ? press.Stock(id).Then<Outcome>(sheet => new Outcome(SheetAnswer.Drawn(sheet)))
-            : press.Sheets().Then<Outcome>(sheets => new Outcome(SheetAnswer.All(sheets)));
+            ? composer.Stock(id).Then<Outcome>(sheet => new Outcome(SheetAnswer.Drawn(sheet)))
+            : composer.Sheets().Then<Outcome>(sheets => new Outcome(SheetAnswer.All(sheets)));
     }
 
     private static Result<Outcome> ShowDesigns(Values given)
@@ -65,7 +65,7 @@ internal static class StockSteps
             return faults;
         }
 
-        return LabelComposer.Open(given.Bench).Then(press => press.Designs()).Then<Outcome>(designs => new Outcome(DesignAnswer.Of(given.Bench, designs, drawn)));
+        return LabelComposer.Open(given.Bench).Then(composer => composer.Designs()).Then<Outcome>(designs => new Outcome(DesignAnswer.Of(given.Bench, designs, drawn)));
     }
 
     private static Result<Outcome> ShowPrinters(Values given)

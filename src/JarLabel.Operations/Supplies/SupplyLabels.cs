@@ -1,10 +1,10 @@
 namespace JarLabel.Operations.Supplies;
 
 /// <summary>Writes the labels of bags and bottles and records that they were written, in one step of the ledger.</summary>
-internal sealed class SupplyLabels(Workbench bench, LabelComposer press)
+internal sealed class SupplyLabels(Workbench bench, LabelComposer composer)
 {
     /// <summary>Opens the press first, so that a fault in a layout file is told before anything is done.</summary>
-    internal static Result<SupplyLabels> Open(Workbench bench) => LabelComposer.Open(bench).Then<SupplyLabels>(press => new SupplyLabels(bench, press));
+    internal static Result<SupplyLabels> Open(Workbench bench) => LabelComposer.Open(bench).Then<SupplyLabels>(composer => new SupplyLabels(bench, composer));
 
     /// <summary>Takes the next free place on the sheet, presses the label, stages its file, and records the event.</summary>
     /// <param name="step">The ledger.</param>
@@ -18,11 +18,11 @@ internal sealed class SupplyLabels(Workbench bench, LabelComposer press)
             ? SupplyLabelText.For(bottle, of.Hazards!, bench.Catalog, owner, bench.Settings.PoisonCenter)
             : SupplyLabelText.For((Bag)supply, bench.Catalog, owner);
         var order = new LabelOrder(OwnWords.Drawn(text, new SkiaRuler()), $"{kind} {supply.Number}", file, design => $"{kind}-{supply.Number}-{design}.pdf");
-        return LabelPrint.Take(bench, press, step, order, choice with { Design = choice.Design ?? kind }).Then<WrittenSupplyLabel>(printed =>
+        return LabelPrint.Take(bench, composer, step, order, choice with { Design = choice.Design ?? kind }).Then<WrittenSupplyLabel>(printed =>
         {
             var written = new SupplyLabelled(bench.Now, printed.Kept, printed.Stock.Design.Id, printed.Stock.Sheet.Id, printed.Place, text.Code ?? "") { Sha256 = printed.Sha256 };
             SupplyBook.Append(step, SupplyBook.Subject(supply.Kind, supply.Number), written);
-            return new WrittenSupplyLabel(printed.Path, written, supply is Bottle full ? press.Rules(printed.Pressed, text, printed.Stock, full.Bought) : null);
+            return new WrittenSupplyLabel(printed.Path, written, supply is Bottle full ? composer.Rules(printed.Pressed, text, printed.Stock, full.Bought) : null);
         });
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using JarLabel.Operations.Steps;
 
 namespace JarLabel.Operations.Typing;
@@ -15,9 +16,15 @@ internal sealed class CommandLine : ISpelling
     /// <summary>As within a sentence: a command stands in quotation marks, unless a value in it stands in some.</summary>
     internal static CommandLine Quoted { get; } = new(quoted: true);
 
-    /// <summary>The whole command.</summary>
-    internal static string Of(Remedy step)
+    /// <summary>The whole command; null for none.</summary>
+    [return: NotNullIfNotNull(nameof(step))]
+    internal static string? Of(Remedy? step)
     {
+        if (step is null)
+        {
+            return null;
+        }
+
         var declared = StepTable.Find(step.Verb);
         return string.Join(' ', ["jarlabel", step.Verb, .. step.Values.Select(value => Typed(declared, value))]);
     }
@@ -48,5 +55,6 @@ internal sealed class CommandLine : ISpelling
         null => Said(Option(value.Name), value.Value),
     };
 
-    private static string InQuotes(string value) => value.Contains(' ', StringComparison.Ordinal) ? $"\"{value}\"" : value;
+    /// <summary>A word as it is typed: one with a blank in it stands in quotation marks.</summary>
+    internal static string InQuotes(string value) => value.Contains(' ', StringComparison.Ordinal) ? $"\"{value}\"" : value;
 }

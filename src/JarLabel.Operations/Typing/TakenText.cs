@@ -48,7 +48,7 @@ public readonly partial record struct TakenText(Volume? Volume, double? Share = 
         var all when all.Equals("all", StringComparison.OrdinalIgnoreCase) => default(TakenText),
         var word when Shares.TryGetValue(word, out var share) => new TakenText(null, share),
         [.., '%'] percent => ValueReader.Percent(LeastPercent, 100, UsualPercent)(percent, where).Then<TakenText>(part => part < 100 ? new TakenText(null, part / 100) : default),
-        var word when !word.Any(char.IsAsciiDigit) => TypingProblems.NoAmount(text, ["all", .. Shares.Keys.Where(known => char.IsAsciiLetter(known[0]))], where),
+        var word when !word.Any(char.IsAsciiDigit) && VolumeText.Read(text, where).Problems is [var told, ..] => TypingProblems.NoAmount(told, text, ["all", .. Shares.Keys.Where(known => char.IsAsciiLetter(known[0]))]),
         _ => VolumeText.Read(text, where).Then<TakenText>(v => new TakenText(v)),
     };
 

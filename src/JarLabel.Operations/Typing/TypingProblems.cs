@@ -21,7 +21,7 @@ public static class TypingProblems
     /// <param name="meant">What was probably meant, where something comes near.</param>
     /// <param name="help">The command that helps.</param>
     public static Problem Syntax(string unknown, string? meant, string help) =>
-        Syntax($"Unrecognized command or argument {Quoted.Of(unknown)}.{(meant is null ? "" : $" Did you mean \"{meant}\"?")}", help);
+        Syntax($"Unrecognized command or argument {Quoted.Of(unknown)}.{Nearest.Question(meant)}", help);
 
     /// <summary>The line itself cannot be read.</summary>
     /// <param name="message">What is wrong with it.</param>
@@ -42,7 +42,7 @@ public static class TypingProblems
 
     /// <summary>An option without its value.</summary>
     public static Problem NoValue(string option, string example) =>
-        new("JL107", $"{option} needs a value; for example {option} {(example.Contains(' ', StringComparison.Ordinal) ? $"\"{example}\"" : example)}.");
+        new("JL107", $"{option} needs a value; for example {CommandLine.Said(option, example)}.");
 
     /// <summary>The same thing said twice.</summary>
     internal static Problem SaidTwice(string name, string one, string other) =>
@@ -50,7 +50,7 @@ public static class TypingProblems
 
     /// <summary>Help of what there is not.</summary>
     internal static Problem NoSuchHelp(string read, string? meant, IEnumerable<string> topics) => new(
-        "JL108", $"Read {Quoted.Of(read)}; there is help for every command, such as mix, and for: {string.Join(", ", topics)}.{(meant is null ? "" : $" Did you mean \"{meant}\"?")}", "WHAT");
+        "JL108", $"Read {Quoted.Of(read)}; there is help for every command, such as mix, and for: {string.Join(", ", topics)}.{Nearest.Question(meant)}", "WHAT");
 
     /// <summary>The answer did not get out.</summary>
     /// <param name="reason">Why not.</param>
@@ -99,8 +99,11 @@ public static class TypingProblems
         new("JL231", $"Read {Quoted.Of(read)} as a telephone number; labels print it as the one to call, so it needs its digits, such as \"+49 30 19240\".", where);
 
     /// <summary>A word that is no amount.</summary>
-    internal static Problem NoAmount(string read, IEnumerable<string> words, string where) =>
-        new("JL233", $"Read {Quoted.Of(read)} as how much; wanted is a volume such as \"100 mL\", a part such as half, a third, a quarter or 40 %, or all.{Nearest.Asked(read.Trim(), words)}", where);
+    /// <param name="told">What is told of it where only a volume is wanted.</param>
+    /// <param name="read">The word.</param>
+    /// <param name="words">The words there are.</param>
+    internal static Problem NoAmount(Problem told, string read, IEnumerable<string> words) =>
+        told with { Text = $"Read {Quoted.Of(read)} as how much; wanted is a volume such as \"100 mL\", a part such as half, a third, a quarter or 40 %, or all.{Nearest.Asked(read.Trim(), words)}" };
 
     /// <summary>Nothing between two commas.</summary>
     public static Problem AmountLeftOut(string read, string where) =>

@@ -33,8 +33,8 @@ public sealed class PrintServer
     /// <summary>Its queues; none where there is no server.</summary>
     public async Task<Result<IReadOnlyList<SeenPrinter>>> Queues(PrintPatience patience, string user, CancellationToken stop = default)
     {
-        using var door = new IppClient(PrinterAddress.OfServer(host, port, socket, "/"), patience);
-        var answer = await door.Ask(IppOperation.CupsGetPrinters, Requests.Queues(door.Address.Uri, user), stop: stop).ConfigureAwait(false);
+        using var client = new IppClient(PrinterAddress.OfServer(host, port, socket, "/"), patience);
+        var answer = await client.Ask(IppOperation.CupsGetPrinters, Requests.Queues(client.Address.Uri, user), stop: stop).ConfigureAwait(false);
         return answer.Message is not { } message ? answer.Fault!
             : Result<IReadOnlyList<SeenPrinter>>.Of(message.Succeeded ? [.. message.Of(IppTag.PrinterGroup).Select(Seen).Where(p => p.Name.Length > 0)] : []);
     }

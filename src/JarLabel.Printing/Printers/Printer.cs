@@ -6,7 +6,7 @@ namespace JarLabel.Printing.Printers;
 public sealed class Printer(PrinterAddress address, PrintPatience patience, string user) : IDisposable
 {
     private const ushort NotFound = 0x0406;
-    private readonly IppClient door = new(address, patience);
+    private readonly IppClient client = new(address, patience);
 
     /// <summary>Its address.</summary>
     public string Uri => address.Uri;
@@ -16,25 +16,25 @@ public sealed class Printer(PrinterAddress address, PrintPatience patience, stri
     /// <summary>What it says of itself.</summary>
     public async Task<Result<PrinterFacts>> Facts(CancellationToken stop = default)
     {
-        var answer = await door.Ask(IppOperation.GetPrinterAttributes, Requests.Attributes(Uri, user), stop: stop).ConfigureAwait(false);
+        var answer = await client.Ask(IppOperation.GetPrinterAttributes, Requests.Attributes(Uri, user), stop: stop).ConfigureAwait(false);
         return Told(answer).Then<PrinterFacts>(message => new PrinterFacts(message.First(IppTag.PrinterGroup)));
     }
 
     /// <summary>Asks whether it would print the order.</summary>
     public async Task<Result<PrinterFacts>> Validate(PrintOrder order, PrinterFacts facts, CancellationToken stop = default)
     {
-        var answer = await door.Ask(IppOperation.ValidateJob, Requests.Print(Uri, order, order.Title, facts), stop: stop).ConfigureAwait(false);
+        var answer = await client.Ask(IppOperation.ValidateJob, Requests.Print(Uri, order, order.Title, facts), stop: stop).ConfigureAwait(false);
         return Told(answer).Then<PrinterFacts>(_ => facts);
     }
 
     /// <summary>Sends the order, once.</summary>
     internal Task<IppAnswer> Send(PrintOrder order, string jobName, PrinterFacts facts, CancellationToken stop) =>
-        door.Ask(IppOperation.PrintJob, Requests.Print(Uri, order, jobName, facts), order.Pdf, stop);
+        client.Ask(IppOperation.PrintJob, Requests.Print(Uri, order, jobName, facts), order.Pdf, stop);
 
     /// <summary>How a job stands. A job that the printer no longer knows fails with <see cref="IsForgotten"/>.</summary>
     internal async Task<Result<JobReport>> Job(int id, CancellationToken stop)
     {
-        var answer = await door.Ask(IppOperation.GetJobAttributes, Requests.Job(Uri, user, id), stop: stop).ConfigureAwait(false);
+        var answer = await client.Ask(IppOperation.GetJobAttributes, Requests.Job(Uri, user, id), stop: stop).ConfigureAwait(false);
         return Told(answer).Then<JobReport>(message => Report(message.First(IppTag.JobGroup), id));
     }
 
@@ -44,7 +44,7 @@ public sealed class Printer(PrinterAddress address, PrintPatience patience, stri
     {
         foreach (var done in (bool[])[false, true])
         {
-            var answer = await door.Ask(IppOperation.GetJobs, Requests.Jobs(Uri, user, done), stop: stop).ConfigureAwait(false);
+            var answer = await client.Ask(IppOperation.GetJobs, Requests.Jobs(Uri, user, done), stop: stop).ConfigureAwait(false);
             if (!Told(answer).TryGet(out var message, out var problems))
             {
                 return Result<FoundJob>.Failed(problems);
@@ -62,7 +62,7 @@ public sealed class Printer(PrinterAddress address, PrintPatience patience, stri
     /// <summary>Asks it to let go of a job. True when it did.</summary>
     internal async Task<bool> Cancel(int id)
     {
-        var answer = await door.Ask(IppOperation.CancelJob, Requests.Cancel(Uri, user, id)).ConfigureAwait(false);
+        var answer = await client.Ask(IppOperation.CancelJob, Requests.Cancel(Uri, user, id)).ConfigureAwait(false);
         return answer.Message is { Succeeded: true };
     }
 
@@ -91,7 +91,7 @@ public sealed class Printer(PrinterAddress address, PrintPatience patience, stri
     }
 
     /// <inheritdoc/>
-    public void Dispose() => door.Dispose();
+    public void Dispose() => client.Dispose();
 
     private Problem Refusal(IppMessage message) => message.Code == NotFound
         ? PrintingProblems.NotKnown(Uri)

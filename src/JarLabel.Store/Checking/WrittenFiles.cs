@@ -18,8 +18,7 @@ internal sealed class WrittenFiles(Database database, ShopFolder folder)
     /// <summary>Looks at them all; outside a transaction, so that each look into the ledger sees what is so by then.</summary>
     internal void Check()
     {
-        const string latest = "SELECT path, sha256 FROM files f WHERE id = (SELECT max(id) FROM files WHERE path = f.path)";
-        foreach (var (path, hash) in database.List(latest, row => (row.GetString(0), (byte[])row.GetValue(1))))
+        foreach (var (path, hash) in Latest(database))
         {
             if (DurableFile.Hash(folder.Full(path)).AsSpan().SequenceEqual(hash))
             {
@@ -31,6 +30,10 @@ internal sealed class WrittenFiles(Database database, ShopFolder folder)
             }
         }
     }
+
+    /// <summary>What the ledger says of each file as it was written last.</summary>
+    internal static IReadOnlyList<(string Path, byte[] Hash)> Latest(Database database) =>
+        database.List("SELECT path, sha256 FROM files f WHERE id = (SELECT max(id) FROM files WHERE path = f.path)", row => (row.GetString(0), (byte[])row.GetValue(1)));
 
     private void LookAgain(string path)
     {

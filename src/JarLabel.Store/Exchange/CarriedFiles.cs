@@ -18,10 +18,18 @@ internal static partial class CarriedFiles
         backup.Execute("PRAGMA journal_mode = MEMORY");
         backup.Execute("DROP TABLE IF EXISTS shop_files");
         backup.Execute("CREATE TABLE shop_files (path TEXT PRIMARY KEY, bytes BLOB NOT NULL, sha256 BLOB NOT NULL) STRICT");
-        foreach (var path in Own(folder).Concat(Printed(backup, folder)))
+        foreach (var path in Own(folder))
         {
             var bytes = Read(folder.Full(path));
-            backup.Execute("INSERT INTO shop_files VALUES ($1, $2, $3)", path, bytes, Sha256.Of(new MemoryStream(bytes)));
+            Insert(backup, path, bytes, Sha256.Of(bytes));
+        }
+
+        foreach (var (path, written) in WrittenFiles.Latest(backup).Where(file => IsPrinted(folder, file.Path)))
+        {
+            if (ReadIfWhole(folder.Full(path), written) is { } bytes)
+            {
+                Insert(backup, path, bytes, written);
+            }
         }
     }
 
@@ -75,7 +83,7 @@ internal static partial class CarriedFiles
             if (write)
             {
                 Directory.CreateDirectory(Path.GetDirectoryName(place)!);
-                DurableFile.Replace(place, backup.List("SELECT bytes FROM shop_files WHERE path = $1", row => (byte[])row.GetValue(0), path)[0]);
+                DurableFile.Replace(place, Value(backup, "bytes", path));
             }
 
             brought.Add(path);
@@ -85,11 +93,15 @@ internal static partial class CarriedFiles
     }
 
     private static bool IsSame(Database backup, string path, string place) =>
-        DurableFile.Hash(place).AsSpan().SequenceEqual(backup.List("SELECT sha256 FROM shop_files WHERE path = $1", row => (byte[])row.GetValue(0), path)[0]);
+        DurableFile.Hash(place).AsSpan().SequenceEqual(Value(backup, "sha256", path));
 
     private static bool Are(Database backup) => backup.Number("SELECT count(*) FROM sqlite_schema WHERE type = 'table' AND name = 'shop_files'") == 1;
 
-    private static bool Fits(byte[] bytes, byte[] hash) => Sha256.Of(new MemoryStream(bytes)).AsSpan().SequenceEqual(hash);
+    private static bool Fits(byte[] bytes, byte[] hash) => Sha256.Of(bytes).AsSpan().SequenceEqual(hash);
+
+    private static void Insert(Database backup, string path, byte[] bytes, byte[] hash) => backup.Execute("INSERT INTO shop_files VALUES ($1, $2, $3)", path, bytes, hash);
+
+    private static byte[] Value(Database backup, string column, string path) => backup.List($"SELECT {column} FROM shop_files WHERE path = $1", row => (byte[])row.GetValue(0), path)[0];
 
     private static IEnumerable<string> Own(ShopFolder folder)
     {
@@ -98,11 +110,22 @@ internal static partial class CarriedFiles
         return alone.Where(File.Exists).Concat(rooms).Select(folder.Shortened).Where(HasPlace);
     }
 
-    private static IEnumerable<string> Printed(Database backup, ShopFolder folder) => backup
-        .List("SELECT path, sha256 FROM files f WHERE id = (SELECT max(id) FROM files WHERE path = f.path)", row => (Path: row.GetString(0), Hash: (byte[])row.GetValue(1)))
-        .Where(file => file.Path.StartsWith(Labels, StringComparison.Ordinal) && HasPlace(file.Path))
-        .Where(file => new FileInfo(folder.Full(file.Path)) is { Exists: true, Length: <= MostPrinted } && DurableFile.Hash(folder.Full(file.Path)).AsSpan().SequenceEqual(file.Hash))
-        .Select(file => file.Path);
+    private static bool IsPrinted(ShopFolder folder, string path) =>
+        path.StartsWith(Labels, StringComparison.Ordinal) && HasPlace(path) && new FileInfo(folder.Full(path)) is { Exists: true, Length: <= MostPrinted };
+
+    /// <summary>The bytes of a file that is as it was written; null for another, and for one that cannot be read.</summary>
+    private static byte[]? ReadIfWhole(string place, byte[] written)
+    {
+        try
+        {
+            var bytes = Read(place);
+            return Fits(bytes, written) ? bytes : null;
+        }
+        catch (Exception fault) when (StoreFaults.FromDisk(fault))
+        {
+            return null;
+        }
+    }
 
     private static byte[] Read(string place)
     {

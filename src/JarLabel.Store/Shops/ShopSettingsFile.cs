@@ -42,7 +42,7 @@ public static class ShopSettingsFile
     /// <param name="folder">The shop.</param>
     /// <param name="change">What they become, or why not.</param>
     public static Result<ShopSettings> Change(ShopFolder folder, Func<ShopSettings, Result<ShopSettings>> change) =>
-        ShopLock.Within(folder, () => Read(folder).Then(change).Then(changed => Put(folder, changed)));
+        Change(folder, change, (_, settle) => settle());
 
     /// <summary>The same with something that goes along: it settles the change in its end, and the old settings stay where it could not be done.</summary>
     /// <param name="folder">The shop.</param>

@@ -7,7 +7,10 @@ internal sealed record StepForm(Step Step)
     private readonly PageSpelling spelling = new(Step);
 
     /// <summary>Its name in an address: <c>bag/add</c>.</summary>
-    internal string Name { get; } = Step.Verb.Replace(' ', '/');
+    internal string Name { get; } = NameOf(Step.Verb);
+
+    /// <summary>The name that the form of a step has in an address.</summary>
+    internal static string NameOf(string verb) => verb.Replace(' ', '/');
 
     /// <summary>The fields as they stand in the form; those with nothing to choose are left out.</summary>
     /// <param name="bench">The shop.</param>

@@ -30,5 +30,5 @@ internal static class BlockParts
         """);
 
     private static Markup Cell(string tag, bool right, string text, string? head = null) => Html.Of(
-        $"<{Html.Own(tag)}{Html.Own(right ? " class=\"num\"" : "")}{(head is null ? default : Html.Of($""" data-head="{head}" """))}>{text}</{Html.Own(tag)}>");
+        $"<{Html.Own(tag)}{Html.Own(right ? " class=\"num\"" : "")}{(head is null ? default : Html.Of($" data-head=\"{head}\""))}>{text}</{Html.Own(tag)}>");
 }

@@ -19,7 +19,7 @@ internal static class StepLinks
             return default;
         }
 
-        var form = wanted.Verb.Replace(' ', '/');
+        var form = StepForm.NameOf(wanted.Verb);
         if (!step.IsOfJar)
         {
             return (StepForms.OfShop.ContainsKey(form) ? $"/{form}{Query(step, wanted)}" : null, step.Title);

@@ -19,10 +19,10 @@ internal sealed class PaperRuns(Action<string> say) : IDisposable
     }
 
     /// <summary>Begins to print what the bench's last step wrote, and lets go of the desk in the end.</summary>
-    internal PaperRun Begin(PrintService desk, string printer, string title)
+    internal PaperRun Begin(PrintService service, string printer, string title)
     {
         var run = new PaperRun(printer);
-        var task = Task.Run(() => Print(desk, run, title));
+        var task = Task.Run(() => Print(service, run, title));
         lock (gate)
         {
             going.RemoveWhere(one => one.IsCompleted);
@@ -48,13 +48,13 @@ internal sealed class PaperRuns(Action<string> say) : IDisposable
     /// <inheritdoc/>
     public void Dispose() => stop.Dispose();
 
-    private void Print(PrintService desk, PaperRun run, string title)
+    private void Print(PrintService service, PaperRun run, string title)
     {
-        using (desk)
+        using (service)
         {
             try
             {
-                run.End(desk.Print(title, run.Tell, stop.Token));
+                run.End(service.Print(title, run.Tell, stop.Token));
             }
             catch (Exception fault) when (fault is not OutOfMemoryException)
             {

@@ -2,10 +2,9 @@ namespace JarLabel.Web.Serving;
 
 /// <summary>The forms: shown blank, worked out, and recorded. A form that is sent twice, by a tap too many or a page loaded again, is
 /// recorded once.</summary>
-internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperRuns papers, Devices devices)
+internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, PaperRuns papers, Devices devices)
 {
     private const string ChangedSince = "JL150", NotPaired = "JL605";
-
 
     private readonly IdempotencyCache once = new();
 
@@ -43,7 +42,7 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
     private Result<FormScene> Scene(Route place, Client who, FormValues entry)
     {
         var form = place.Jar.Length == 0 ? StepForms.OfShop[place.Step] : StepForms.OfJar[place.Step];
-        return door.Open(rehearse: true).Then(bench => place.Jar.Length == 0
+        return factory.Open(rehearse: true).Then(bench => place.Jar.Length == 0
             ? new FormScene(form, bench, null, tokens.Of(who.Device), entry, [], default)
             : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, tokens.Of(who.Device), entry, [], default)));
     }
@@ -81,7 +80,7 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
             return (Reply.Refused(403, WebProblems.OldForm()), null);
         }
 
-        return door.Open(scene.History is null ? null : seen)
+        return factory.Open(scene.History is null ? null : seen)
             .Then(bench => scene.Form.Printing(bench, Number(scene), scene.Values) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
             .TryGet(out var page, out var problems)
                 ? (Reply.SeeOther($"/done/{key}"), page)
@@ -99,16 +98,16 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
     /// <summary>The step, and its label to a printer. The step is tried first, so that no printer is asked for what cannot be done; then the
     /// printer is asked, so that nothing is recorded that it would not print.</summary>
     private Result<DonePage> Printed(FormScene scene, Client who, Workbench bench, PrintRequest wanted) =>
-        door.Open(bench.StepsSeen, rehearse: true)
+        factory.Open(bench.StepsSeen, rehearse: true)
             .Then(rehearsal => scene.Form.Do(rehearsal, Number(scene), scene.Values))
             .Then(_ => papers.Ask(bench, wanted))
-            .Then(desk =>
+            .Then(service =>
             {
                 var done = Do(scene, who, bench)
-                    .Then<DonePage>(outcome => new DonePage(bench, outcome, papers.Begin(desk, wanted.To, Title(scene, outcome))));
+                    .Then<DonePage>(outcome => new DonePage(bench, outcome, papers.Begin(service, wanted.To, Title(scene, outcome))));
                 if (!done.Ok)
                 {
-                    desk.Dispose();
+                    service.Dispose();
                 }
 
                 return done;

@@ -9,7 +9,7 @@ internal sealed class Site : IDisposable
 
     private readonly ServeRequest request;
     private readonly Hosts hosts;
-    private readonly RequestAuthenticator doorkeeper;
+    private readonly RequestAuthenticator authenticator;
     private readonly Pairing? pairing;
     private readonly PageCache cache;
     private readonly Recording recording;
@@ -22,7 +22,7 @@ internal sealed class Site : IDisposable
     {
         this.request = request;
         hosts = new Hosts(request.Lan, bench.Settings.BaseUrl?.Text);
-        doorkeeper = new RequestAuthenticator(request.Lan is not null, request.Open, devices);
+        authenticator = new RequestAuthenticator(request.Lan is not null, request.Open, devices);
         pairing = request.Lan is null ? null : new Pairing(devices, request.Say);
         cache = new PageCache(bench.Folder, () => request.Door.Now);
         papers = new PaperRuns(request.Say);
@@ -68,7 +68,7 @@ internal sealed class Site : IDisposable
             return Reply.Refused(429, WebProblems.TooFast());
         }
 
-        var (path, who) = (asked.Path.Value ?? "", doorkeeper.Who(asked));
+        var (path, who) = (asked.Path.Value ?? "", authenticator.Who(asked));
         return HttpMethods.IsGet(asked.Method) || HttpMethods.IsHead(asked.Method) ? Look(context, path, who)
             : HttpMethods.IsPost(asked.Method) ? await Take(context, path, who)
             : Reply.Refused(405, WebProblems.MethodNotAllowed(asked.Method));

@@ -1,3 +1,4 @@
+using JarLabel.Core.Supplies;
 using JarLabel.Operations.Recording;
 
 namespace JarLabel.Tests.Operations;
@@ -36,6 +37,7 @@ internal sealed class BenchShop : IDisposable
     {
         ShopSettingsFile.Change(Open().Folder, settings => settings with { Shelves = [.. settings.Shelves, new Shelf("cellar", Temperature.FromDegreesCelsius(14))] }).Require();
         MoveJar.Do(Open(), JarNumber.From(1), "cellar", null).Require();
+        SupplyOperations.Move(Open(), SupplyNumber.From(1), "cellar").Require();
     }
 
     /// <summary>All that is on record, in the ledger and in the shop's own files beside it.</summary>

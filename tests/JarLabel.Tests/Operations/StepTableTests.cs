@@ -54,7 +54,7 @@ public class StepTableTests
             shop.Label();
         }
 
-        if (verb == "move")
+        if (verb is "move" or "bottle move")
         {
             shop.PutAside();
         }

@@ -14,9 +14,9 @@ public static class LabelJars
     /// <param name="progress">Told how many labels of how many are placed; may be called on another thread.</param>
     public static Result<WrittenLabels> Do(Workbench bench, JarsWanted wanted, LabelChoice choice, string? file, Action<int, int>? progress = null)
     {
-        return JarDesigns.Demand(bench, choice).Then(_ => LabelComposer.Open(bench)).Then(press => press.Choose(choice).Then(stock => LedgerAccess.Record(bench, step =>
+        return JarDesigns.Demand(bench, choice).Then(_ => LabelComposer.Open(bench)).Then(composer => composer.Choose(choice).Then(stock => LedgerAccess.Record(bench, step =>
             JarPick.Of(bench, step, wanted, choice.Copies).Then(Affordable).Then(pick =>
-                new LabelRun(bench, step, press, stock, choice.Start, progress).Write(pick, file)))));
+                new LabelRun(bench, step, composer, stock, choice.Start, progress).Write(pick, file)))));
     }
 
     /// <summary>The same jars, unless they would be too many labels.</summary>

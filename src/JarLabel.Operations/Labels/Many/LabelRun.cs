@@ -2,11 +2,11 @@ namespace JarLabel.Operations.Labels.Many;
 
 /// <summary>One long print: takes the places, draws page by page into the file, then records what was printed. However many labels there
 /// are, one page's are held at a time.</summary>
-internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer press, LabelStock stock, int? start, Action<int, int>? progress)
+internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer composer, LabelStock stock, int? start, Action<int, int>? progress)
 {
     private readonly List<LabelledJar> labelled = [];
     private readonly List<Problem> unread = [];
-    private readonly PageFiller filler = press.Filler(stock);
+    private readonly PageFiller filler = composer.Filler(stock);
     private readonly LabelCautions cautions = new();
     private int pages;
 
