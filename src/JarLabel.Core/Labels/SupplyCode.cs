@@ -6,10 +6,10 @@ namespace JarLabel.Core.Labels;
 /// <param name="Number">Its number.</param>
 public sealed partial record SupplyCode(SupplyKind Kind, SupplyNumber Number)
 {
-    /// <summary>The bag or bottle in a scanned or typed payload, in capitals or not; null when it is no such code.</summary>
+    /// <summary>The bag or bottle in a scanned or typed payload, in capitals or not, or its end as a hand writes it; null when it is no such code.</summary>
     public static SupplyCode? Read(string payload)
     {
-        if (Ending().Match(payload.Trim()) is not { Success: true } match)
+        if (Ending().Match(payload.Trim()) is var match && !match.Success && !(match = Short().Match(payload.Trim())).Success)
         {
             return null;
         }
@@ -20,7 +20,10 @@ public sealed partial record SupplyCode(SupplyKind Kind, SupplyNumber Number)
     }
 
     /// <summary>True when what was typed is no more than the end of a code, <c>BAG 12-9</c>, which does not tell one shop from another.</summary>
-    public bool IsShort(string typed) => string.Equals(typed.Trim(), End(Kind, Number), StringComparison.OrdinalIgnoreCase);
+    public bool IsShort(string typed) => Short().Match(typed.Trim()) is { Success: true } match && match.Groups["number"].Value.Split('-')[0] == Number.Value.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>The end of a code alone.</summary>
+    public static string Brief(SupplyKind kind, SupplyNumber number) => End(kind, number);
 
     /// <summary>The payload for a bag.</summary>
     internal static string Of(Bag bag) => string.Create(
@@ -33,6 +36,10 @@ public sealed partial record SupplyCode(SupplyKind Kind, SupplyNumber Number)
         $"{bottle.Solvent.ToUpperInvariant()}. {bottle.Since:yyyy-MM-dd}. {(hazard.Length > 0 ? $"{hazard}. " : "")}{End(SupplyKind.Bottle, bottle.Number)}");
 
     private static string End(SupplyKind kind, SupplyNumber number) => $"{(kind == SupplyKind.Bag ? "BAG" : "BOTTLE")} {number}";
+
+    // As a hand writes it, with or without the check digit.
+    [GeneratedRegex(@"^(?<kind>BAG|BOTTLE)\s*(?<number>\d{1,9}(?:-\d)?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Short();
 
     [GeneratedRegex(@"\b(?<kind>BAG|BOTTLE) (?<number>\d{1,9}-\d)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Ending();

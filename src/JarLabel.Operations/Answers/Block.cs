@@ -44,6 +44,9 @@ internal abstract record Block
     /// <param name="Styles">The style of each row.</param>
     internal sealed record Table(IReadOnlyList<string> Header, IReadOnlyList<IReadOnlyList<string>> Rows, IReadOnlyList<LineStyle> Styles) : Block
     {
+        /// <summary>The step that shows more of what a row is about, by its place; null for rows that are all there is. A page makes links of them.</summary>
+        internal Func<int, Remedy>? More { get; init; }
+
         internal bool IsRight(int column) => Header[column].StartsWith(' ');
 
         internal override IEnumerable<ScreenLine> Lines()

@@ -34,7 +34,7 @@ internal static class ScanAnswer
         var screen = new Screen().Title(found.Title).Gap();
         if (jars.Count > 0)
         {
-            screen.Table(["jar", "what it is", "state", "label", " use by (estimate)"], [.. jars.Select(j => Row(bench, j))], i => StateWords.Style(State(bench, jars[i])));
+            screen.Table(["jar", "what it is", "state", "label", " use by (estimate)"], [.. jars.Select(j => Row(bench, j))], i => StateWords.Style(State(bench, jars[i])), i => Screen.Step("jar", ("jar", $"{jars[i].Jar.History.Jar.Number}")));
         }
 
         return screen.Rows(found.Supplies.Select(one => one.Supply).OrderBy(one => one.Kind)

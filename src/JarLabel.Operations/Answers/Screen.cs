@@ -85,9 +85,10 @@ internal sealed class Screen
     /// <param name="header">The names of the columns.</param>
     /// <param name="rows">Their cells.</param>
     /// <param name="style">The style of a row by its place; null for plain rows.</param>
-    internal Screen Table(IReadOnlyList<string> header, IReadOnlyList<IReadOnlyList<string>> rows, Func<int, LineStyle>? style = null)
+    /// <param name="more">The step that shows more of what a row is about, by its place.</param>
+    internal Screen Table(IReadOnlyList<string> header, IReadOnlyList<IReadOnlyList<string>> rows, Func<int, LineStyle>? style = null, Func<int, Remedy>? more = null)
     {
-        blocks.Add(new Block.Table(header, rows, [.. rows.Select((_, place) => style?.Invoke(place) ?? LineStyle.Row)]));
+        blocks.Add(new Block.Table(header, rows, [.. rows.Select((_, place) => style?.Invoke(place) ?? LineStyle.Row)]) { More = more });
         return this;
     }
 

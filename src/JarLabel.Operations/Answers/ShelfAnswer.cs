@@ -21,7 +21,7 @@ internal static class ShelfAnswer
         var screen = new Screen().Title($"{Capital.Of(ShelfChartText.Shown(jars.Count, seen.Standing))}, {BenchAmount.Both(total, bench.Metric)} of liquid");
         if (jars.Count > 0)
         {
-            screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(bench, j, seen.List))], i => StateWords.Style(State(bench, jars[i], seen.List)));
+            screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)"], [.. jars.Select(j => Row(bench, j, seen.List))], i => StateWords.Style(State(bench, jars[i], seen.List)), i => Screen.Step("jar", ("jar", $"{jars[i].Number}")));
         }
 
         if ((seen.Calendar ?? seen.Drawing) is not null)

@@ -20,13 +20,17 @@ internal static class SupplyAnswer
             screen.Gap().Table(
                 kind == SupplyKind.Bag ? ["bag", "grade", " left", " of", "made", "a pinch of it"] : ["bottle", "alcohol", " left", " of", "since", "shelf", "poison"],
                 [.. all.Select(one => (string[])
-                    [one.Number.ToString(), one.Holds, one.Shown(one.Rest, bench.Metric), one.Shown(one.Full, bench.Metric), DateWords.Of(one.Since), .. one is Bottle bottle ? [bottle.Shelf, SupplyWords.Hazards(bench, bottle).PoisonWording ? PoisonWords.Words[0] : ""] : (string[])[((Bag)one).Test is { } test ? PinchWords.WithAdvice(test) : "not tried"]])]);
+                    [one.Number.ToString(), one.Holds, one.Shown(one.Rest, bench.Metric), one.Shown(one.Full, bench.Metric), DateWords.Of(one.Since), .. one is Bottle bottle ? [bottle.Shelf, SupplyWords.Hazards(bench, bottle).PoisonWording ? PoisonWords.Words[0] : ""] : (string[])[((Bag)one).Test is { } test ? PinchWords.WithAdvice(test) : "not tried"]])],
+                more: i => Shown(all[i]));
         }
 
         return kind == SupplyKind.Bag
             ? Answer.Of(all.FirstOrDefault(one => one is Bag { Unfit: false }) is { } fit ? Draw(screen, fit) : screen.Next("bag add", ("grade", "garnet"), ("mass", "500 g"), ("date", "2025-10-01")), new BagsAnswerJson([.. all.Cast<Bag>().Select(BagJson.Of)]), c => c.BagsAnswerJson)
             : Answer.Of(all.Count > 0 ? Draw(screen, all[0]) : screen.Next("bottle add", ("solvent", "ethanol-95"), ("volume", "1 gal"), ("date", "2026-03-01")), new BottlesAnswerJson([.. all.Cast<Bottle>().Select(BottleJson.Of)]), c => c.BottlesAnswerJson);
     }
+
+    /// <summary>The step that shows one of them: as the code on its label does.</summary>
+    internal static Remedy Shown(Supply supply) => Screen.Step("scan", ("what", SupplyCode.Brief(supply.Kind, supply.Number)));
 
     /// <summary><c>Garnet flakes</c>, <c>ethanol 95 %</c>.</summary>
     internal static string What(Workbench bench, Supply supply) => supply is Bag ? $"{bench.Catalog.GradeOf(supply.Holds).Name} flakes" : bench.Catalog.SolventOf(supply.Holds).Name;

@@ -1,7 +1,9 @@
+using System.Text.RegularExpressions;
+
 namespace JarLabel.Operations.Scanning;
 
 /// <summary>Finds the jar behind a label's code, a typed number, or the codes in a photo.</summary>
-public static class ScanJar
+public static partial class ScanJar
 {
     private const string Where = "what";
 
@@ -28,7 +30,10 @@ public static class ScanJar
     }
 
     private static Result<JarNumber> JarOf(string typed) =>
-        JarNumber.Read(typed, Where) is var read && (read.Ok || typed.Trim().Length <= 12) ? read : ScanProblems.NotOurs(typed);
+        JarNumber.Read(Named().Replace(typed, ""), Where) is var read && (read.Ok || typed.Trim().Length <= 12) ? read : ScanProblems.NotOurs(typed);
+
+    [GeneratedRegex(@"^\s*jar\s*(?=\d)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Named();
 
     /// <summary>A whole code must be one that this shop printed: another shop has a jar of the same number.</summary>
     private static Result<JarHistory> Demand(Workbench bench, string typed, LabelCode code, JarHistory history) =>

@@ -10,6 +10,9 @@ internal sealed record Outcome(Answer Answer)
     /// <summary>The files it wrote.</summary>
     internal IReadOnlyList<string> Files { get; init; } = [];
 
+    /// <summary>What else can be done with what it was about, for a page that has no other way there.</summary>
+    internal IReadOnlyList<Remedy> Ways { get; init; } = [];
+
     /// <summary>The same with its cautions as a surface writes them.</summary>
     internal Outcome As(Tell tell) => this with { Answer = Answer.As(tell), Jar = Jar is null ? null : Jar with { Cautions = tell(Jar.Cautions) } };
 

@@ -18,7 +18,7 @@ internal static class ScanStep
         }
 
         var found = new ScannedCodes(given.Bench, codes);
-        return found.Nothing ? Result<Outcome>.Failed(found.Faults) : new Outcome(ScanAnswer.Of(given.Bench, found, several: codes.Count > 1));
+        return found.Nothing ? Result<Outcome>.Failed(found.Faults) : new Outcome(ScanAnswer.Of(given.Bench, found, several: codes.Count > 1)) { Ways = found is { Jars.Count: 0, Supplies: [var one] } ? SupplySteps.Ways(one.Supply) : [] };
     }
 
     private static Result<IReadOnlyList<string>> Codes(string what, IValueSource source)

@@ -122,7 +122,15 @@ internal sealed class SupplySteps
     private string Verb(string step) => $"{Word} {step}";
 
     private static Result<Outcome> Said(Values given, Result<SupplyOutcome> result) =>
-        result.Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(given.Bench, outcome)) { Files = outcome.Label is { } label ? [label.File] : [] });
+        result.Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(given.Bench, outcome)) { Files = outcome.Label is { } label ? [label.File] : [], Ways = Ways(outcome.Supply) });
+
+    /// <summary>What can be done with one of them, as it stands.</summary>
+    internal static IReadOnlyList<Remedy> Ways(Supply supply)
+    {
+        var word = supply.Kind.Word();
+        string[] steps = !supply.OnHand ? ["left", "undo"] : supply.Kind == SupplyKind.Bag ? ["left", "test", "label", "discard", "undo"] : ["left", "move", "label", "discard", "undo"];
+        return [.. steps.Where(step => step != "left" || !(supply.Discarded || supply.TakenBack)).Select(step => Screen.Step($"{word} {step}", (word, $"{supply.Number}")))];
+    }
 
     /// <summary>What the declarations say otherwise of a bag than of a bottle.</summary>
     private sealed record Wording(string Such, string New, string ANew, string List, string Why);

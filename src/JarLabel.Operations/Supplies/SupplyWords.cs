@@ -4,12 +4,11 @@ namespace JarLabel.Operations.Supplies;
 internal static class SupplyWords
 {
     /// <summary>What is in the bottle under the rules that apply.</summary>
-    internal static HazardAssessment Hazards(Workbench bench, Bottle bottle)
-    {
-        var solvent = bench.Catalog.SolventOf(bottle.Solvent);
-        return MixtureClassifier.Classify(JarComposition.Possible([(solvent, Mass.FromKilograms(1))], Mass.Zero, bench.Catalog), bench.Rules, bench.Catalog)
-            .PouredFrom([solvent]);
-    }
+    internal static HazardAssessment Hazards(Workbench bench, Bottle bottle) => Hazards(bench, bench.Catalog.SolventOf(bottle.Solvent));
+
+    /// <summary>What an alcohol is under the rules that apply.</summary>
+    internal static HazardAssessment Hazards(Workbench bench, Solvent solvent) =>
+        MixtureClassifier.Classify(JarComposition.Possible([(solvent, Mass.FromKilograms(1))], Mass.Zero, bench.Catalog), bench.Rules, bench.Catalog).PouredFrom([solvent]);
 
     /// <summary>The bottle as a store of flammable liquid counts it.</summary>
     internal static StockedLiquid Liquid(Workbench bench, Bottle bottle) => new(

@@ -25,10 +25,10 @@ internal static class BlockParts
 
     private static Markup Table(Block.Table table) => Html.Of(
         $"""
-        <div class="scroll" tabindex="0"><table><thead><tr>{table.Header.Select((name, i) => Cell("th", table.IsRight(i), name.Trim()))}</tr></thead>
-        <tbody>{table.Rows.Select(row => Html.Of($"<tr>{row.Select((cell, i) => Cell("td", table.IsRight(i), cell, table.Header[i].Trim()))}</tr>"))}</tbody></table></div>
+        <div class="scroll" tabindex="0"><table><thead><tr>{table.Header.Select((name, i) => Cell("th", table.IsRight(i), Html.Of($"{name.Trim()}")))}</tr></thead>
+        <tbody>{table.Rows.Select((row, place) => Html.Of($"<tr>{row.Select((cell, i) => Cell("td", table.IsRight(i), i == 0 && table.More?.Invoke(place) is { } more ? StepLinks.Named(more, cell) : Html.Of($"{cell}"), table.Header[i].Trim()))}</tr>"))}</tbody></table></div>
         """);
 
-    private static Markup Cell(string tag, bool right, string text, string? head = null) => Html.Of(
+    private static Markup Cell(string tag, bool right, Markup text, string? head = null) => Html.Of(
         $"<{Html.Own(tag)}{Html.Own(right ? " class=\"num\"" : "")}{(head is null ? default : Html.Of($" data-head=\"{head}\""))}>{text}</{Html.Own(tag)}>");
 }

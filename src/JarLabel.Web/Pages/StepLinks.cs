@@ -12,6 +12,9 @@ internal static class StepLinks
     /// <summary>The same as a row of buttons; nothing where there are none.</summary>
     internal static Markup Row(IEnumerable<Remedy> steps) => Of(steps) is { Text.Length: > 0 } links ? Html.Of($"""<p class="do">{links}</p>""") : default;
 
+    /// <summary>Words that lead to a step; only the words where it has no page.</summary>
+    internal static Markup Named(Remedy step, string words) => One(step).Address is { } address ? Html.Of($"""<a href="{address}">{words}</a>""") : Html.Of($"{words}");
+
     private static (string? Address, string Title) One(Remedy wanted)
     {
         if (StepTable.Find(wanted.Verb) is not { } step || step.IsTypedOnly)

@@ -9,7 +9,7 @@ internal static class StepResult
         $"""{BlockParts.Of(outcome.Answer.Screen, outcome.Files)}{ProblemPage.Cautions(outcome.Answer.Warnings)}""");
 
     /// <summary>The same of a step that only looks, with what comes next.</summary>
-    internal static Markup Looked(Workbench bench, Outcome outcome) => Html.Of($"""{Of(bench, outcome)}{StepLinks.Row(BlockParts.Next(outcome.Answer.Screen))}""");
+    internal static Markup Looked(Workbench bench, Outcome outcome) => Html.Of($"""{Of(bench, outcome)}{StepLinks.Row([.. BlockParts.Next(outcome.Answer.Screen), .. outcome.Ways])}""");
 
     private static Markup Of(Workbench bench, JarOutcome outcome) => Html.Of(
         $"""{JarParts.Rows([.. Rows(bench, outcome)])}{ProblemPage.Cautions(outcome.Cautions)}{Label(bench, outcome)}""");

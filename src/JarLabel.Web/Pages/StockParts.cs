@@ -18,8 +18,13 @@ internal static class StockParts
     internal static Markup Bottles(Workbench bench, IReadOnlyList<Bottle> bottles) => Html.If(bottles.Count > 0, () => Html.Of(
         $"""
         <section aria-labelledby="bottles"><h2 id="bottles">Bottles of alcohol</h2>
-        {JarParts.Rows([.. bottles.Select(b => ($"bottle {b.Number}", (string?)$"{SupplyChoiceWords.What(bench, b)}, since {DateWords.Of(b.Since)}, shelf {b.Shelf}{Poison(bench, b)}"))])}</section>
+        {Rows(bottles, b => $"{SupplyChoiceWords.What(bench, b)}, since {DateWords.Of(b.Since)}, shelf {b.Shelf}{Poison(bench, b)}")}</section>
         """));
+
+    /// <summary>One row each, whose name leads to what can be done with it.</summary>
+    private static Markup Rows<T>(IReadOnlyList<T> supplies, Func<T, string> says)
+        where T : Supply =>
+        Html.Of($"<dl>{supplies.Select(one => Html.Of($"<dt>{StepLinks.Named(SupplyAnswer.Shown(one), $"{one.Kind.Word()} {one.Number}")}</dt><dd>{says(one)}</dd>"))}</dl>");
 
     private static string Poison(Workbench bench, Bottle bottle) => SupplyWords.Hazards(bench, bottle).PoisonWording ? $"; {PoisonWords.Text}" : "";
 
@@ -27,6 +32,6 @@ internal static class StockParts
     internal static Markup Bags(Workbench bench, IReadOnlyList<Bag> bags) => Html.If(bags.Count > 0, () => Html.Of(
         $"""
         <section aria-labelledby="bags"><h2 id="bags">Bags of flakes</h2>
-        {JarParts.Rows([.. bags.Select(b => ($"bag {b.Number}", (string?)SupplyChoiceWords.What(bench, b)))])}</section>
+        {Rows(bags, b => SupplyChoiceWords.What(bench, b))}</section>
         """));
 }
