@@ -6,19 +6,22 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
 {
     private const string ChangedSince = "JL150", NotPaired = "JL605";
 
-
     private readonly IdempotencyCache once = new();
 
     /// <summary>A form to fill in.</summary>
     /// <param name="place">Which.</param>
     /// <param name="who">Who asks.</param>
     /// <param name="given">What is filled in already, by the names of its fields.</param>
-    internal Reply Blank(Route place, Client who, IReadOnlyDictionary<string, string> given) => Scene(place, who, new FormValues(given)).TryGet(out var scene, out var problems)
+    internal Reply Blank(Route place, Client who, IReadOnlyDictionary<string, string> given) => Scene(place, who, new FormValues(Unobserved(place, given))).TryGet(out var scene, out var problems)
         ? Reply.Page(FormPage.Of(Filled(scene, given.Count > 0)))
         : Reply.NotFound(problems);
 
     /// <summary>A form as sent: worked out, or recorded.</summary>
-    internal Reply Take(Route place, Client who, IReadOnlyDictionary<string, string> fields)
+    /// <param name="place">Which.</param>
+    /// <param name="who">Who sends it.</param>
+    /// <param name="fields">What it holds.</param>
+    /// <param name="ours">True when it came from a page of this run of the server, opened by the same device.</param>
+    internal Reply Take(Route place, Client who, IReadOnlyDictionary<string, string> fields, bool ours)
     {
         var entry = new FormValues(fields);
         if (!Scene(place, who, entry).TryGet(out var scene, out var problems))
@@ -29,7 +32,13 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
         return entry.Text("do") switch
         {
             "live" => Reply.Page(Worked(scene).Live().Text),
-            "record" when !scene.Form.Step.Looks => once.Of($"{who.Device} {scene.Address}", entry.Text("once"), key => Kept(() => Record(scene, who, Seen(entry), key))),
+            "record" when !scene.Form.Step.Looks && !ours => Old(place, who, scene),
+            "record" when !scene.Form.Step.Looks => once.Of(
+                $"{who.Device} {scene.Address}",
+                entry,
+                key => Kept(() => Record(place, scene, who, key)),
+                old: () => Old(place, who, scene),
+                other: () => Again(place, who, scene, [WebProblems.RecordedOtherwise(scene.Look)], 409)),
             _ => Reply.Page(FormPage.Of(Worked(scene))),
         };
     }
@@ -42,11 +51,17 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
 
     private Result<FormScene> Scene(Route place, Client who, FormValues entry)
     {
-        var form = place.Jar.Length == 0 ? StepForms.OfShop[place.Step] : StepForms.OfJar[place.Step];
+        var (form, token) = (Form(place), tokens.Of(who.Device));
         return door.Open(rehearse: true).Then(bench => place.Jar.Length == 0
-            ? new FormScene(form, bench, null, tokens.Of(who.Device), entry, [], default)
-            : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, tokens.Of(who.Device), entry, [], default)));
+            ? new FormScene(form, bench, null, token, once.NewKey(), entry, [], default)
+            : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, token, once.NewKey(), entry, [], default)));
     }
+
+    private static StepForm Form(Route place) => place.Jar.Length == 0 ? StepForms.OfShop[place.Step] : StepForms.OfJar[place.Step];
+
+    /// <summary>What a link fills in: everything but what somebody must see or measure.</summary>
+    private static Dictionary<string, string> Unobserved(Route place, IReadOnlyDictionary<string, string> given) =>
+        given.Where(one => !Form(place).Step.Fields.Any(field => field.IsObserved && field.Name == one.Key)).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>A form as it is opened: with what it would come to, as far as that can be said yet.</summary>
     private static FormScene Filled(FormScene scene, bool given) => scene.Form.Step.ShowsAtOnce || (given && scene.Form.Step.Looks) ? Worked(scene)
@@ -74,18 +89,18 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
         }
     }
 
-    private (Reply Reply, DonePage? Done) Record(FormScene scene, Client who, int? seen, string key)
+    private (Reply Reply, DonePage? Done) Record(Route place, FormScene scene, Client who, string key)
     {
-        if (seen is null)
+        if (Seen(scene.Values) is not { } seen)
         {
-            return (Reply.Refused(403, WebProblems.OldForm()), null);
+            return (Old(place, who, scene), null);
         }
 
         return door.Open(scene.History is null ? null : seen)
             .Then(bench => scene.Form.Printing(bench, Number(scene), scene.Values) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
             .TryGet(out var page, out var problems)
                 ? (Reply.SeeOther($"/done/{key}"), page)
-                : (Told(scene, problems), null);
+                : (Told(place, who, scene, problems), null);
     }
 
     private Result<Outcome> Do(FormScene scene, Client who, Workbench bench) => (who.Paired is { } device
@@ -116,11 +131,19 @@ internal sealed class Recording(WorkbenchFactory door, FormTokens tokens, PaperR
 
     private static string Title(FormScene scene, Outcome outcome) => outcome.Jar is { } done ? $"Jar {done.History.Jar.Number}" : scene.Form.Step.Title;
 
-    /// <summary>Back to the form with its faults; where somebody else was first, to the jar instead.</summary>
-    private static Reply Told(FormScene scene, IReadOnlyList<Problem> problems) => problems.Any(problem => problem.Code == ChangedSince)
-        ? Reply.Page(ProblemPage.Of(problems, $"/J/{scene.History!.Jar.Number}"), 409)
+    /// <summary>Back to the form with its faults.</summary>
+    private Reply Told(Route place, Client who, FormScene scene, IReadOnlyList<Problem> problems) =>
+        problems.Any(problem => problem.Code == ChangedSince) ? Again(place, who, scene, problems, 409)
         : problems.Any(problem => problem.Code == NotPaired) ? Reply.Refused(401, problems)
         : Reply.Page(FormPage.Of(scene with { Problems = problems }), 422);
+
+    /// <summary>A form of another run of the server, of which nobody knows whether it was recorded.</summary>
+    private Reply Old(Route place, Client who, FormScene scene) => Again(place, who, scene, [WebProblems.MayBeRecorded(scene.Look)], 403);
+
+    /// <summary>The form once more as things stand now, under a key of its own, with what was typed.</summary>
+    private Reply Again(Route place, Client who, FormScene sent, IReadOnlyList<Problem> problems, int status) => Scene(place, who, sent.Values).TryGet(out var scene, out var faults)
+        ? Reply.Page(FormPage.Of(scene with { Problems = problems }), status)
+        : Reply.NotFound(faults);
 
     private static JarNumber Number(FormScene scene) => scene.History?.Jar.Number ?? default;
 
