@@ -27,7 +27,7 @@ internal static class OperationProblems
         new("JL332", $"Read {Quoted.Of(file)} as the file to write; its ending says what it becomes: .pdf, .png or .svg, such as label.pdf.", "out");
 
     internal static Problem ChangedSince(JarHistory history) =>
-        new("JL150", $"Somebody else has worked on jar {history.Jar.Number} since you opened it; the last step is: {HistoryWords.Of(history.Events.Last(e => e.Event is not Labelled).Event)}. Look at the jar again, then decide anew.", "jar");
+        new("JL150", $"Jar {history.Jar.Number} has been worked on since this was opened; the last step is: {HistoryWords.Of(history.Events.Last(e => e.Event is not Labelled).Event)}. Look at what it holds now, then decide anew.", "jar");
 
     internal static Problem WentOn(JarNumber jar, JarNumber made) =>
         new("JL147", Message.Of($"This step filled jar {made}, and jar {jar} has been worked on since. First take that back at jar {jar}: {new Remedy("undo", new InputName("jar", $"{jar}"))}."), "jar");

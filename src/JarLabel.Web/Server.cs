@@ -71,6 +71,7 @@ public sealed class WorkbenchFactory(WorkbenchOptions request, Func<DateTime> no
     /// <summary>The shop.</summary>
     /// <param name="seen">How many steps of its jar the form has seen; null where that does not matter.</param>
     /// <param name="rehearse">True to work a step out and record nothing.</param>
-    public Result<Workbench> Open(int? seen = null, bool rehearse = false) =>
-        Workbench.Open(request with { Now = now(), StepsSeen = seen, DryRun = request.DryRun || rehearse }, Environment.GetEnvironmentVariable);
+    /// <param name="at">The moment to use instead of now; null for now.</param>
+    public Result<Workbench> Open(int? seen = null, bool rehearse = false, DateTime? at = null) =>
+        Workbench.Open(request with { Now = at ?? now(), Dated = at is not null || request.Dated, StepsSeen = seen, DryRun = request.DryRun || rehearse }, Environment.GetEnvironmentVariable);
 }

@@ -15,6 +15,19 @@ public static class WebProblems
     internal static Problem OldForm() =>
         new("JL604", "This form was opened before the server was started, or by another device. Go back, load the page anew and fill it in again.");
 
+    internal static Problem OldPage() =>
+        new("JL604", "This page was opened before the server was started anew, or by another device. What you typed is still here: send it again.");
+
+    /// <summary>A form of an earlier run of the server, or of another device.</summary>
+    /// <param name="look">The step that shows what was recorded.</param>
+    internal static Problem MayBeRecorded(Message look) =>
+        new("JL604", Message.Of($"This form was opened before the server was started anew, or by another device; it may be recorded already. {look} shows what is recorded. Send it again from here only if it is not there."));
+
+    /// <summary>A form that was sent, changed and sent again.</summary>
+    /// <param name="look">The step that shows what was recorded.</param>
+    internal static Problem RecordedOtherwise(Message look) =>
+        new("JL621", Message.Of($"What was sent from this form before is recorded already; what stands in it now is not yet. {look} shows what is recorded. Send it again from here if this is to be recorded too."));
+
     internal static Problem NotPaired() =>
         new("JL605", "This device may look and not record. Pair it first with the code that the server shows on its screen.");
 

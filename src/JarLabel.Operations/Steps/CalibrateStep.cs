@@ -57,7 +57,7 @@ internal static class CalibrateStep
             : CalibrateSheet.Keep(bench, sheet, printer, measured).Then<Outcome>(kept => new Outcome(CalibrationAnswer.Kept(bench, kept)));
     }
 
-    private static Input<double?> Shift(string name, string label, string help) => Input.Optional<double>(name, label, "0.8", MeasureWords.Millimeters).Help("mm", help).Hint("mm: 0.8, -0.5");
+    private static Input<double?> Shift(string name, string label, string help) => Input.Optional<double>(name, label, "0.8", MeasureWords.Millimeters).Help("mm", help).Hint("mm: 0.8, -0.5").Observed();
 
-    private static Input<double?> Scale(string name, string label, string help) => Input.Optional<double>(name, label, "199/200", MeasureWords.Scale).Help("scale", help).Hint("measured over true: 199/200");
+    private static Input<double?> Scale(string name, string label, string help) => Input.Optional<double>(name, label, "199/200", MeasureWords.Scale).Help("scale", help).Hint("measured over true: 199/200").Observed();
 }

@@ -39,6 +39,9 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>True for yes or no.</summary>
     internal bool IsFlag { get; init; }
 
+    /// <summary>True for what somebody sees or measures at the bench: a page never fills it in from a link, so that no example is recorded as an observation.</summary>
+    internal bool IsObserved { get; init; }
+
     /// <summary>True for what is seldom needed and is folded away on a page.</summary>
     internal bool IsMore { get; init; }
 
@@ -48,8 +51,14 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>Whether its reader takes a text, where that can be said without the shop; null where it cannot.</summary>
     internal Func<string, bool>? Takes { get; init; }
 
+    /// <summary>What its reader makes of a text; null where it takes it not. Texts that become the same mean the same: <c>2</c> and <c>2-7</c>.</summary>
+    internal Func<Workbench, string, object?> Reads { get; init; } = (_, text) => text;
+
     /// <summary>What can be chosen, each with its words; null for free text. None at all leaves the field out.</summary>
     internal Func<Workbench, IReadOnlyList<(string Value, string Words)>>? Choices { get; init; }
+
+    /// <summary>The step that adds something to choose, where a shop may have nothing; null where there is always something.</summary>
+    internal Remedy? WhenNone { get; init; }
 
     /// <summary>What stands in it at first, for a jar.</summary>
     internal Func<Jar, string?>? First { get; init; }

@@ -39,7 +39,7 @@ internal abstract class Input
     internal static Input<T> Of<T>(string name, string label, string example, ShopReader<T> read)
         where T : notnull => new()
         {
-            Fields = [new Field(name, label, example) { IsNeeded = true }],
+            Fields = [new Field(name, label, example) { IsNeeded = true, Reads = Meaning(name, read) }],
             TryRead = (values, one, out value) =>
             {
                 value = default!;
@@ -51,7 +51,7 @@ internal abstract class Input
     internal static Input<T?> Optional<T>(string name, string label, string example, ShopReader<T> read, T? none = null)
         where T : class => new()
         {
-            Fields = [new Field(name, label, example)],
+            Fields = [new Field(name, label, example) { Reads = Meaning(name, read) }],
             TryRead = (values, _, out value) =>
             {
                 value = none;
@@ -67,7 +67,7 @@ internal abstract class Input
     internal static Input<T?> Optional<T>(string name, string label, string example, ShopReader<T> read, T? none = null)
         where T : struct => new()
         {
-            Fields = [new Field(name, label, example)],
+            Fields = [new Field(name, label, example) { Reads = Meaning(name, read) }],
             TryRead = (values, _, out value) =>
             {
                 value = none;
@@ -180,6 +180,9 @@ internal abstract class Input
             },
         };
 
+    private static Func<Workbench, string, object?> Meaning<T>(string name, ShopReader<T> read)
+        where T : notnull => (bench, text) => read(bench, text, name).TryGet(out var found, out _) ? found : null;
+
     private static bool Kept<T>(T found, out T kept)
     {
         kept = found;
@@ -212,6 +215,9 @@ internal sealed class Input<T> : Input
 
     /// <summary>May stand on the command line without its option.</summary>
     internal Input<T> Alone() => Change(one => one with { MayStandAlone = true });
+
+    /// <summary>Seen or measured at the bench.</summary>
+    internal Input<T> Observed() => Change(one => one with { IsObserved = true });
 
     /// <summary>Chosen among a few.</summary>
     internal Input<T> Choices(Func<Workbench, IReadOnlyList<(string Value, string Words)>> choices) => Change(one => one with { Choices = choices });

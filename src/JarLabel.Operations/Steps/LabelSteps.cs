@@ -76,12 +76,12 @@ internal static class LabelSteps
         if ((given.Get(Bag) ?? given.Get(Bottle)) is { } supply)
         {
             var kind = given.Get(Bag) is null ? SupplyKind.Bottle : SupplyKind.Bag;
-            return SupplyOperations.Label(bench, kind, supply, choice, file).Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(bench, outcome)));
+            return SupplyOperations.Label(bench, kind, supply, choice, file).Then<Outcome>(outcome => new Outcome(SupplyAnswer.Of(bench, outcome)) { Files = outcome.Label is { } label ? [label.File] : [] });
         }
 
         var wanted = given.Get(Jars);
         return wanted.One is { } jar && choice.Copies == 1
             ? LabelJar.Do(bench, jar, choice, file).Then<Outcome>(outcome => new Outcome(JarAnswer.Labelled(bench, outcome)) { Jar = outcome })
-            : LabelJars.Do(bench, wanted, choice, file, bench.Progress("labels")).Then<Outcome>(labels => new Outcome(LabelsAnswer.Of(bench, labels)));
+            : LabelJars.Do(bench, wanted, choice, file, bench.Progress("labels")).Then<Outcome>(labels => new Outcome(LabelsAnswer.Of(bench, labels)) { Files = [labels.File] });
     }
 }

@@ -33,7 +33,7 @@ internal static class MixStep
     private static Input<Container> Container => field ??= Input.Group<Container>([Shared.NewContainer, Fill],
         given => given.Get(Shared.NewContainer) is { Holds: null } unsaid ? unsaid with { Holds = given.Get(Fill) } : given.Get(Shared.NewContainer));
 
-    private static Input<string?> Shelf => field ??= Shared.Shelf("The shelf it goes to; else the shop's first.");
+    private static Input<string?> Shelf => field ??= Shared.Shelf("The shelf it goes to; else the shop's first.", "the shop's first");
 
     private static Input<string?> By => field ??= Shared.By("Who mixes", "Who mixed it.");
 
@@ -83,12 +83,14 @@ internal static class MixListStep
 
     private static Input<string?> Out => field ??= Shared.Out("The PDF to write with --list; else one in the shop's labels folder.");
 
-    internal static Step Step => field ??= Step.OfShop("mix", "Mix a list of jars", "Mix a list of batches.", [Shared.NewLabel, List, Shared.Copies, Out, Shared.Force], Do);
+    private static Input<int> Copies => field ??= Shared.Copies.Change(one => one with { IsTypedOnly = true });
+
+    internal static Step Step => field ??= Step.OfShop("mix", "Mix a list of jars", "Mix a list of batches.", [Shared.NewLabel, List, Copies, Out, Shared.Force], Do);
 
     private static Result<Outcome> Do(Values given)
     {
-        var (bench, copies) = (given.Bench, given.Get(Shared.Copies));
+        var (bench, copies) = (given.Bench, given.Get(Copies));
         var label = given.Get(Shared.NewLabel) is { } wanted ? wanted with { Copies = copies } : null;
-        return MixList.Do(bench, given.Get(List), label, given.Get(Out), bench.Progress("labels")).Then<Outcome>(mixed => new Outcome(LabelsAnswer.Of(bench, mixed)));
+        return MixList.Do(bench, given.Get(List), label, given.Get(Out), bench.Progress("labels")).Then<Outcome>(mixed => new Outcome(LabelsAnswer.Of(bench, mixed)) { Files = mixed.Labels is { } printed ? [printed.File] : [] });
     }
 }

@@ -3,7 +3,7 @@ namespace JarLabel.Operations.Steps;
 /// <summary>Prints the wall notice for a solvent shelf.</summary>
 internal static class NoticeStep
 {
-    private static Input<string?> Shelf => field ??= Shared.Shelf("The shelf it hangs over; else the shop's first.").Change(one => one with { IsMore = false, MayStandAlone = true });
+    private static Input<string?> Shelf => field ??= Shared.Shelf("The shelf it hangs over; else the shop's first.", "the shop's first").Change(one => one with { IsMore = false, MayStandAlone = true });
 
     private static Input<NoticePaper> Paper => field ??= Shared.Paper("a4 or letter, on its side; else a4 under clp, letter under osha.", NoticePaper.A4, NoticePaper.Letter);
 

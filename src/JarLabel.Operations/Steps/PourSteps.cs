@@ -9,7 +9,7 @@ internal static class PourSteps
     private static Input<IReadOnlyList<IReadOnlyList<TakenText>>> Into => field ??= Input.Many<IReadOnlyList<TakenText>>("into", "How much into each new jar", "200 mL,200 mL", (_, text, where) => TakenText.ReadList(text, where))
         .Help("volumes", "How much into each new jar: \"200 mL,200 mL\", \"3 x 200 mL\" or half; \"all\" for what is left.").Hint("200 mL, 200 mL, all; or 3 x 200 mL").Alone();
 
-    private static Input<string?> Shelf => field ??= Shared.Shelf("The shelf it goes to; else the one it came from.");
+    private static Input<string?> Shelf => field ??= Shared.Shelf("The shelf it goes to; else the one it came from.", "the one it came from");
 
     private static Input<string?> By => field ??= Shared.By("Who pours", "Who pours.");
 

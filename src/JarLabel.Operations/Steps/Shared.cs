@@ -125,8 +125,10 @@ internal static class Shared
         .Help("file", "Write a calendar (iCalendar, RFC 5545) with the dates to swirl, strain, test and use by.").Change(one => one with { IsTypedOnly = true });
 
     /// <summary>A shelf that something goes to.</summary>
-    internal static Input<string?> Shelf(string help) => Input.Word("shelf", "Shelf", "main").Help("name", help).More()
-        .Choices(Choose.Shelves());
+    /// <param name="help">Its line of help.</param>
+    /// <param name="usual">The words for where it goes when none is chosen.</param>
+    internal static Input<string?> Shelf(string help, string usual) => Input.Word("shelf", "Shelf", "main").Help("name", help).More()
+        .Choices(Choose.Shelves(usual));
 
     /// <summary>A day that has been.</summary>
     internal static Input<DateOnly> PastDay(string label, string example, string help) =>

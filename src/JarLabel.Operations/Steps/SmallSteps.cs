@@ -31,6 +31,7 @@ internal static class SmallSteps
     {
         Button = "Take back the last step",
         IsLast = true,
+        TakesGone = true,
         Says = "Takes back the last thing recorded of this jar, by a new entry; nothing is erased.",
         WorksOut = true,
         NeedsNothing = true,

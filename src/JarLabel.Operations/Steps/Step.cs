@@ -44,6 +44,9 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     /// <summary>True for what is final or takes back, and stands last among the buttons of a page.</summary>
     internal bool IsLast { get; init; }
 
+    /// <summary>True for what can be done at a jar that is gone from its shelf.</summary>
+    internal bool TakesGone { get; init; }
+
     /// <summary>True for what is done at the machine itself and has no page, because it names files there.</summary>
     internal bool IsTypedOnly { get; init; }
 

@@ -36,7 +36,7 @@ internal sealed class SupplySteps
     private static Input<DateOnly?> Since => field ??= Input.Optional<DateOnly>("date", "Bought or opened on", "2026-03-01", (bench, text, where) => ValueReader.DayUntil(bench.Now)(text, where))
         .Help("date", "When it was bought or opened: 2026-03-01; else today.").Hint("year-month-day; today when left empty");
 
-    private static Input<string?> Shelf => field ??= Shared.Shelf("Where it stands; else the shop's first shelf.").Change(one => one with { IsMore = false });
+    private static Input<string?> Shelf => field ??= Shared.Shelf("Where it stands; else the shop's first shelf.", "the shop's first").Change(one => one with { IsMore = false });
 
     private static Input<string> NewShelf => field ??= Input.Of("shelf", "To the shelf", "main", (Reader<string>)ValueReader.TextUpTo(40).Invoke).Alone().Help("name", "Where it stands; else the shop's first shelf.")
         .Choices(Choose.Shelves());
@@ -46,14 +46,14 @@ internal sealed class SupplySteps
         .Choices(Choose.Materials("not said"));
 
     private static Input<Pinch> Pinch => field ??= Input.Of("pinch", "A pinch, overnight in a little alcohol", "all", (Reader<Pinch>)ValueReader.Pinch)
-        .Help("word", "all when it dissolved, cloudy when haze or specks stay beyond a waxy grade's wax, gel when it swelled or left lumps.").Argument()
+        .Help("word", "all when it dissolved, cloudy when haze or specks stay beyond a waxy grade's wax, gel when it swelled or left lumps.").Argument().Observed()
         .Choices(_ => [("", "choose"), ("all", "dissolved, all of it"), ("cloudy", "haze or specks stay, beyond the wax of a waxy grade"), ("gel", "swelled, or left lumps")]);
 
     private static Input<Mass> WeightLeft => field ??= Input.Of<Mass>("weight", "What the scale says", "120 g", (text, where) => LeftText.Read(text, where, MassText.Read, Mass.Zero))
-        .Help("weight", "What the scale says: \"120 g\"; or empty.").Hint("120 g, or empty").Argument();
+        .Help("weight", "What the scale says: \"120 g\"; or empty.").Hint("120 g, or empty").Argument().Observed();
 
     private static Input<Volume> VolumeLeft => field ??= Input.Of<Volume>("volume", "What is left by measure", "200 mL", (text, where) => LeftText.Read(text, where, VolumeText.Read, UnitsNet.Volume.Zero))
-        .Help("volume", "What is left by measure: \"200 mL\"; or empty.").Hint("200 mL, or empty").Argument();
+        .Help("volume", "What is left by measure: \"200 mL\"; or empty.").Hint("200 mL, or empty").Argument().Observed();
 
     private Input LeftOver => kind == SupplyKind.Bag ? WeightLeft : VolumeLeft;
 
@@ -112,7 +112,7 @@ internal sealed class SupplySteps
 
     private Input<SupplyNumber> Of(Func<Workbench, IReadOnlyList<(string Value, string Words)>> choices) =>
         Input.Of<SupplyNumber>(Word, Title, "1", (text, where) => SupplyNumber.Read(kind, text, where))
-            .Change(one => one with { Help = $"The {Word}: {said.Such}.", IsArgument = true, Choices = choices });
+            .Change(one => one with { Help = $"The {Word}: {said.Such}.", IsArgument = true, Choices = choices, WhenNone = new(Verb("add")) });
 
     private IReadOnlyList<(string Value, string Words)> OnHand(Workbench bench) => Chosen(bench, SupplyBook.OnHand(bench, kind));
 

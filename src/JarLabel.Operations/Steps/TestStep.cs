@@ -5,7 +5,7 @@ internal static class TestStep
 {
     private static Input<Drying> Verdict => field ??= Input.Of("verdict", "A few drops on glass", "pass", (Reader<Drying>)ValueReader.Verdict)
         .Help("word", "pass when the drops dried hard, fail (or soft) when they stayed soft or tacky; fresh when they dried hard as fast as a fresh batch beside them, slow when hard but clearly slower.")
-        .Argument()
+        .Argument().Observed()
         .Choices(_ =>
         [
             ("", "choose"),
@@ -27,13 +27,13 @@ internal static class TestStep
     private static Input<int?> FreshPrintFree => field ??= Minutes("fresh-print-free", "Fresh batch beside it, print-free", "minutes", "The same of a fresh batch beside it.").More();
 
     private static Input<Temperature?> Temperature => field ??= Input.Optional("temp", "Temperature at the bench", "20 C", TemperatureText.Read)
-        .Help("temperature", "Temperature at the bench: 68F, \"20 C\".").Hint("20 C, 68F").More();
+        .Help("temperature", "Temperature at the bench: 68F, \"20 C\".").Hint("20 C, 68F").More().Observed();
 
     private static Input<int?> Humidity => field ??= Input.Optional<int>("humidity", "Relative humidity, %", "55", ValueReader.WholePercent(1, 100, 55).Invoke)
-        .Help("percent", "Relative humidity in %: 55.").More();
+        .Help("percent", "Relative humidity in %: 55.").More().Observed();
 
     private static Input<string?> Film => field ??= Input.Optional("film", "Put on, and how thick", "glass, 1 coat", Shared.Printed(60))
-        .Help("text", "What they were put on and how thick: \"glass, 1 coat\".").More();
+        .Help("text", "What they were put on and how thick: \"glass, 1 coat\".").More().Observed();
 
     private static Input<DropReadings> Readings => field ??= Input.Group<DropReadings>([TackFree, PrintFree, FreshTackFree, FreshPrintFree, Temperature, Humidity, Film], given => new DropReadings
     {
@@ -54,5 +54,5 @@ internal static class TestStep
     };
 
     private static Input<int?> Minutes(string name, string label, string hint, string help) =>
-        Input.Optional<int>(name, label, "40", ValueReader.WholeNumber(1, TestJar.LongestMinutes).Invoke).Help("minutes", help).Hint(hint);
+        Input.Optional<int>(name, label, "40", ValueReader.WholeNumber(1, TestJar.LongestMinutes).Invoke).Help("minutes", help).Hint(hint).Observed();
 }

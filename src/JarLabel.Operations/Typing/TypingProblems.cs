@@ -13,6 +13,10 @@ public static class TypingProblems
     /// <summary>A field that must be filled in is empty.</summary>
     public static Problem Empty(string name, string label, string example) => new(NotGiven, $"{label} is needed; for example {example}.", name);
 
+    /// <summary>A field that must be chosen, in a shop that has nothing to choose from.</summary>
+    internal static Problem NothingToChoose(string name, string label, Remedy adds) =>
+        new(NotGiven, Message.Of($"{label} is needed, and there is none to choose here; {adds} enters one."), name);
+
     /// <summary>Two or more that must be given were not: one whole line for an example.</summary>
     internal static Problem WholeLine(Remedy line) => new(NotGiven, Message.Of($"A whole line is {line}."));
 

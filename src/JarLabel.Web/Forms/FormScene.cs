@@ -5,14 +5,23 @@ namespace JarLabel.Web.Forms;
 /// <param name="Bench">The shop.</param>
 /// <param name="History">The jar; null for a new one.</param>
 /// <param name="Token">The mark that it is ours.</param>
+/// <param name="Key">Its own key, under which it is recorded once.</param>
 /// <param name="Values">What was filled in.</param>
 /// <param name="Problems">What is to be mended.</param>
 /// <param name="Result">What was worked out.</param>
 internal sealed record FormScene(
-    StepForm Form, Workbench Bench, JarHistory? History, string Token, FormValues Values, IReadOnlyList<Problem> Problems, Markup Result)
+    StepForm Form, Workbench Bench, JarHistory? History, string Token, string Key, FormValues Values, IReadOnlyList<Problem> Problems, Markup Result)
 {
     /// <summary>Where it is sent.</summary>
     internal string Address => History is null ? $"/{Form.Name}" : $"/J/{History.Jar.Number}/{Form.Name}";
+
+    /// <summary>What stands against the step whatever is filled in.</summary>
+    internal IReadOnlyList<Problem> Hindered => Form.Hindered(Bench, History?.Jar);
+
+    /// <summary>The step that shows what was recorded by it.</summary>
+    internal Message Look => History is not null
+        ? Message.Of($"{new Remedy("jar", new InputName("jar", $"{History.Jar.Number}"))} at jar {History.Jar.Number}")
+        : Message.Of($"{new Remedy(StepTable.Under(Form.Step.Verb.Split(' ')[0]).FirstOrDefault(step => step.Looks)?.Verb ?? "shelf")}");
 
     /// <summary>What is shown while one types.</summary>
     internal Markup Live() => Problems.Count > 0 ? Html.All(Problems.Select(ProblemPage.Line)) : Result;

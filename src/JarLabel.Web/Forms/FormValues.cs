@@ -5,7 +5,14 @@ namespace JarLabel.Web.Forms;
 /// <param name="fields">What the form sent.</param>
 internal sealed class FormValues(IReadOnlyDictionary<string, string> fields)
 {
+    /// <summary>What a form says of itself and not of what was filled in.</summary>
+    private static readonly string[] OfForm = ["token", "once", "seen", "do"];
+
     private readonly List<Problem> problems = [];
+
+    /// <summary>A print of what was filled in: the same for the same values, whatever the form says of itself.</summary>
+    internal string Print => field ??= Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\0', fields.Keys
+        .Except(OfForm).Where(Ticked).Order(StringComparer.Ordinal).SelectMany(name => (string[])[name, Text(name)!])))));
 
     /// <summary>What a field holds; null when it is empty.</summary>
     internal string? Text(string where) => fields.GetValueOrDefault(where) is { } text && !string.IsNullOrWhiteSpace(text) ? text.Trim() : null;

@@ -15,8 +15,20 @@ internal sealed record StepForm(Step Step)
     /// <summary>The fields as they stand in the form; those with nothing to choose are left out.</summary>
     /// <param name="bench">The shop.</param>
     /// <param name="jar">The jar; null where the step is of none.</param>
-    internal IReadOnlyList<FormField> Fields(Workbench bench, Jar? jar) =>
-        [.. Step.Fields.Where(one => !one.IsSubject && !one.IsTypedOnly).Select(one => Shown(one, bench, jar)).OfType<FormField>()];
+    /// <param name="entry">What is filled in.</param>
+    internal IReadOnlyList<FormField> Fields(Workbench bench, Jar? jar, FormValues entry) =>
+        [.. Open.Select(one => Shown(one, bench, jar, entry.Text(one.Name))).OfType<FormField>(), .. Step.Looks || Step.Fields.Any(one => one.Name == At.Name) ? [] : (FormField[])[At with { Value = entry.Text(At.Name) }]];
+
+    /// <summary>When it was done, for every step that records.</summary>
+    internal static FormField At { get; } = new("at", "When, if not now", "yesterday, 2026-03-09, or 2026-03-09 14:30") { Seldom = true };
+
+    /// <summary>What stands against the step whatever is filled in; then there is nothing to send.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="jar">The jar; null where the step is of none.</param>
+    internal IReadOnlyList<Problem> Hindered(Workbench bench, Jar? jar) => jar is not null && !Step.TakesGone && !jar.DemandOnShelf().TryGet(out _, out var gone) ? spelling.Of([.. gone]) : spelling.Of(
+        [.. Open.Where(one => one is { IsNeeded: true, WhenNone: not null } && one.Choices?.Invoke(bench) is { Count: 0 }).Select(one => TypingProblems.NothingToChoose(one.Name, one.Label, one.WhenNone!))]);
+
+    private IEnumerable<Field> Open => Step.Fields.Where(one => !one.IsSubject && !one.IsTypedOnly);
 
     /// <summary>Does the step.</summary>
     internal Result<Outcome> Do(Workbench bench, JarNumber jar, FormValues entry)
@@ -33,16 +45,43 @@ internal sealed record StepForm(Step Step)
     internal PrintRequest? Printing(Workbench bench, JarNumber jar, FormValues entry) =>
         entry.Ticked("no-label") ? null : Step.Printing(bench, new Filled(Step, entry, jar));
 
-    private static FormField? Shown(Field one, Workbench bench, Jar? jar)
+    private static FormField? Shown(Field one, Workbench bench, Jar? jar, string? given)
     {
-        var choices = one.Choices?.Invoke(bench);
+        var first = jar is null ? null : one.First?.Invoke(jar);
+        var choices = one.Choices is null ? null : Offered(one, bench, given ?? first);
         return choices is { Count: 0 } ? null : new FormField(one.Name, one.Label, one.Hint ?? (choices is null && !one.IsFlag ? one.Example : null))
         {
             Choices = choices,
-            First = jar is null ? null : one.First?.Invoke(jar),
+            First = first ?? choices?[0].Value,
+            Value = choices is null ? given ?? first : Same(one, bench, choices, given ?? first) ?? choices[0].Value,
             Tick = one.IsFlag,
             Seldom = one.IsMore,
         };
+    }
+
+    /// <summary>What may be chosen. Where something must be, nothing is at first; and what was given stands there as it is where it is not among
+    /// the others, so that none of them is chosen in its place.</summary>
+    private static IReadOnlyList<(string Value, string Words)> Offered(Field one, Workbench bench, string? given)
+    {
+        var rows = one.Choices!(bench);
+        (string, string)[] other = given is null || Same(one, bench, rows, given) is not null ? [] : [(given, $"{given}: not among these")];
+        (string, string)[] none = rows.Any(row => row.Value.Length == 0) ? []
+            : one is { IsNeeded: true, First: null } && (rows.Count > 1 || one.WhenNone is not null) && rows.Count > 0 ? [("", "choose")]
+            : rows.Count == 0 && other.Length > 0 ? [("", "none")]
+            : [];
+        return [.. none, .. rows, .. other];
+    }
+
+    /// <summary>The choice that means the same as a text; null for none.</summary>
+    private static string? Same(Field one, Workbench bench, IReadOnlyList<(string Value, string Words)> choices, string? text)
+    {
+        if (text is null || choices.Any(choice => choice.Value == text))
+        {
+            return text;
+        }
+
+        var meant = one.Reads(bench, text);
+        return meant is null ? null : choices.Select(choice => choice.Value).FirstOrDefault(value => value.Length > 0 && meant.Equals(one.Reads(bench, value)));
     }
 
     /// <summary>What was filled in; the jar is the one whose page it is.</summary>
@@ -72,6 +111,9 @@ internal sealed record FormField(string Name, string Label, string? Hint = null)
 
     /// <summary>What stands in it at first.</summary>
     internal string? First { get; init; }
+
+    /// <summary>What stands in it now.</summary>
+    internal string? Value { get; init; }
 
     /// <summary>True for a box to tick.</summary>
     internal bool Tick { get; init; }

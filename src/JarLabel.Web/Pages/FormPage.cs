@@ -4,12 +4,11 @@ namespace JarLabel.Web.Pages;
 /// the result is shown while one types.</summary>
 internal static class FormPage
 {
-    private const int KeyBytes = 16;
-
     internal static string Of(FormScene scene)
     {
         var form = scene.Form.Step;
-        var fields = scene.Form.Fields(scene.Bench, scene.History?.Jar);
+        var fields = scene.Form.Fields(scene.Bench, scene.History?.Jar, scene.Values);
+        var hindered = scene.Hindered;
         var title = scene.History is { } history ? $"{form.Title}: jar {history.Jar.Number}" : form.Title;
         return Frame.Page(
             title,
@@ -18,18 +17,26 @@ internal static class FormPage
                 <h1>{title}</h1>
                 {Jar(scene)}
                 {(form.Says is { } says ? Html.Of($"<p>{says}</p>") : default)}
-                {Summary(scene, fields)}
-                <form method="post" action="{scene.Address}"{Html.Own(form.WorksOut ? " data-live" : "")} autocomplete="off">
-                {Hidden("token", scene.Token)}{Hidden("once", Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(KeyBytes)))}{Hidden("seen", $"{scene.History?.Steps ?? 0}")}
-                {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
-                {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
-                {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
-                {Html.If(form.WorksOut, () => Html.Own("""<button class="quiet" name="do" value="show">Work it out</button>"""))}
-                {(form.Looks ? Html.If(fields.Count > 0, () => Html.Own("""<button name="do" value="show">Show</button>""")) : Html.Of($"""<button name="do" value="record">{form.Button}</button>"""))}
-                </form>
+                {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene, fields)}{Form(scene, fields)}"))}
                 """),
             Frame.Served,
-            script: form.WorksOut);
+            script: form.WorksOut && hindered.Count == 0);
+    }
+
+    private static Markup Form(FormScene scene, IReadOnlyList<FormField> fields)
+    {
+        var form = scene.Form.Step;
+        return Html.Of(
+            $"""
+            <form method="post" action="{scene.Address}"{Html.Own(form.WorksOut ? " data-live" : "")} autocomplete="off">
+            {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.History?.Steps ?? 0}")}
+            {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
+            {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
+            {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
+            {Html.If(form.WorksOut, () => Html.Own("""<button class="quiet" name="do" value="show">Work it out</button>"""))}
+            {(form.Looks ? Html.If(fields.Count > 0, () => Html.Own("""<button name="do" value="show">Show</button>""")) : Html.Of($"""<button name="do" value="record">{form.Button}</button>"""))}
+            </form>
+            """);
     }
 
     internal static Markup Hidden(string name, string value) => Html.Of($"""<input type="hidden" name="{name}" value="{value}">""");
@@ -39,6 +46,10 @@ internal static class FormPage
 
     private static Markup Summary(FormScene scene, IReadOnlyList<FormField> fields) => Html.If(scene.Problems.Count > 0, () => Html.Of(
         $"""<div class="warn" role="alert">{ProblemPage.Nothing}{scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))).Select(ProblemPage.Line)}{Marked(scene, fields)}</div>"""));
+
+    /// <summary>What stands against the step whatever is filled in, with the way out of it.</summary>
+    private static Markup Hindered(FormScene scene, IReadOnlyList<Problem> hindered) => Html.Of(
+        $"""<div class="warn" role="alert">{Html.If(scene.Problems.Count > 0, () => ProblemPage.Nothing)}{hindered.Select(ProblemPage.Line)}</div>""");
 
     private static Markup Marked(FormScene scene, IReadOnlyList<FormField> fields) => Html.All(fields
         .Where(field => scene.Problems.Any(problem => Is(field, problem)))
@@ -69,7 +80,7 @@ internal static class FormPage
     private static bool IsChosen(FormField field) => field.Choices is not null;
 
     private static bool Wanted(FormScene scene, FormField field) =>
-        scene.Problems.Any(problem => Is(field, problem)) || (scene.Values.Text(field.Name) is { } text && text != (field.First ?? field.Choices?[0].Value));
+        scene.Problems.Any(problem => Is(field, problem)) || (scene.Values.Text(field.Name) is not null && field.Value != field.First);
 
     private static Markup One(FormScene scene, FormField field)
     {
@@ -77,15 +88,14 @@ internal static class FormPage
         var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>{StepLinks.Row(problem.Text.Remedies)}"""));
         return field.Tick
             ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.Values.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
-            : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(scene, field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
+            : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
     }
 
-    private static Markup Control(FormScene scene, FormField field, bool faulty)
+    private static Markup Control(FormField field, bool faulty)
     {
-        var value = scene.Values.Text(field.Name) ?? field.First;
         var common = Html.Of($"""id="f-{field.Name}" name="{field.Name}" aria-describedby="h-{field.Name}"{Html.Own(faulty ? " aria-invalid=\"true\"" : "")}""");
         return field.Choices is { } choices
-            ? Html.Of($"""<select {common}>{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == value ? " selected" : "")}>{choice.Words}</option>"""))}</select>""")
-            : Html.Of($"""<input {common} value="{value ?? ""}" autocapitalize="off" spellcheck="false">""");
+            ? Html.Of($"""<select {common}>{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == field.Value ? " selected" : "")}>{choice.Words}</option>"""))}</select>""")
+            : Html.Of($"""<input {common} value="{field.Value ?? ""}" autocapitalize="off" spellcheck="false">""");
     }
 }

@@ -38,7 +38,7 @@ internal static class StepLinks
     private static string Query(Step step, Remedy wanted)
     {
         string[] given = [.. wanted.Values
-            .Where(value => value.Value is not null && step.Fields.Any(field => field.Name == value.Name && !field.IsSubject && !field.IsTypedOnly))
+            .Where(value => value.Value is not null && step.Fields.Any(field => field.Name == value.Name && field is { IsSubject: false, IsTypedOnly: false, IsObserved: false }))
             .Select(value => $"{Uri.EscapeDataString(value.Name)}={Uri.EscapeDataString(value.Value!)}")];
         return given.Length == 0 ? "" : "?" + string.Join('&', given);
     }

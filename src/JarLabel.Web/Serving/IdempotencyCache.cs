@@ -6,52 +6,69 @@ namespace JarLabel.Web.Serving;
 internal sealed class IdempotencyCache
 {
     private const int MostKept = 256;
-    private const int KeyLength = 32;
+    private const int RunBytes = 8;
+    private const int KeyBytes = 16;
 
-    private readonly ConcurrentDictionary<string, Lazy<(Reply Reply, DonePage? Done)>> forms = new(StringComparer.Ordinal);
+    /// <summary>The mark of this run of the server, with which its keys begin.</summary>
+    private readonly string run = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(RunBytes));
+    private readonly ConcurrentDictionary<string, Sent> forms = new(StringComparer.Ordinal);
     private readonly ConcurrentQueue<string> order = new();
+
+    /// <summary>A key for a form that is shown.</summary>
+    internal string NewKey() => run + Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(KeyBytes));
 
     /// <summary>The reply to a form. One that was refused may be sent again.</summary>
     /// <param name="form">Who sends which form.</param>
-    /// <param name="key">The form's own key.</param>
+    /// <param name="entry">What it holds, and its own key.</param>
     /// <param name="act">Does it; gives the reply and, when it was done, the page that tells of it.</param>
-    internal Reply Of(string form, string? key, Func<string, (Reply Reply, DonePage? Done)> act)
+    /// <param name="old">The reply to a form that was not opened in this run.</param>
+    /// <param name="other">The reply to a form that was done already with other values.</param>
+    internal Reply Of(string form, FormValues entry, Func<string, (Reply Reply, DonePage? Done)> act, Func<Reply> old, Func<Reply> other)
     {
-        if (key is not { Length: KeyLength } || !key.All(char.IsAsciiHexDigitLower))
+        if (entry.Text("once") is not { } key || !IsOurs(key))
         {
-            return Reply.Refused(403, WebProblems.OldForm());
+            return old();
         }
 
         var name = $"{key} {form}";
-        var done = forms.GetOrAdd(name, _ => new Lazy<(Reply, DonePage?)>(() => act(key)));
+        var sent = forms.GetOrAdd(name, _ => new Sent(entry.Print, new(() => act(key))));
         try
         {
-            if (done.Value.Done is not null)
+            var (reply, done) = sent.Work.Value;
+            if (done is not null)
             {
                 Keep(name);
-                return done.Value.Reply;
+                return sent.Print == entry.Print ? reply : other();
             }
 
-            forms.TryRemove(name, out _);
-            return done.Value.Reply;
+            // It was refused, so that what stands in it now may be done.
+            forms.TryRemove(KeyValuePair.Create(name, sent));
+            return sent.Print == entry.Print ? reply : Of(form, entry, act, old, other);
         }
         catch (FaultAfterKeeping)
         {
             // Sent again, it tells the same, and does nothing.
             Keep(name);
+            if (sent.Print != entry.Print)
+            {
+                return other();
+            }
+
             throw;
         }
         catch
         {
-            forms.TryRemove(name, out _);
+            forms.TryRemove(KeyValuePair.Create(name, sent));
             throw;
         }
     }
 
     /// <summary>The page that tells what was done under a key; null when it is no longer kept.</summary>
-    internal DonePage? Done(string key) => key.Length == KeyLength
-        ? forms.Where(form => form.Key.StartsWith(key, StringComparison.Ordinal) && form.Value.IsValueCreated).Select(form => form.Value.Value.Done).FirstOrDefault()
+    internal DonePage? Done(string key) => IsOurs(key)
+        ? forms.Where(form => form.Key.StartsWith(key, StringComparison.Ordinal) && form.Value.Work.IsValueCreated).Select(form => form.Value.Work.Value.Done).FirstOrDefault()
         : null;
+
+    private bool IsOurs(string key) => key.Length == run.Length + (2 * KeyBytes) && key.StartsWith(run, StringComparison.Ordinal) && key.All(char.IsAsciiHexDigitLower);
 
     private void Keep(string name)
     {
@@ -64,6 +81,11 @@ internal sealed class IdempotencyCache
             }
         }
     }
+
+    /// <summary>A form that was sent.</summary>
+    /// <param name="Print">Of what it held.</param>
+    /// <param name="Work">What came of it.</param>
+    private sealed record Sent(string Print, Lazy<(Reply Reply, DonePage? Done)> Work);
 }
 
 /// <summary>A fault of ours that came after something was recorded. Its form must not be sent again as if nothing had been.</summary>

@@ -12,12 +12,16 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
     /// <param name="place">Which.</param>
     /// <param name="who">Who asks.</param>
     /// <param name="given">What is filled in already, by the names of its fields.</param>
-    internal Reply Blank(Route place, Client who, IReadOnlyDictionary<string, string> given) => Scene(place, who, new FormValues(given)).TryGet(out var scene, out var problems)
+    internal Reply Blank(Route place, Client who, IReadOnlyDictionary<string, string> given) => Scene(place, who, new FormValues(Unobserved(place, given))).TryGet(out var scene, out var problems)
         ? Reply.Page(FormPage.Of(Filled(scene, given.Count > 0)))
         : Reply.NotFound(problems);
 
     /// <summary>A form as sent: worked out, or recorded.</summary>
-    internal Reply Take(Route place, Client who, IReadOnlyDictionary<string, string> fields)
+    /// <param name="place">Which.</param>
+    /// <param name="who">Who sends it.</param>
+    /// <param name="fields">What it holds.</param>
+    /// <param name="ours">True when it came from a page of this run of the server, opened by the same device.</param>
+    internal Reply Take(Route place, Client who, IReadOnlyDictionary<string, string> fields, bool ours)
     {
         var entry = new FormValues(fields);
         if (!Scene(place, who, entry).TryGet(out var scene, out var problems))
@@ -25,10 +29,22 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
             return Reply.NotFound(problems);
         }
 
+        if (!Moment(entry).TryGet(out _, out var untold))
+        {
+            scene = scene with { Problems = untold };
+            return entry.Text("do") == "live" ? Reply.Page(scene.Live().Text) : Reply.Page(FormPage.Of(scene), 422);
+        }
+
         return entry.Text("do") switch
         {
             "live" => Reply.Page(Worked(scene).Live().Text),
-            "record" when !scene.Form.Step.Looks => once.Of($"{who.Device} {scene.Address}", entry.Text("once"), key => Kept(() => Record(scene, who, Seen(entry), key))),
+            "record" when !scene.Form.Step.Looks && !ours => Old(place, who, scene),
+            "record" when !scene.Form.Step.Looks => once.Of(
+                $"{who.Device} {scene.Address}",
+                entry,
+                key => Kept(() => Record(place, scene, who, key)),
+                old: () => Old(place, who, scene),
+                other: () => Again(place, who, scene, [WebProblems.RecordedOtherwise(scene.Look)], 409)),
             _ => Reply.Page(FormPage.Of(Worked(scene))),
         };
     }
@@ -41,11 +57,24 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
 
     private Result<FormScene> Scene(Route place, Client who, FormValues entry)
     {
-        var form = place.Jar.Length == 0 ? StepForms.OfShop[place.Step] : StepForms.OfJar[place.Step];
-        return factory.Open(rehearse: true).Then(bench => place.Jar.Length == 0
-            ? new FormScene(form, bench, null, tokens.Of(who.Device), entry, [], default)
-            : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, tokens.Of(who.Device), entry, [], default)));
+        var (form, token) = (Form(place), tokens.Of(who.Device));
+        return factory.Open(rehearse: true, at: Moment(entry).TryGet(out var at, out _) ? at.Value : null).Then(bench => place.Jar.Length == 0
+            ? new FormScene(form, bench, null, token, once.NewKey(), entry, [], default)
+            : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, token, once.NewKey(), entry, [], default)));
     }
+
+    /// <summary>When it happened, where that is said; what was done yesterday is entered as of yesterday.</summary>
+    private Result<Said> Moment(FormValues entry) => entry.Text(StepForm.At.Name) is { } text
+        ? ValueReader.Moment(factory.Now)(text, StepForm.At.Name).Then<Said>(moment => new Said(moment))
+        : new Said(null);
+
+    private readonly record struct Said(DateTime? Value);
+
+    private static StepForm Form(Route place) => place.Jar.Length == 0 ? StepForms.OfShop[place.Step] : StepForms.OfJar[place.Step];
+
+    /// <summary>What a link fills in: everything but what somebody must see or measure.</summary>
+    private static Dictionary<string, string> Unobserved(Route place, IReadOnlyDictionary<string, string> given) =>
+        given.Where(one => !Form(place).Step.Fields.Any(field => field.IsObserved && field.Name == one.Key)).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>A form as it is opened: with what it would come to, as far as that can be said yet.</summary>
     private static FormScene Filled(FormScene scene, bool given) => scene.Form.Step.ShowsAtOnce || (given && scene.Form.Step.Looks) ? Worked(scene)
@@ -73,18 +102,18 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
         }
     }
 
-    private (Reply Reply, DonePage? Done) Record(FormScene scene, Client who, int? seen, string key)
+    private (Reply Reply, DonePage? Done) Record(Route place, FormScene scene, Client who, string key)
     {
-        if (seen is null)
+        if (Seen(scene.Values) is not { } seen)
         {
-            return (Reply.Refused(403, WebProblems.OldForm()), null);
+            return (Old(place, who, scene), null);
         }
 
-        return factory.Open(scene.History is null ? null : seen)
+        return factory.Open(scene.History is null ? null : seen, at: scene.Bench.Dated ? scene.Bench.Now : null)
             .Then(bench => scene.Form.Printing(bench, Number(scene), scene.Values) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
             .TryGet(out var page, out var problems)
                 ? (Reply.SeeOther($"/done/{key}"), page)
-                : (Told(scene, problems), null);
+                : (Told(place, who, scene, problems), null);
     }
 
     private Result<Outcome> Do(FormScene scene, Client who, Workbench bench) => (who.Paired is { } device
@@ -98,7 +127,7 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
     /// <summary>The step, and its label to a printer. The step is tried first, so that no printer is asked for what cannot be done; then the
     /// printer is asked, so that nothing is recorded that it would not print.</summary>
     private Result<DonePage> Printed(FormScene scene, Client who, Workbench bench, PrintRequest wanted) =>
-        factory.Open(bench.StepsSeen, rehearse: true)
+        factory.Open(bench.StepsSeen, rehearse: true, bench.Dated ? bench.Now : null)
             .Then(rehearsal => scene.Form.Do(rehearsal, Number(scene), scene.Values))
             .Then(_ => papers.Ask(bench, wanted))
             .Then(service =>
@@ -115,11 +144,19 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
 
     private static string Title(FormScene scene, Outcome outcome) => outcome.Jar is { } done ? $"Jar {done.History.Jar.Number}" : scene.Form.Step.Title;
 
-    /// <summary>Back to the form with its faults; where somebody else was first, to the jar instead.</summary>
-    private static Reply Told(FormScene scene, IReadOnlyList<Problem> problems) => problems.Any(problem => problem.Code == ChangedSince)
-        ? Reply.Page(ProblemPage.Of(problems, $"/J/{scene.History!.Jar.Number}"), 409)
+    /// <summary>Back to the form with its faults.</summary>
+    private Reply Told(Route place, Client who, FormScene scene, IReadOnlyList<Problem> problems) =>
+        problems.Any(problem => problem.Code == ChangedSince) ? Again(place, who, scene, problems, 409)
         : problems.Any(problem => problem.Code == NotPaired) ? Reply.Refused(401, problems)
         : Reply.Page(FormPage.Of(scene with { Problems = problems }), 422);
+
+    /// <summary>A form of another run of the server, of which nobody knows whether it was recorded.</summary>
+    private Reply Old(Route place, Client who, FormScene scene) => Again(place, who, scene, [WebProblems.MayBeRecorded(scene.Look)], 403);
+
+    /// <summary>The form once more as things stand now, under a key of its own, with what was typed.</summary>
+    private Reply Again(Route place, Client who, FormScene sent, IReadOnlyList<Problem> problems, int status) => Scene(place, who, sent.Values).TryGet(out var scene, out var faults)
+        ? Reply.Page(FormPage.Of(scene with { Problems = problems }), status)
+        : Reply.NotFound(faults);
 
     private static JarNumber Number(FormScene scene) => scene.History?.Jar.Number ?? default;
 

@@ -131,18 +131,21 @@ internal sealed class Site : IDisposable
             return Reply.Refused(status, problem);
         }
 
-        return !tokens.Fits(fields.GetValueOrDefault("token"), who.Device) ? Reply.Refused(403, WebProblems.OldForm())
-            : place.Kind is RouteKind.Pair ? Pair(fields)
-            : place.Kind is RouteKind.Can ? Within(bench => Enter(bench, who, new FormValues(fields)))
-            : recording.Take(place, who, fields);
+        var ours = tokens.Fits(fields.GetValueOrDefault("token"), who.Device);
+        return place.Kind switch
+        {
+            RouteKind.Form => recording.Take(place, who, fields, ours),
+            RouteKind.Can => Within(bench => ours ? Enter(bench, who, new FormValues(fields)) : Cans(bench, who, new FormValues(fields), new Faults([WebProblems.OldPage()]), 403)),
+            _ => ours ? Pair(fields) : Reply.Refused(403, WebProblems.OldForm()),
+        };
     }
 
     /// <summary>A can entered; sent twice, it is the same can.</summary>
     private Reply Enter(Workbench bench, Client who, FormValues entry) =>
         CanEntry.Do(bench, entry).TryGet(out _, out var problems) ? Reply.SeeOther("/can") : Cans(bench, who, entry, problems);
 
-    private Reply Cans(Workbench bench, Client who, FormValues entry, Faults problems) => CanBook.All(bench).TryGet(out var cans, out var faults)
-        ? Reply.Page(CanPage.Of(bench, tokens.Of(who.Device), cans, entry, problems), problems.Count > 0 ? 422 : 200)
+    private Reply Cans(Workbench bench, Client who, FormValues entry, Faults problems, int refused = 422) => CanBook.All(bench).TryGet(out var cans, out var faults)
+        ? Reply.Page(CanPage.Of(bench, tokens.Of(who.Device), cans, entry, problems), problems.Count > 0 ? refused : 200)
         : Reply.Refused(503, faults);
 
     private Reply Pair(IReadOnlyDictionary<string, string> fields)

@@ -7,14 +7,20 @@ namespace JarLabel.Tests.Web;
 internal sealed partial class WebShop : IDisposable
 {
     private readonly string root = Directory.CreateTempSubdirectory("jarlabel-test-").FullName;
-    private readonly RunningServer server;
-    private readonly HttpClient client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false });
+    private readonly Func<RunningServer> start;
+    private RunningServer server;
+    private HttpClient client;
 
-    internal WebShop(IPAddress? lan = null, bool open = false)
+    internal WebShop(IPAddress? lan = null, bool open = false, bool empty = false)
     {
-        Mix("350 mL", new LabelChoice());
-        server = Server.Start(new ServeRequest(0, lan, open, new WorkbenchFactory(Request, () => Now), Said.Add)).Require();
-        client.BaseAddress = new Uri(server.Address);
+        if (!empty)
+        {
+            Mix("350 mL", new LabelChoice());
+        }
+
+        start = () => Server.Start(new ServeRequest(0, lan, open, new WorkbenchFactory(Request, () => Now), Said.Add)).Require();
+        server = start();
+        client = ClientOf(server);
     }
 
     internal DateTime Now { get; set; } = new(2026, 3, 9, 10, 0, 0);
@@ -93,6 +99,15 @@ internal sealed partial class WebShop : IDisposable
     internal static (string Name, string Value)[] Hidden(string html) =>
         [.. HiddenField().Matches(html).Select(m => (m.Groups["name"].Value, m.Groups["value"].Value))];
 
+    /// <summary>Ends the server and starts it anew.</summary>
+    internal void Restart()
+    {
+        client.Dispose();
+        server.Dispose();
+        server = start();
+        client = ClientOf(server);
+    }
+
     /// <summary>Ends the server as Ctrl-C does.</summary>
     internal void Stop() => server.Stop();
 
@@ -102,6 +117,9 @@ internal sealed partial class WebShop : IDisposable
         server.Dispose();
         Directory.Delete(root, recursive: true);
     }
+
+    private static HttpClient ClientOf(RunningServer server) =>
+        new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false }) { BaseAddress = new Uri(server.Address) };
 
     private WorkbenchOptions Request => new(Folder, Now);
 
