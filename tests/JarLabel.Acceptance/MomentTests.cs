@@ -66,7 +66,8 @@ public sealed class MomentTests : IDisposable
     {
         shop.Json("bag", "add", "--grade", "garnet", "--mass", "500 g", "--date", "2026-01-01", "--at", "2026-03-09", "--no-label");
         shop.Json("bottle", "add", "--solvent", "ethanol-95", "--volume", "1 L", "--date", "2026-01-01", "--at", "2026-03-09", "--no-label");
-        foreach (var line in (string[][])[["bag", "left", "1", "400 g"], ["bottle", "left", "1", "400 mL"], ["bottle", "move", "1", "--shelf", "main"], ["bag", "discard", "1"]])
+        shop.Json("shop", "set", "shelf", "cellar=14 C", "--at", "2026-03-01");
+        foreach (var line in (string[][])[["bag", "left", "1", "400 g"], ["bottle", "left", "1", "400 mL"], ["bottle", "move", "1", "--shelf", "cellar"], ["bag", "discard", "1"]])
         {
             var run = shop.Run([.. line, "--at", "2026-03-08"]);
             Assert.Equal(2, run.ExitCode);
