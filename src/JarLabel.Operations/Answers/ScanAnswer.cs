@@ -6,7 +6,7 @@ internal static class ScanAnswer
     /// <summary>Of one code what it stands for; of several a table.</summary>
     internal static Answer Of(Workbench bench, ScannedCodes found, bool several) => several ? Several(bench, found)
         : found.Jars.Count == 1 ? JarAnswer.Scanned(bench, found.Jars[0])
-        : SupplyAnswer.Of(bench, found.Supplies[0]);
+        : SupplyAnswer.Of(bench, found.Supplies[0], looked: true);
 
     private static Answer Several(Workbench bench, ScannedCodes found)
     {

@@ -3,9 +3,12 @@ namespace JarLabel.Operations.Answers;
 /// <summary>What the commands about bags and bottles say.</summary>
 internal static class SupplyAnswer
 {
-    internal static Answer Of(Workbench bench, SupplyOutcome outcome)
+    /// <param name="bench">The shop.</param>
+    /// <param name="outcome">The bag or bottle, and what was done with it.</param>
+    /// <param name="looked">True when it was only looked at.</param>
+    internal static Answer Of(Workbench bench, SupplyOutcome outcome, bool looked = false)
     {
-        var screen = Next(bench, Show(bench, outcome), outcome.Supply);
+        var screen = Next(bench.DryRun && !looked, Show(bench, outcome), outcome.Supply);
         return outcome.Supply is Bag
             ? Answer.Of(screen, tell => BagAnswerJson.Of(outcome, tell), c => c.BagAnswerJson, outcome.Cautions)
             : Answer.Of(screen, tell => BottleAnswerJson.Of(bench, outcome, tell), c => c.BottleAnswerJson, outcome.Cautions);
@@ -63,7 +66,7 @@ internal static class SupplyAnswer
             .. ListedRows.Of("not met", label.Rules?.Lacks ?? []),
         ];
 
-    private static Screen Next(Workbench bench, Screen screen, Supply supply) => bench.DryRun ? screen.InEarnest()
+    private static Screen Next(bool rehearsed, Screen screen, Supply supply) => rehearsed ? screen.InEarnest()
         : supply is Bag { OnHand: true, Unfit: true } ? screen.Next("bag discard", ("bag", $"{supply.Number.Value}"), ("why", "a pinch swelled to a gel"))
         : supply.OnHand ? Draw(screen, supply) : screen.Next($"{supply.Kind.Word()} list");
 

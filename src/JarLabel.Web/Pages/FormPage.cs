@@ -15,7 +15,7 @@ internal static class FormPage
             Html.Of(
                 $"""
                 <h1>{title}</h1>
-                {Jar(scene)}
+                {Jar(scene)}{Known(scene)}
                 {(form.Says is { } says ? Html.Of($"<p>{says}</p>") : default)}
                 {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene, fields)}{Form(scene, fields)}"))}
                 """),
@@ -43,6 +43,9 @@ internal static class FormPage
 
     private static Markup Jar(FormScene scene) => scene.History is not { } history ? default : Html.Of(
         $"""<p><a href="/J/{history.Jar.Number}">{JarTitle.Of(history.Jar, scene.Bench.Catalog)}</a>; holds {JarParts.Holds(scene.Bench, history.Jar)}</p>""");
+
+    /// <summary>What is to be known of the jar before anything is done with it; once it is worked out, that tells it.</summary>
+    private static Markup Known(FormScene scene) => scene.History is { } history && scene.Result.Text.Length == 0 ? ProblemPage.Cautions(JarSeen.Cautions(scene.Bench, history)) : default;
 
     private static Markup Summary(FormScene scene, IReadOnlyList<FormField> fields) => Html.If(scene.Problems.Count > 0, () => Html.Of(
         $"""<div class="warn" role="alert">{ProblemPage.Nothing}{scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))).Select(ProblemPage.Line)}{Marked(scene, fields)}</div>"""));

@@ -27,6 +27,25 @@ public sealed partial class SupplyPageTests : IDisposable
         }
     }
 
+    /// <summary>What hands are about to do with a jar hangs on it, and a step that is not worked out first has no other place to tell it.</summary>
+    [Theory]
+    [InlineData("use")]
+    [InlineData("move")]
+    [InlineData("note")]
+    [InlineData("thin")]
+    [InlineData("label")]
+    public async Task What_is_known_of_a_jar_stands_on_its_forms(string step)
+    {
+        await shop.Fill("/mix", ("bag", "1-9"), ("grade", "garnet"), ("solvent", "ethanol-95"), ("cut", "1.5"), ("pour", "1 L"), ("do", "record"));
+        shop.Now = shop.Now.AddDays(4);
+        await shop.Fill("/bag/test", ("bag", "1-9"), ("pinch", "cloudy"), ("do", "record"));
+        var form = (await shop.Get($"/J/2-7/{step}")).Seen;
+        Assert.Contains("A pinch of bag 1-9 came out cloudy", form, StringComparison.Ordinal);
+        Assert.Contains("at most 1 US quart", form, StringComparison.Ordinal);
+        await shop.Fill("/J/2-7/test", ("verdict", "fail"), ("do", "record"));
+        Assert.Contains("failed its drying test", (await shop.Get($"/J/2-7/{step}")).Seen, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_jar_in_a_list_leads_to_its_page() =>
         Assert.Contains("/J/1-9", Links(await shop.Get("/shelf")));
