@@ -13,7 +13,7 @@ internal static class CalibrationAnswer
 
     internal static Answer Kept(Workbench bench, Calibration kept) => Say(
         new Screen().Title($"{kept.Sheet} on {Named(kept.Printer)}").Gap().Rows((bench.DryRun ? "would be kept" : "kept", Figures(kept)), (bench.DryRun ? "then" : "from now on", $"labels on this sheet {(bench.DryRun ? "would be" : "are")} placed by it"))
-            .Next(bench.DryRun ? Screen.Again("keeps") : Message.Of($"{Screen.Step("label", ("jar", "1"), ("sheet", kept.Sheet), ("printer", kept.Printer))}")),
+            .Next(bench.DryRun ? Screen.Again("keeps") : Message.Of($"{JarToName.Label(bench, ("sheet", kept.Sheet), ("printer", kept.Printer))}")),
         new CalibrationJson(kept.Sheet, kept.Printer, null, kept));
 
     internal static Answer Forgotten(Workbench bench, string sheet, string? printer) => Say(
