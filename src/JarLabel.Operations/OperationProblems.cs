@@ -35,8 +35,13 @@ internal static class OperationProblems
     internal static Problem FilledToo(JarNumber from, JarNumber to) =>
         new("JL228", Message.Of($"Jar {to} was filled from jar {from} at the same moment and still is. If that is to be taken back too, do so once more at jar {from}: {new Remedy("undo", new InputName("jar", $"{from}"))}."), "jar");
 
-    internal static Problem TooFewJars(int read) =>
-        new("JL148", Message.Of($"Read {read} jar{(read == 1 ? "" : "s")}; a blend needs two or more different ones, such as {new Remedy("blend", new InputName("jar", "3"), new InputName("jar", "7"))}."), "jar");
+    /// <summary>A blend of fewer than two.</summary>
+    /// <param name="read">How many were named.</param>
+    /// <param name="there">Two that stand on shelves; fewer where there are no two.</param>
+    internal static Problem TooFewJars(int read, IReadOnlyList<JarNumber> there) => new("JL148", Message.Of(
+        $"Read {read} jar{(read == 1 ? "" : "s")}; a blend needs two or more different ones, {(there is [var one, var other, ..]
+            ? Message.Of($"such as {new Remedy("blend", new InputName("jar", $"{one.Value}"), new InputName("jar", $"{other.Value}"))}")
+            : Message.Of($"and so many do not stand on the shelves; {new Remedy("mix")} makes one"))}."), "jar");
 
     internal static Problem TakenMeanwhile(string kind, SupplyNumber number) =>
         new("JL189", Message.Of($"Somebody took from {kind} {number} meanwhile, and it no longer holds enough; {new Remedy($"{kind} list")} shows what is left."), kind);
@@ -130,8 +135,8 @@ internal static class OperationProblems
     internal static Problem WithExample(Problem problem, string setting, string such) =>
         problem with { Text = Message.Of($"{problem.Text} For example: {new Remedy("shop set", new InputName("setting", setting), new InputName("value", such))}.") };
 
-    internal static Problem ShelfNotEmpty(string shelf, int jars, int bottles, string other) => new("JL426", Message.Of(
-        $"On shelf {Quoted.Of(shelf)} stand {jars} jar{(jars == 1 ? "" : "s")} and {bottles} bottle{(bottles == 1 ? "" : "s")}. First move them, such as {new Remedy("move", new InputName("jar", "1"), new InputName("shelf", other))}."), "value");
+    internal static Problem ShelfNotEmpty(string shelf, int jars, int bottles, Remedy moves) => new("JL426", Message.Of(
+        $"On shelf {Quoted.Of(shelf)} stand {jars} jar{(jars == 1 ? "" : "s")} and {bottles} bottle{(bottles == 1 ? "" : "s")}. First move them, such as {moves}."), "value");
 
     internal static Problem LastShelf(string shelf) =>
         new("JL427", Message.Of($"Shelf {Quoted.Of(shelf)} is the only one, and jars must stand somewhere. First make another, such as {new Remedy("shop set", new InputName("setting", "shelf"), new InputName("value", "cellar=16C"))}."), "value");

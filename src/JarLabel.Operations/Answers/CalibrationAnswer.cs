@@ -17,7 +17,7 @@ internal static class CalibrationAnswer
             (bench.DryRun ? "would be kept" : "kept", Figures(kept)),
             (bench.DryRun ? "then" : "from now on", $"labels on this sheet {(bench.DryRun ? "would be" : "are")} placed by it"));
         return Say(
-            bench.DryRun ? screen.InEarnest("keeps") : screen.Next("label", ("jar", "1"), ("sheet", kept.Sheet), ("printer", kept.Printer)),
+            bench.DryRun ? screen.InEarnest("keeps") : screen.Next(JarToName.Label(bench, ("sheet", kept.Sheet), ("printer", kept.Printer))),
             new CalibrationJson(kept.Sheet, kept.Printer, null, kept));
     }
 

@@ -4,17 +4,17 @@ namespace JarLabel.Operations.Answers;
 internal static class DesignAnswer
 {
     internal static Answer Of(Workbench bench, IReadOnlyList<Design> designs, string? drawn) => Answer.Of(
-        Show(designs, drawn, bench.DryRun),
+        Show(bench, designs, drawn),
         new DesignsAnswerJson([.. designs.Select(d => new DesignJson(d.Id, d.Title, d.Width, d.Height))], drawn),
         c => c.DesignsAnswerJson);
 
-    private static Screen Show(IReadOnlyList<Design> designs, string? drawn, bool dryRun)
+    private static Screen Show(Workbench bench, IReadOnlyList<Design> designs, string? drawn)
     {
         var screen = new Screen().Title($"{designs.Count} designs").Gap()
             .Table(["id", " mm wide", " mm high", "what it is"], [.. designs.Select(Row)]);
         return drawn is null
             ? screen.Next("designs", ("out", "designs.pdf"))
-            : screen.Gap().Rows((dryRun ? "would be drawn at true size" : "drawn at true size", drawn)).Next("label", ("jar", "1"), ("design", designs[0].Id));
+            : screen.Gap().Rows((bench.DryRun ? "would be drawn at true size" : "drawn at true size", drawn)).Next(JarToName.Label(bench, ("design", designs[0].Id)));
     }
 
     private static string[] Row(Design design) => [design.Id, Figure(design.Width), Figure(design.Height), design.Title];

@@ -4,7 +4,7 @@ namespace JarLabel.Operations.Answers;
 internal static class SheetAnswer
 {
     /// <summary>One kind of stock, drawn.</summary>
-    internal static Answer Drawn(Sheet sheet)
+    internal static Answer Drawn(Workbench bench, Sheet sheet)
     {
         var screen = new Screen().Title(sheet.Title).Gap();
         foreach (var line in SheetDrawing.Of(sheet))
@@ -12,19 +12,19 @@ internal static class SheetAnswer
             screen.Text("  " + line);
         }
 
-        return Answer.Of(screen.Next("label", ("jar", "1"), ("sheet", sheet.Id)), new SheetsAnswerJson([SheetJson.Of(sheet)]), c => c.SheetsAnswerJson);
+        return Answer.Of(screen.Next(JarToName.Label(bench, ("sheet", sheet.Id))), new SheetsAnswerJson([SheetJson.Of(sheet)]), c => c.SheetsAnswerJson);
     }
 
     /// <summary>All there is.</summary>
-    internal static Answer All(IReadOnlyList<Sheet> sheets) => Answer.Of(
+    internal static Answer All(Workbench bench, IReadOnlyList<Sheet> sheets) => Answer.Of(
         new Screen().Title($"{sheets.Count} kinds of stock").Gap()
             .Table(["id", "drawn", " labels", " mm wide", " mm high", "usual design"], [.. sheets.Select(Row)])
-            .Next("label", ("jar", "1"), ("sheet", sheets[0].Id)),
+            .Next(JarToName.Label(bench, ("sheet", sheets[0].Id))),
         new SheetsAnswerJson([.. sheets.Select(SheetJson.Of)]),
         c => c.SheetsAnswerJson);
 
     /// <summary>Sheets in use.</summary>
-    internal static Answer Open(IReadOnlyList<OpenSheet> sheets)
+    internal static Answer Open(Workbench bench, IReadOnlyList<OpenSheet> sheets)
     {
         var screen = sheets.Count == 0 ? new Screen().Title("No sheet is open; the first label opens one.") : new Screen();
         foreach (var sheet in sheets)
@@ -32,7 +32,7 @@ internal static class SheetAnswer
             Draw(screen, sheet);
         }
 
-        return Answer.Of(screen.Next("label", ("jar", "1")), new SheetsInUseJson([.. sheets.Select(s => SheetInUseJson.Of(s.InUse))]), c => c.SheetsInUseJson);
+        return Answer.Of(screen.Next(JarToName.Label(bench)), new SheetsInUseJson([.. sheets.Select(s => SheetInUseJson.Of(s.InUse))]), c => c.SheetsInUseJson);
     }
 
     /// <summary>A small picture: each free place by its number, a used one as a cross.</summary>

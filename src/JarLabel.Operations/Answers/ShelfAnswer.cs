@@ -30,7 +30,7 @@ internal static class ShelfAnswer
         }
 
         return (seen.Totals.Count > 1 || seen.Totals.Any(t => t.Bottles > 0) ? screen.Gap().Rows(seen.Totals.Select(t => Total(bench, t))) : screen)
-            .Next(jars.Count > 0 ? Screen.Step("jar", ("jar", $"{jars[0].Number}")) : Screen.Step("mix", ("grade", "garnet"), ("cut", "1.5"), ("pour", "350 mL"), ("solvent", "ethanol-95"), ("container", "500 mL")));
+            .Next(jars.Count > 0 ? Screen.Step("jar", ("jar", $"{jars[0].Number}")) : JarToName.Mix);
     }
 
     /// <summary>A shelf and what stands on it altogether.</summary>

@@ -11,7 +11,7 @@ public static class BlendJars
     public static Result<JarOutcome> Do(Workbench bench, IReadOnlyList<(JarNumber Jar, TakenText Amount)> parts, NewJar into)
     {
         return parts.DistinctBy(p => p.Jar).Count() is var different && (different < 2 || different < parts.Count)
-            ? OperationProblems.TooFewJars(different)
+            ? OperationProblems.TooFewJars(different, JarToName.OnShelf(bench, 2))
             : StepCompletion.Open(bench).Then(completion => LedgerAccess.Record(bench, step => Record(bench, parts, into, completion, step)));
     }
 

@@ -11,10 +11,16 @@ public static class ForgetShelf
     {
         var settings = bench.Settings;
         return settings.Shelf(name, where).Then(shelf => settings.Shelves.Count == 1 ? OperationProblems.LastShelf(shelf.Name)
-            : LedgerAccess.Read(bench, view => ShelfContents.Bottles(view, shelf.Name).Then<(int Jars, int Bottles)>(bottles =>
-                (view.ShelfTotals().Where(total => total.Shelf == shelf.Name).Sum(total => total.Jars), bottles.Count))).Then<ShopSettings>(standing =>
-                    standing is (0, 0) ? settings with { Shelves = [.. settings.Shelves.Where(s => s.Name != shelf.Name)] } : OperationProblems.ShelfNotEmpty(shelf.Name, standing.Jars, standing.Bottles, settings.Shelves.First(s => s.Name != shelf.Name).Name)));
+            : LedgerAccess.Read(bench, view => ShelfContents.Bottles(view, shelf.Name).Then<(int[] Jars, int[] Bottles)>(bottles =>
+                ([.. view.Standing(shelf.Name).Select(jar => jar.Number)], [.. bottles.Select(bottle => bottle.Number.Value)]))).Then<ShopSettings>(standing =>
+                    standing is ([], []) ? settings with { Shelves = [.. settings.Shelves.Where(s => s.Name != shelf.Name)] } : OperationProblems.ShelfNotEmpty(
+                        shelf.Name, standing.Jars.Length, standing.Bottles.Length, Moves(standing.Jars, standing.Bottles, settings.Shelves.First(s => s.Name != shelf.Name).Name))));
     }
+
+    /// <summary>How the first of what stands there goes to another shelf.</summary>
+    private static Remedy Moves(int[] jars, int[] bottles, string other) => jars is [var jar, ..]
+        ? new("move", new InputName("jar", $"{jar}"), new InputName("shelf", other))
+        : new("bottle move", new InputName("bottle", $"{bottles[0]}"), new InputName("shelf", other));
 
     /// <summary>What is forgotten with the shelves that the changed settings no longer have.</summary>
     public static IReadOnlyList<Problem> Cautions(ShopSettings before, ShopSettings after)

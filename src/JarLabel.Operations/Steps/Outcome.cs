@@ -13,6 +13,9 @@ internal sealed record Outcome(Answer Answer)
     /// <summary>What else can be done with what it was about, for a page that has no other way there.</summary>
     internal IReadOnlyList<Remedy> Ways { get; init; } = [];
 
+    /// <summary>True when there was nothing that had to be recorded.</summary>
+    internal bool IsNothing { get => field || Jar is { Step: null, Label: null, Made.Count: 0 }; init; }
+
     /// <summary>The same with its cautions as a surface writes them.</summary>
     internal Outcome As(Tell tell) => this with { Answer = Answer.As(tell), Jar = Jar is null ? null : Jar with { Cautions = tell(Jar.Cautions) } };
 

@@ -11,7 +11,9 @@ internal static class ShopSteps
     private static Input<string> Value => field ??= Input.Of<string>("value", "Its value", "Alder Lane Lutherie", (text, _) => text)
         .Help("text", "Its value; \"none\" takes it back, NAME=none a shelf or a printer.").Hint("none takes it back; a shelf as cellar=16 C").Argument();
 
-    internal static Step Init => field ??= Step.OfShop("shop init", "Make the shop folder", "Make the shop folder with a settings file to edit.", [], given => Keep(given.Bench, settings => settings)) with { Button = "Make it" };
+    internal static Step Init => field ??= Step.OfShop("shop init", "Make the shop folder", "Make the shop folder with a settings file to edit.", [], given => File.Exists(given.Bench.Folder.Settings)
+        ? new Outcome(ShopAnswer.There(given.Bench)) { IsNothing = true }
+        : Keep(given.Bench, settings => settings)) with { Button = "Make it" };
 
     internal static Step Show => field ??= Step.OfShop("shop show", "Settings", "The settings in force.", [], given => new Outcome(ShopAnswer.Of(given.Bench, given.Bench.Settings, given.Bench.Settings, []))) with { Looks = true };
 

@@ -21,15 +21,15 @@ internal static class StockSteps
     internal static Step Sheets => field ??= Step.OfShop("sheets", "Label stock", "The label stock there is, by dimensions; or one kind of it, drawn.", [OneKind], ShowSheets) with { Looks = true };
 
     internal static Step New => field ??= Step.OfShop("sheet new", "New sheet", "Begin a new sheet; the open one of that stock is put away.", [Kind],
-        given => SheetsInUse.Begin(given.Bench, given.Get(Kind)).Then<Outcome>(sheet => new Outcome(SheetAnswer.Open([sheet])))) with
+        given => SheetsInUse.Begin(given.Bench, given.Get(Kind)).Then<Outcome>(sheet => new Outcome(SheetAnswer.Open(given.Bench, [sheet])))) with
     { Button = "Begin it" };
 
     internal static Step State => field ??= Step.OfShop("sheet state", "Sheets in use", "The open sheets with their free and used places.", [],
-        given => SheetsInUse.State(given.Bench).Then<Outcome>(sheets => new Outcome(SheetAnswer.Open(sheets)))) with
+        given => SheetsInUse.State(given.Bench).Then<Outcome>(sheets => new Outcome(SheetAnswer.Open(given.Bench, sheets)))) with
     { Looks = true };
 
     internal static Step Back => field ??= Step.OfShop("sheet back", "Give places back", "Give places back whose labels jammed: sheet back 3 5 6", [Number, Places],
-        given => SheetsInUse.TakeBack(given.Bench, given.Get(Number), given.Get(Places)).Then<Outcome>(sheet => new Outcome(SheetAnswer.Open([sheet])))) with
+        given => SheetsInUse.TakeBack(given.Bench, given.Get(Number), given.Get(Places)).Then<Outcome>(sheet => new Outcome(SheetAnswer.Open(given.Bench, [sheet])))) with
     { Button = "Give them back", Example = [new("sheet", "1"), new("place", "1")] };
 
     private static Input<string?> Drawn => field ??= Shared.Out("Draw them all on one large page at their true size: .pdf, .png or .svg.");
@@ -53,8 +53,8 @@ internal static class StockSteps
         }
 
         return given.Get(OneKind) is { } id
-            ? composer.Stock(id).Then<Outcome>(sheet => new Outcome(SheetAnswer.Drawn(sheet)))
-            : composer.Sheets().Then<Outcome>(sheets => new Outcome(SheetAnswer.All(sheets)));
+            ? composer.Stock(id).Then<Outcome>(sheet => new Outcome(SheetAnswer.Drawn(given.Bench, sheet)))
+            : composer.Sheets().Then<Outcome>(sheets => new Outcome(SheetAnswer.All(given.Bench, sheets)));
     }
 
     private static Result<Outcome> ShowDesigns(Values given)
@@ -72,6 +72,6 @@ internal static class StockSteps
     {
         var wait = given.Get(Listen) is { } seconds ? TimeSpan.FromSeconds(seconds) : UsualWait;
         var printers = new PrinterBook(given.Bench, Environment.GetEnvironmentVariable).All(wait > TimeSpan.Zero ? wait : null);
-        return new Outcome(PrinterAnswer.Of(printers));
+        return new Outcome(PrinterAnswer.Of(given.Bench, printers));
     }
 }

@@ -9,7 +9,7 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
     /// <summary>The page, as it is now.</summary>
     internal string Html()
     {
-        var said = Bench.DryRun ? "Worked out, not recorded" : Outcome.Jar is { Step: null, Label: null, Made.Count: 0 } ? "Nothing to record" : "Recorded";
+        var said = Bench.DryRun ? "Worked out, not recorded" : Outcome.IsNothing ? "Nothing to record" : "Recorded";
         return Frame.Page(
             said,
             Pages.Html.Of(

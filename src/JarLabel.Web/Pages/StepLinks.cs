@@ -35,10 +35,15 @@ internal static class StepLinks
             : ($"/J/{number}", $"Jar {number}");
     }
 
+    /// <summary>What stands in an example for a word that only the reader knows.</summary>
+    private static readonly string[] StandIns = ["ID", "NAME", "ADDRESS"];
+
+    private static bool IsKnown(string? value) => value is not null && !value.Split('/', ':').Intersect(StandIns).Any();
+
     private static string Query(Step step, Remedy wanted)
     {
         string[] given = [.. wanted.Values
-            .Where(value => value.Value is not null && step.Fields.Any(field => field.Name == value.Name && field is { IsSubject: false, IsTypedOnly: false, IsObserved: false }))
+            .Where(value => IsKnown(value.Value) && step.Fields.Any(field => field.Name == value.Name && field is { IsSubject: false, IsTypedOnly: false, IsObserved: false }))
             .Select(value => $"{Uri.EscapeDataString(value.Name)}={Uri.EscapeDataString(value.Value!)}")];
         return given.Length == 0 ? "" : "?" + string.Join('&', given);
     }

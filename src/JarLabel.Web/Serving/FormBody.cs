@@ -34,9 +34,9 @@ internal static class FormBody
         }
     }
 
-    /// <summary>What an address fills in.</summary>
+    /// <summary>What an address fills in; several values under one name as they are written into one field.</summary>
     internal static IReadOnlyDictionary<string, string> Given(IQueryCollection query) => query.Count is > 0 and <= MostFields
-        ? query.ToDictionary(f => f.Key, f => f.Value.ToString(), StringComparer.Ordinal)
+        ? query.ToDictionary(f => f.Key, f => string.Join("; ", (IEnumerable<string?>)f.Value), StringComparer.Ordinal)
         : Nothing;
 
     private static Dictionary<string, string> Fields(string text)
