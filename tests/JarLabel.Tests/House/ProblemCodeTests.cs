@@ -20,8 +20,7 @@ public partial class ProblemCodeTests
     [
         "JL117", "JL221", "JL320", "JL321", "JL415", "JL422", "JL423", "JL434", "JL451",
         "JL453", "JL459", "JL460", "JL471", "JL472", "JL473", "JL485", "JL510", "JL514",
-        "JL520", "JL525", "JL531", "JL533", "JL534", "JL602", "JL604", "JL605", "JL608", "JL610", "JL611", "JL615",
-        "JL617", "JL619", "JL620",
+        "JL520", "JL525", "JL531", "JL533", "JL534",
     ];
 
     [Fact]
@@ -37,7 +36,7 @@ public partial class ProblemCodeTests
         Assert.True(Unprovoked.Length <= MostUnprovoked, "A code was added that no test provokes.");
     }
 
-    private const int MostUnprovoked = 33;
+    private const int MostUnprovoked = 23;
 
     [GeneratedRegex("\"JL[1-6][0-9]{2}\"")]
     private static partial Regex Codes();

@@ -13,11 +13,14 @@ internal sealed partial class WebShop : IDisposable
     internal WebShop(IPAddress? lan = null, bool open = false)
     {
         Mix("350 mL", new LabelChoice());
-        server = Server.Start(new ServeRequest(0, lan, open, new WorkbenchFactory(Request, () => Now), Said.Add)).Require();
+        server = Server.Start(new ServeRequest(0, lan, open, new WorkbenchFactory(Request, () => Fault is null ? Now : throw Fault), Said.Add)).Require();
         client.BaseAddress = new Uri(server.Address);
     }
 
     internal DateTime Now { get; set; } = new(2026, 3, 9, 10, 0, 0);
+
+    /// <summary>What goes wrong in the server, as only a fault of ours could; null for nothing.</summary>
+    internal Exception? Fault { get; set; }
 
     internal List<string> Said { get; } = [];
 
