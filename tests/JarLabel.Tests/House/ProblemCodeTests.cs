@@ -18,8 +18,8 @@ public partial class ProblemCodeTests
     /// <summary>Codes that no test provokes yet. The list may only become shorter.</summary>
     private static readonly string[] Unprovoked =
     [
-        "JL117", "JL221", "JL320", "JL321", "JL415", "JL422", "JL423", "JL434", "JL451",
-        "JL453", "JL459", "JL460", "JL471", "JL472", "JL473", "JL485",
+        "JL415", "JL422", "JL423", "JL434", "JL451", "JL453", "JL459", "JL460", "JL471",
+        "JL472", "JL473", "JL485",
     ];
 
     [Fact]
@@ -35,7 +35,7 @@ public partial class ProblemCodeTests
         Assert.True(Unprovoked.Length <= MostUnprovoked, "A code was added that no test provokes.");
     }
 
-    private const int MostUnprovoked = 16;
+    private const int MostUnprovoked = 12;
 
     [GeneratedRegex("\"JL[1-6][0-9]{2}\"")]
     private static partial Regex Codes();
