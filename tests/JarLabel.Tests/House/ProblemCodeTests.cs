@@ -15,11 +15,11 @@ public partial class ProblemCodeTests
         Assert.Empty(shared);
     }
 
-    /// <summary>Codes that no test provokes yet. The list may only become shorter.</summary>
+    /// <summary>Codes that no test provokes yet. The list may only become shorter. Nothing says JL451: its words are told under JL443, the code of a
+    /// line that is not in the export's form.</summary>
     private static readonly string[] Unprovoked =
     [
-        "JL415", "JL422", "JL423", "JL434", "JL451", "JL453", "JL459", "JL460", "JL471",
-        "JL472", "JL473", "JL485",
+        "JL451",
     ];
 
     [Fact]
@@ -35,7 +35,7 @@ public partial class ProblemCodeTests
         Assert.True(Unprovoked.Length <= MostUnprovoked, "A code was added that no test provokes.");
     }
 
-    private const int MostUnprovoked = 12;
+    private const int MostUnprovoked = 1;
 
     [GeneratedRegex("\"JL[1-6][0-9]{2}\"")]
     private static partial Regex Codes();
