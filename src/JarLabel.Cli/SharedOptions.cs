@@ -34,7 +34,7 @@ internal static class SharedOptions
     /// <summary>How the person comes to the bench.</summary>
     internal static WorkbenchOptions Request(ParsedLine typed, TimeProvider clock) => new(
         typed.Text(Shop), Now(typed, clock), typed.Value(Rules, ValueReader.Rules), typed.Value(Units, ValueReader.Metric), typed.Switch(DryRun))
-    { Dated = typed.Text(At) is not null, Force = typed.Switch(Force) };
+    { Dated = typed.Text(At) is not null, Clock = clock.GetLocalNow().DateTime, Force = typed.Switch(Force) };
 
     /// <summary>The moment that counts as now: the one that was typed, or the clock's.</summary>
     internal static DateTime Now(ParsedLine typed, TimeProvider clock)

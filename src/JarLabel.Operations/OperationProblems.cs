@@ -17,6 +17,9 @@ internal static class OperationProblems
     internal static Problem ShelfOverLimit(string shelf, StorageLimit limit) =>
         new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "shelf");
 
+    internal static Problem FarAhead(DateTime at, DateTime clock) =>
+        new("JL234", Message.Of($"This is dated {DateWords.Of(DateOnly.FromDateTime(at))}, and the clock says {DateWords.Of(DateOnly.FromDateTime(clock))}: more than a year ahead. If that was a slip, take the step back and enter it with the right day; no use-by is learned from it."), "at");
+
     internal static Problem NoJarDesign(string read, string what) =>
         new("JL232", Message.Of($"The design {Quoted.Of(read)} is made for {what}: a jar's cut, dates and dangers have no place on it. Take one made for jars, such as {new InputName("design", "wide")}, or leave it to the stock; {new Remedy("designs")} shows all."), "design");
 
@@ -72,9 +75,6 @@ internal static class OperationProblems
 
     internal static Problem PassAfterFailure(JarNumber jar) =>
         new("JL126", Message.Of($"A test of jar {jar} on the same day or earlier failed, and this one passed: they contradict each other. Both are kept; what the shop learns from counts the failure. If that was a slip, {new Remedy("undo", new InputName("jar", $"{jar.Value}"))} and record the right one."), "verdict");
-
-    internal static Problem DriedSlowly(JarNumber jar) =>
-        new("JL398", $"The drops of jar {jar} dried hard but clearly slower than fresh ones: it is near its end. Try a few drops before each use, keep it for small or inner work, and mix anew for a top coat.", "jar");
 
     internal static Problem TestsFailed(IReadOnlyList<(JarNumber Jar, DateOnly Day)> jars) => jars is [var (jar, day)]
         ? new("JL140", Message.Of($"Jar {jar} failed its drying test on {DateWords.Of(day)}: the label says so in place of a use-by. Do not use it as a finish; when a later test passes, {new Remedy("test", new InputName("jar", $"{jar.Value}"), new InputName("verdict", "pass"))} and print it again."), "jar")

@@ -39,6 +39,12 @@ public sealed class Workbench
     /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
     public bool Dated { get; }
 
+    /// <summary>That the moment lies so far ahead of the clock that it must be a slip; null otherwise.</summary>
+    internal Problem? FarAhead => Dated && request.Clock is { } clock && Now > Slip(clock) ? OperationProblems.FarAhead(Now, clock) : null;
+
+    /// <summary>From when on a moment must be a slip: what is entered is of the past, and seldom of what is planned.</summary>
+    internal static DateTime Slip(DateTime now) => now.AddYears(1);
+
     /// <summary>That the clock goes wrong, where it does by what is on record; null otherwise.</summary>
     internal Problem? ClockBehind { get; private set; }
 

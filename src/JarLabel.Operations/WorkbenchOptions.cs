@@ -17,4 +17,7 @@ public sealed record WorkbenchOptions(string? Shop, DateTime Now, RuleSet? Rules
 
     /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
     public bool Dated { get; init; }
+
+    /// <summary>What the clock says, where another moment is used; null where that is not known.</summary>
+    public DateTime? Clock { get; init; }
 }

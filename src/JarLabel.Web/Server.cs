@@ -73,5 +73,5 @@ public sealed class WorkbenchFactory(WorkbenchOptions request, Func<DateTime> no
     /// <param name="rehearse">True to work a step out and record nothing.</param>
     /// <param name="at">The moment to use instead of now; null for now.</param>
     public Result<Workbench> Open(int? seen = null, bool rehearse = false, DateTime? at = null) =>
-        Workbench.Open(request with { Now = at ?? now(), Dated = at is not null || request.Dated, StepsSeen = seen, DryRun = request.DryRun || rehearse }, Environment.GetEnvironmentVariable);
+        Workbench.Open(request with { Now = at ?? now(), Dated = at is not null || request.Dated, Clock = now(), StepsSeen = seen, DryRun = request.DryRun || rehearse }, Environment.GetEnvironmentVariable);
 }

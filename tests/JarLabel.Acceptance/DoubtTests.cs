@@ -73,6 +73,84 @@ public sealed class DoubtTests : IDisposable
         }
     }
 
+    /// <summary>Flakes do not get better: a later pinch that dissolves takes nothing back of what the jars hold. Taking the pinch back does.</summary>
+    [Fact]
+    public void A_better_pinch_later_does_not_settle_what_a_bad_one_said_of_the_jars()
+    {
+        FromBag("cloudy");
+        shop.Json("bag", "test", "1", "all", "--at", "2026-03-18");
+        Assert.Contains("JL397", Codes(shop.Json("jar", "1", "--at", "2026-03-20")));
+        shop.Json("bag", "undo", "1", "--at", "2026-03-21");
+        shop.Json("bag", "undo", "1", "--at", "2026-03-21");
+        Assert.DoesNotContain("JL397", Codes(shop.Json("jar", "1", "--at", "2026-03-22")));
+    }
+
+    [Fact]
+    public void A_jar_that_dried_slowly_says_so_wherever_it_is_about_to_be_used()
+    {
+        Mix("2026-03-09");
+        shop.Json("test", "1", "slow", "--at", "2026-03-20");
+        foreach (var line in (string[][])[["jar", "1"], ["scan", "1"], Job, ["use", "1", "10 mL"], ["thin", "1", "--to", "1.2", "--no-label"], ["decant", "1", "--into", "50 mL", "--no-label"]])
+        {
+            Assert.Contains("JL398", Codes(shop.Json([.. line, "--at", "2026-03-21"])));
+        }
+
+        shop.Json("test", "1", "pass", "--at", "2026-03-22");
+        Assert.DoesNotContain("JL398", Codes(shop.Json("use", "1", "10 mL", "--at", "2026-03-23")));
+    }
+
+    /// <summary>A slip in the year must not date every jar of the kind later.</summary>
+    [Fact]
+    public void What_is_dated_years_ahead_is_told_and_teaches_nothing()
+    {
+        Mix("2026-01-10");
+        Mix("2026-02-10");
+        var before = shop.Json("jar", "2", "--at", "2026-03-01")["jar"]!["useBy"]!.GetValue<string>();
+        foreach (var line in (string[][])[["test", "1", "pass"], ["use", "1", "10 mL"], ["mix", .. Batch[1..], "--no-label"]])
+        {
+            Assert.Contains("JL234", Codes(shop.Json([.. line, "--at", "2162-11-20"])));
+        }
+
+        Assert.DoesNotContain("JL124", Codes(shop.Json("jar", "2", "--at", "2026-03-01")));
+        Assert.Equal(before, shop.Json("jar", "2", "--at", "2026-03-01")["jar"]!["useBy"]!.GetValue<string>());
+        Assert.Empty(shop.Json("keeping", "--at", "2026-03-01")["kinds"]!.AsArray());
+    }
+
+    /// <summary>Garnet fails at seven weeks, so that jars of its kind come before one of another kind that is sooner on record.</summary>
+    [Fact]
+    public void The_list_is_in_the_order_of_the_dates_that_count()
+    {
+        Mix("2026-01-10");
+        shop.Json("mix", "--grade", "seedlac", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--flake-date", "2022-01-01", "--no-label", "--at", "2026-01-09");
+        Mix("2026-02-10");
+        shop.Json("test", "1", "fail", "--at", "2026-03-01");
+        var jars = shop.Json("shelf", "--at", "2026-03-02")["jars"]!.AsArray().Where(jar => Number(jar!, "number") != 1).ToArray();
+        string[] dates = [.. jars.Select(jar => ((string[])[jar!["useBy"]!.GetValue<string>(), jar["learnedUseBy"]?.GetValue<string>() ?? "9"]).Min(StringComparer.Ordinal)!)];
+        Assert.Equal(dates.Order(StringComparer.Ordinal), dates);
+        Assert.Contains(jars, jar => jar!["learnedUseBy"] is not null);
+        Assert.Equal([Number(jars[0]!, "number")], shop.Json("shelf", "--at", "2026-03-02", "--first", "2")["jars"]!.AsArray().Select(jar => Number(jar!, "number")).Where(number => number != 1).Take(1));
+    }
+
+    [Fact]
+    public void Of_a_failed_jar_that_is_emptied_nothing_is_said_that_cannot_be_done()
+    {
+        Mix("2026-03-09");
+        shop.Json("test", "1", "fail", "--at", "2026-03-20");
+        var emptied = shop.Run("use", "1", "all", "--at", "2026-03-21");
+        Assert.Matches(@"state\s+used up", emptied.Result);
+        Assert.DoesNotContain("jarlabel discard", emptied.Result, StringComparison.Ordinal);
+        Assert.Contains("JL170", Codes(shop.Json("undo", "1", "--at", "2026-03-22", "--no-label")));
+    }
+
+    [Fact]
+    public void Methanol_in_a_jar_is_told_in_the_list()
+    {
+        Mix("2026-03-09");
+        Assert.DoesNotContain("POISON", shop.Run("shelf").Result, StringComparison.Ordinal);
+        shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "methanol", "--no-label");
+        Assert.Matches(@"(?m)^ *2-7 .*POISON$", shop.Run("shelf").Result);
+    }
+
     /// <summary>What is pinned up beside the jar does not change what stands on the glass.</summary>
     [Fact]
     public void A_card_leaves_the_label_on_the_glass_out_of_date()

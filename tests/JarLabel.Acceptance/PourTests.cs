@@ -47,4 +47,15 @@ public sealed class PourTests : IDisposable
 
     private void Mix(string pour, params string[] more) =>
         shop.Json(["mix", "--grade", "garnet", "--cut", "1", "--pour", pour, "--solvent", "ethanol-95", "--no-label", "--at", "2026-03-09", .. more]);
+
+    /// <summary>350 mL of alcohol and 1.5 lb a gallon make 402 mL.</summary>
+    [Fact]
+    public void More_than_there_is_is_told_of_the_whole_and_not_of_what_the_first_jars_leave()
+    {
+        using var shop = new Shop();
+        shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--no-label");
+        var run = shop.Run("decant", "1", "--into", "3 x 150 mL", "--no-label");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("Read 450 mL (15.2 fl oz), and jar 1-9 holds 402 mL", run.Errors, StringComparison.Ordinal);
+    }
 }

@@ -50,7 +50,7 @@ public sealed record Jar(
     public IReadOnlyList<Bag> BadFlakes { get; init; } = [];
 
     /// <summary>From when a drop is tried before use: from the date on record, or from when its flakes were found bad.</summary>
-    public DateOnly TestFrom => BadFlakes.Select(bag => bag.Test!.Day).Append(Dates.TestFrom).Min();
+    public DateOnly TestFrom => BadFlakes.Select(bag => bag.Bad!.Day).Append(Dates.TestFrom).Min();
 
     /// <summary>What is in it, or for an emptied jar what was: the glass is as dangerous as its last contents.</summary>
     public Contents Held { get; init; } = Contents;

@@ -28,10 +28,11 @@ public sealed record TestedJar(LifeClass Class, JarNumber Mother, IReadOnlyList<
     /// <param name="catalog">Grades.</param>
     /// <param name="shelf">How warm a shelf is and was.</param>
     /// <param name="settings">How warmth acts.</param>
-    public static TestedJar? Of(JarLife life, JarOrigins origins, ShopCatalog catalog, Func<string, WarmthHistory> shelf, KeepingSettings settings)
+    /// <param name="until">Tests that are dated later must be slips and count for nothing.</param>
+    public static TestedJar? Of(JarLife life, JarOrigins origins, ShopCatalog catalog, Func<string, WarmthHistory> shelf, KeepingSettings settings, DateTime? until = null)
     {
         JarEvent[] plain = [.. life.Standing.Reverse().TakeWhile(e => e is not Thickened)];
-        Tested[] tests = [.. plain.OfType<Tested>().Where(test => !IsTooEarly(life, test))];
+        Tested[] tests = [.. plain.OfType<Tested>().Where(test => !IsTooEarly(life, test) && !(test.At > until))];
         if (tests.Length == 0 || origins.Of(life.Jar.Number, plain) is not [var batch] || ClassOf(batch.Flakes, life.Jar.Held, catalog) is not { } known)
         {
             return null;

@@ -51,6 +51,7 @@ public static class BatchCautions
         (JarState.Past, _) => [MixingCautions.PastUse(), .. BagCautions.OfJar(jar)],
         (JarState.Dissolving, _) => [MixingCautions.StillDissolving(), .. BagCautions.OfJar(jar)],
         (JarState.Test, { BadFlakes: [] }) => [MixingCautions.NeverTested(jar.Number)],
+        (JarState.Good, { Test.Slow: true }) => [MixingCautions.DriedSlowly(jar.Number)],
         _ => BagCautions.OfJar(jar),
     };
 

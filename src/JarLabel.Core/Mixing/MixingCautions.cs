@@ -1,7 +1,7 @@
 namespace JarLabel.Core.Mixing;
 
 /// <summary>The words of the cautions about a batch.</summary>
-internal static class MixingCautions
+public static class MixingCautions
 {
     internal static Problem UnknownSolvent(Solvent solvent) => new(
         "JL171",
@@ -61,8 +61,12 @@ internal static class MixingCautions
         "The flakes are not all dissolved yet, so the liquid is weaker than the cut it will come to. Wait until it is ready, or strain and judge by eye.",
         "jar");
 
+    /// <summary>That its drops dried hard but slowly when it was last tested.</summary>
+    public static Problem DriedSlowly(JarNumber jar) =>
+        new("JL398", $"The drops of jar {jar} dried hard but clearly slower than fresh ones: it is near its end. Try a few drops before each use, keep it for small or inner work, and mix anew for a top coat.", "jar");
+
     internal static Problem NeverTested(JarNumber jar) => new(
         "JL179",
-        Message.Of($"This jar is old enough to be tested before use: let a few drops dry on glass and tell how they dried: {new Remedy("test", new InputName("jar", $"{jar.Value}"), new InputName("verdict", "pass"))}, or \"fail\"."),
+        Message.Of($"This jar is old enough to be tested before use: let a few drops dry on glass and tell how they dried, such as {new Remedy("test", new InputName("jar", $"{jar.Value}"), new InputName("verdict", "pass"))}."),
         "jar");
 }

@@ -27,6 +27,9 @@ public sealed class Bag : Supply
     /// <summary>The worst that a pinch of it ever did; null when none was tried.</summary>
     public Pinch? Worst { get; private set; }
 
+    /// <summary>The newest pinch that did not dissolve whole; null when all did. A better one later takes nothing back of it: flakes do not get better.</summary>
+    public PinchTest? Bad { get; private set; }
+
     /// <summary>True when a pinch of it swelled to a gel: nothing is to be mixed from it.</summary>
     public bool Unfit => Test is { Pinch: Pinch.Gel };
 
@@ -42,7 +45,7 @@ public sealed class Bag : Supply
 
     private protected override bool Knows(SupplyEvent happened) => happened is FlakesTaken or FlakesLeft or FlakesTested or SupplyDiscarded;
 
-    private protected override void Forget() => (Test, Worst) = (null, null);
+    private protected override void Forget() => (Test, Worst, Bad) = (null, null, null);
 
     private protected override void NoteOwn(SupplyEvent happened)
     {
@@ -50,6 +53,7 @@ public sealed class Bag : Supply
         {
             Test = new(DateOnly.FromDateTime(tested.At), tested.Pinch);
             Worst = Worst > tested.Pinch ? Worst : tested.Pinch;
+            Bad = tested.Pinch == Pinch.All ? Bad : Test;
         }
     }
 

@@ -18,6 +18,12 @@ public static class DecantJar
     private static Result<JarOutcome> Record(Workbench bench, Recorder from, IReadOnlyList<TakenText> amounts, NewJar into, StepCompletion completion)
     {
         var full = from.History.TryGet(out var before, out _) ? before.Jar.Contents.Liquid : Volume.Zero;
+        var wanted = Volume.FromMilliliters(amounts.Sum(amount => amount.Of(full)?.Milliliters ?? 0));
+        if (before is not null && !before.Jar.Take(wanted, "into").TryGet(out _, out var tooMuch))
+        {
+            return tooMuch;
+        }
+
         var made = new List<JarOutcome>();
         foreach (var amount in amounts)
         {

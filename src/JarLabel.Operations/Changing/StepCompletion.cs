@@ -54,10 +54,11 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
     [
         .. recorder.Step.Cautions,
         .. bench.ClockBehind is { } clock ? [clock] : Array.Empty<Problem>(),
-        .. first,
+        .. bench.FarAhead is { } ahead ? [ahead] : Array.Empty<Problem>(),
+        .. outcome.History.Jar.OnShelf ? first : first.Where(caution => !caution.Text.Remedies.Any(step => step.Verb is "discard" or "test")),
         .. JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards),
         .. LearnedDates.Cautions(outcome.History.Jar, outcome.History.IsLabelled),
-        .. BagCautions.OfJar(outcome.History.Jar),
+        .. outcome.History.Jar.FailedOn is null ? BagCautions.OfJar(outcome.History.Jar) : BatchCautions.OfState(outcome.History.Jar, bench.Now),
         .. TestCautions.Of(bench, outcome.History, outcome.Step!),
         .. TestCautions.OfLearning(bench, recorder.Step, outcome.History, outcome.Step!),
     ];
@@ -71,7 +72,7 @@ internal static class JarCautions
 {
     internal static Problem[] Of(Workbench bench, Jar jar, HazardAssessment hazards) =>
     [
-        .. OfLiquid(bench, jar).Concat(OfFlakes(bench, jar)).Concat(BatchCautions.OfLid(hazards)).Concat(StorageCautions.Of(jar.Container, jar.Contents.Liquid, hazards, bench.Catalog)).Distinct(),
+        .. OfLiquid(bench, jar).Concat(OfFlakes(bench, jar)).Concat(BatchCautions.OfLid(hazards)).Concat(jar.OnShelf ? StorageCautions.Of(jar.Container, jar.Contents.Liquid, hazards, bench.Catalog) : []).Distinct(),
     ];
 
     private static IEnumerable<Problem> OfLiquid(Workbench bench, Jar jar) => jar.Contents.Recipe is { } recipe

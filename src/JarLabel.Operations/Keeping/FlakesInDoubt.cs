@@ -26,7 +26,7 @@ internal sealed class FlakesInDoubt(LedgerView view, JarOrigins origins, DateOnl
     internal IReadOnlyDictionary<int, IReadOnlyList<Bag>> All()
     {
         var tried = view.EventsOf(SubjectKind.Bag).Where(row => row.Kind == nameof(FlakesTested)).Select(row => SupplyNumber.From(row.Of.Number)).Distinct().ToArray();
-        var from = tried.Select(Bag).OfType<Bag>().Where(bag => bag.Test is { Pinch: not Pinch.All }).SelectMany(bag => bag.Taken).Select(taken => taken.Jar).ToArray();
+        var from = tried.Select(Bag).OfType<Bag>().Where(bag => bag.Bad is not null).SelectMany(bag => bag.Taken).Select(taken => taken.Jar).ToArray();
         return Reached(view, from).Select(history => (history.Jar.Number, Bags: Of(history))).Where(jar => jar.Bags.Count > 0).ToDictionary(jar => jar.Number.Value, jar => jar.Bags);
     }
 
@@ -67,7 +67,7 @@ internal sealed class FlakesInDoubt(LedgerView view, JarOrigins origins, DateOnl
 
     /// <summary>A batch of flakes that were known to be cloudy was dated with that.</summary>
     private bool IsDoubted(KeptBatch batch, Bag bag, TestResult? tested) =>
-        bag.Test is { Pinch: not Pinch.All } test
+        bag.Bad is { } test
         && test.Day >= DateOnly.FromDateTime(batch.Since)
         && !(test.Pinch == Pinch.Cloudy && batch.Flakes.Cloudy)
         && !(tested?.HoldsOn(today) == true && tested.Day >= test.Day);

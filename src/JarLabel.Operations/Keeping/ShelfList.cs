@@ -10,12 +10,18 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     /// <param name="view">The ledger.</param>
     /// <param name="query">Which jars, and how many at most.</param>
     /// <param name="due">Only those that on this day are to be tested or past their use-by, by the more careful dates; null for all.</param>
-    public static Result<ShelfList> Of(Workbench bench, LedgerView view, ShelfQuery query, DateOnly? due)
+    /// <param name="soonest">True for those first that are due soonest by the more careful dates; else in the order on record, which can be gone on with.</param>
+    public static Result<ShelfList> Of(Workbench bench, LedgerView view, ShelfQuery query, DateOnly? due, bool soonest = true)
     {
         if (due is not { } day)
         {
-            var all = view.Shelf(query);
-            return ShelfKnowledge.Of(bench, view, all).Then<ShelfList>(known => new ShelfList(all, known) { Standing = all.Count, OldLabels = OldLabelsOf(view, all) });
+            // Which are the soonest is known only of those that are looked at together; what comes behind a mark goes on in the order on record.
+            var all = view.Shelf(soonest ? query with { Take = Math.Max(query.Take, MostLookedAt) } : query);
+            return ShelfKnowledge.Of(bench, view, all).Then<ShelfList>(known =>
+            {
+                JarEntry[] first = [.. (soonest ? all.OrderBy(known.UseBy).ThenBy(jar => jar.Number) : all.AsEnumerable()).Take(query.Take)];
+                return new ShelfList(first, known) { Standing = first.Length, OldLabels = OldLabelsOf(view, first) };
+            });
         }
 
         // A jar that is not due by the dates on record may be so by the shop's tests or because of its flakes, however far behind it stands.
@@ -39,10 +45,10 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     /// <summary>True when the label on the jar is no longer true, because of what was done to it or because its dates have moved.</summary>
     public bool IsLabelOld(JarEntry jar) => OldLabels.Contains(jar.Number) || Learned(jar) is not null;
 
-    /// <summary>The use-by that counts now, and whether its label is out of date.</summary>
+    /// <summary>The use-by that counts now, the more careful one, and whether its label is out of date.</summary>
     /// <param name="jar">A listed jar.</param>
     /// <param name="said">How a day is written.</param>
-    public string UseBy(JarEntry jar, Func<DateOnly, string> said) => $"{said(Learned(jar)?.UseBy ?? jar.UseBy)}{(IsLabelOld(jar) ? ", label out of date" : "")}";
+    public string UseBy(JarEntry jar, Func<DateOnly, string> said) => $"{said(Known.UseBy(jar))}{(IsLabelOld(jar) ? ", label out of date" : "")}";
 
     private static IReadOnlySet<int> OldLabelsOf(LedgerView view, IReadOnlyList<JarEntry> jars) => view.OldLabels(jars.Select(jar => jar.Number));
 
@@ -53,13 +59,13 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     public IReadOnlyList<Bag> BadFlakes(JarEntry jar) => Known.BadFlakes.GetValueOrDefault(jar.Number, []);
 
     /// <summary>From when a drop is tried before use, as on record or as its flakes say.</summary>
-    public DateOnly TestFrom(JarEntry jar) => BadFlakes(jar).Select(bag => bag.Test!.Day).Append(jar.TestFrom).Min();
+    public DateOnly TestFrom(JarEntry jar) => BadFlakes(jar).Select(bag => bag.Bad!.Day).Append(jar.TestFrom).Min();
 
     /// <summary>How a listed jar stands, by the more careful dates.</summary>
     public JarState StateOf(JarEntry jar, DateTime now) => Known.StateOf(jar, now);
 
     private static IReadOnlyList<JarEntry> Due(IReadOnlyList<JarEntry> onRecord, IReadOnlyList<JarEntry> all, ShelfKnowledge known, DateTime now) =>
-        [.. onRecord.Concat(all.Where(jar => known.Has(jar) && known.StateOf(jar, now) is (JarState.Test or JarState.Past))).DistinctBy(j => j.Number).OrderBy(j => j.UseBy).ThenBy(j => j.Number)];
+        [.. onRecord.Concat(all.Where(jar => known.Has(jar) && known.StateOf(jar, now) is (JarState.Test or JarState.Past))).DistinctBy(j => j.Number).OrderBy(known.UseBy).ThenBy(j => j.Number)];
 
     /// <summary>What to say of the jars listed: that their dates have moved, that their flakes were found bad.</summary>
     public IReadOnlyList<Problem> Cautions =>
@@ -98,6 +104,9 @@ public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved
         var tested = jar.Tested is { } day ? new TestResult(day, jar.TestPassed == true) : null;
         return (Moved.TryGetValue(jar.Number, out var learned) ? dates.Shortest(learned) : dates).StateAt(now, tested, inDoubt: BadFlakes.ContainsKey(jar.Number));
     }
+
+    /// <summary>Until when a jar is expected to dry hard, by the more careful of the dates.</summary>
+    public DateOnly UseBy(JarEntry jar) => Moved.TryGetValue(jar.Number, out var now) && now.UseBy < jar.UseBy ? now.UseBy : jar.UseBy;
 
     internal bool Has(JarEntry jar) => Moved.ContainsKey(jar.Number) || BadFlakes.ContainsKey(jar.Number);
 }

@@ -42,7 +42,7 @@ public static class ShopLives
     private static bool IsAlone(JarHistory history, TestedJar? tested) => history.Life.Standing.OfType<Tested>().Count() > (tested?.Tests.Count ?? 0);
 
     private static TestedJar? Read(Workbench bench, JarOrigins origins, JarHistory history) =>
-        TestedJar.Of(history.Life, origins, bench.Catalog, shelf => ShelfMoves.HistoryOf(bench, shelf), bench.Keeping);
+        TestedJar.Of(history.Life, origins, bench.Catalog, shelf => ShelfMoves.HistoryOf(bench, shelf), bench.Keeping, Workbench.Slip(bench.Now));
 
     private static Dictionary<LifeClass, ClassTests> ByClass(Workbench bench, IReadOnlyList<(JarNumber Mother, TestedJar Tested)> batches) => batches
         .Select(batch => batch.Tested)

@@ -6,7 +6,7 @@ internal static class TestCautions
     internal static IReadOnlyList<Problem> Of(Workbench bench, JarHistory history, JarEvent happened) =>
         happened is Tested { Passed: true } pass && history.Life.Standing.OfType<Tested>().Any(t => !t.Passed && t.At.Date <= pass.At.Date)
             ? [OperationProblems.PassAfterFailure(history.Jar.Number)]
-            : happened is Tested { HowDried: Drying.Slow } ? [OperationProblems.DriedSlowly(history.Jar.Number)]
+            : happened is Tested { HowDried: Drying.Slow } ? [MixingCautions.DriedSlowly(history.Jar.Number)]
             : happened is Tested { Passed: false } ? [.. BatchCautions.OfState(history.Jar, bench.Now), .. OfLabel(history)] : [];
 
     /// <summary>That nothing is learned from a test, where that is so.</summary>

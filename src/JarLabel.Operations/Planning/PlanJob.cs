@@ -47,8 +47,13 @@ public static class PlanJob
         var fresh = Fresh(bench, lives, request);
         var steps = PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric);
         var doubts = plan.Serves.Select(serves => (serves.Jar.Number, known.BadFlakes.GetValueOrDefault(serves.Jar.Number.Value, []))).DistinctBy(doubt => doubt.Number);
-        return new PlannedJob(request, plan, fresh, air, steps, [.. AirCautions.Of(air), .. FlakesInDoubt.Cautions(doubts)]);
+        return new PlannedJob(request, plan, fresh, air, steps, [.. AirCautions.Of(air), .. FlakesInDoubt.Cautions(doubts), .. Slow(view, plan)]);
     }
+
+    /// <summary>That a jar which dried slowly when it was last tested is none for a top coat.</summary>
+    private static IEnumerable<Problem> Slow(LedgerView view, JobPlan plan) => plan.Serves.Select(serves => serves.Jar.Number).Distinct()
+        .Where(jar => JarHistory.Of(jar, view.EventsOf(Subject.Jar(jar.Value))).TryGet(out var history, out _) && history.Jar.Test is { Slow: true })
+        .Select(MixingCautions.DriedSlowly);
 
     private static Result<IReadOnlyList<Bag>> Bags(LedgerView view, PlanRequest request) =>
         SupplyBook.Bags(view).Then(bags => Result<IReadOnlyList<Bag>>.Of([.. bags.Where(b => b.OnHand && !b.Unfit && b.Grade == request.Grade.Id)]));
@@ -82,8 +87,7 @@ public static class PlanJob
         {
             if (known.StateOf(jar, bench.Now) is var state and (JarState.Good or JarState.Test or JarState.Dissolving))
             {
-                var useBy = known.Moved.TryGetValue(jar.Number, out var now) && now.UseBy < jar.UseBy ? now.UseBy : jar.UseBy;
-                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, useBy, state == JarState.Test || known.BadFlakes.ContainsKey(jar.Number), jar.Ready);
+                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, known.UseBy(jar), state == JarState.Test || known.BadFlakes.ContainsKey(jar.Number), jar.Ready);
             }
         }
     }

@@ -48,6 +48,5 @@ internal static class ExchangeProblems
     internal static Problem NotASheetEvent(string where, string kind, string why) =>
         new("JL473", $"Read {Quoted.Of(kind)} of a sheet of labels: {why}", where);
 
-    internal static Problem BadMoment(string where, string read) =>
-        new("JL451", $"Read \"{read}\" as a moment; wanted is local time such as 2026-03-09T14:30:00.", where);
+    internal static string BadMoment(string read) => $"Read \"{read}\" as a moment; wanted is local time such as 2026-03-09T14:30:00.";
 }

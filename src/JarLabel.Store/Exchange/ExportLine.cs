@@ -43,7 +43,7 @@ internal static class ExportLine
         var at = fields.Text("at");
         if (at.Length > 0 && !LedgerStep.IsMoment(at))
         {
-            fields.Refuse("at", ExchangeProblems.BadMoment("", at).Message);
+            fields.Refuse("at", ExchangeProblems.BadMoment(at));
         }
 
         return at;

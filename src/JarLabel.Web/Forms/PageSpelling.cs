@@ -7,7 +7,7 @@ internal sealed class PageSpelling(Step? step = null) : ISpelling
     /// <summary>What a page has no field for.</summary>
     private static readonly Dictionary<string, string> Others = new(StringComparer.Ordinal)
     {
-        ["at"] = "the moment of the step",
+        ["at"] = StepForm.At.Label,
         ["dry-run"] = "rehearsal",
         ["shop"] = "the shop folder",
     };

@@ -1,3 +1,5 @@
+using JarLabel.Core.Hazards;
+
 namespace JarLabel.Web.Pages;
 
 /// <summary>All jars, soonest use-by first, a page at a time.</summary>
@@ -48,7 +50,7 @@ internal static class ShelfPage
             $"""
             <li><a href="{address}"><b>{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)}</b>
             <span class="name">{bench.Catalog.Grades.Find(jar.Grade)?.Name ?? jar.Grade}, jar {JarNumber.From(jar.Number).ToString()}</span>
-            <span class="how"><span{Html.Own(state == JarState.Past ? " class=\"past\"" : "")}>{StateShape.Of(state)}{JarStateWords.Of(state)}</span> <span>{useBy}</span> <span>{BenchAmount.Both(jar.Liquid, bench.Metric)}</span></span></a></li>
+            <span class="how"><span{Html.Own(state == JarState.Past ? " class=\"past\"" : "")}>{StateShape.Of(state)}{JarStateWords.Of(state)}</span> <span>{useBy}</span> <span>{BenchAmount.Both(jar.Liquid, bench.Metric)}</span>{Html.If(ShelfAnswer.IsPoison(bench, jar), () => Html.Of($" <span class=\"past\">{PoisonWords.Words[0]}</span>"))}</span></a></li>
             """);
     }
 

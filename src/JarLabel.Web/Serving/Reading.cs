@@ -87,7 +87,7 @@ internal static class Reading
     private static Result<ShelfList> Listed(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after) => due
         ? ShelfList.Of(bench, view, new ShelfQuery(shelf, Take: MostLookedAt), DateOnly.FromDateTime(bench.Now))
             .Then<ShelfList>(all => all with { Jars = [.. all.Jars.Where(j => after is not { } mark || (j.UseBy, j.Number).CompareTo((mark.UseBy, mark.Number)) > 0).Take(JarsOnAPage + 1)] })
-        : ShelfList.Of(bench, view, new ShelfQuery(shelf, After: after, Take: JarsOnAPage + 1), null);
+        : ShelfList.Of(bench, view, new ShelfQuery(shelf, After: after, Take: JarsOnAPage + 1), null, soonest: false).Then<ShelfList>(found => after is null && found.Jars.Count <= JarsOnAPage ? found with { Jars = [.. found.Jars.OrderBy(found.Known.UseBy).ThenBy(jar => jar.Number)] } : found);
 
     private static ShelfMark? After(string? text) =>
         text?.Split('.') is [var day, var number]

@@ -44,7 +44,7 @@ public sealed class OwnWordsTests : IDisposable
         Assert.Equal(Odd, used.History.Jar.Job);
 
         var card = new LabelChoice("card", "card-a6");
-        Assert.Equal(["JL363"], LabelJar.Do(bench, JarNumber.From(1), card, null).Require().Cautions.Select(caution => caution.Code));
+        Assert.Equal(["JL363", "JL176"], LabelJar.Do(bench, JarNumber.From(1), card, null).Require().Cautions.Select(caution => caution.Code));
         var many = LabelJars.Do(bench, new JarsWanted([], All: true), card with { Copies = 2 }, null).Require();
         Assert.Contains("jar 1-9", Assert.Single(many.Cautions).Message, StringComparison.Ordinal);
     }

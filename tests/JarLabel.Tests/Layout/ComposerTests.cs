@@ -74,6 +74,25 @@ public class ComposerTests
         Assert.Equal(("JL311", "own/note"), (problem.Code, problem.Where));
     }
 
+    [Theory, Cites(References.Iso18004, "version 40-M holds 2331 bytes")]
+    [InlineData(2331, "")]
+    [InlineData(2332, "JL320")]
+    public void A_code_that_no_symbol_holds_is_refused_with_how_long_it_would_be(int length, string code)
+    {
+        var placed = PlaceNote(Text(("note", ["x"])) with { Code = "http://bench.local/".PadRight(length, 'x') });
+        Assert.Equal(code, string.Join(' ', placed.Problems.Select(problem => problem.Code)));
+        Assert.All(placed.Problems, problem => Assert.Contains("would have to hold 2332 characters", problem.Message, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_symbol_without_a_drawing_is_refused_with_those_that_have_one()
+    {
+        var problem = Assert.Single(PlaceNote(Text(("note", ["x"])) with { Pictograms = ["GHS02", "GHS99"] }).Problems);
+        Assert.Equal("JL321", problem.Code);
+        Assert.Contains("the symbol \"GHS99\"", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("GHS02", problem.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_label_too_small_for_the_design_is_refused()
     {
@@ -236,6 +255,9 @@ public class ComposerTests
 
     private static Result<PlacedLabel> Place(string box, string note) =>
         Composer.Place(Text(("note", [note])), LayoutFiles.DesignOf(box).Require(), LayoutFiles.Area(), Ruler);
+
+    private static Result<PlacedLabel> PlaceNote(LabelText text) =>
+        Composer.Place(text, LayoutFiles.DesignOf("""{ "kind": "text", "word": "note", "voice": "say" }""").Require(), LayoutFiles.Area(), Ruler);
 
     private static LabelText Text(params (string Key, string[] Wordings)[] words) => new(
         words.ToDictionary(word => word.Key, word => (IReadOnlyList<string>)word.Wordings, StringComparer.Ordinal),

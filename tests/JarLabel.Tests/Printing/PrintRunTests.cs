@@ -67,7 +67,10 @@ public class PrintRunTests
     public async Task A_printer_that_takes_no_jobs_and_one_that_stands_still_say_so()
     {
         using var closed = With(Printer(new IppField("printer-is-accepting-jobs", [IppValue.Of(false)]), Words("printer-state-reasons", "paused-warning")));
-        Assert.Contains("takes no jobs now: somebody paused it", Assert.Single(await Refused(closed)).Message, StringComparison.Ordinal);
+        var problem = Assert.Single(await Refused(closed));
+        Assert.Equal("JL514", problem.Code);
+        Assert.Contains("takes no jobs now: somebody paused it", problem.Message, StringComparison.Ordinal);
+        Assert.Equal(0, closed.Count(IppOperation.PrintJob));
         using var stopped = With(Printer(new IppField("printer-state", [IppValue.Of(5, IppTag.Enum)])));
         Assert.Equal("JL515", Assert.Single(await Refused(stopped)).Code);
     }
@@ -168,6 +171,31 @@ public class PrintRunTests
         });
         var (result, _) = await Print(peer, _ => stop.CancelAfter(60), stop.Token);
         Assert.Equal(PrintEnd.Printed, result.End);
+    }
+
+    [Fact]
+    public async Task A_job_that_the_printer_does_not_let_go_of_may_be_on_paper()
+    {
+        using var peer = new FaultyPrinter();
+        using var stop = new CancellationTokenSource();
+        peer.On(IppOperation.GetJobAttributes, a => Reply(a, 0, Job(7, 5, "job-printing")));
+        peer.On(IppOperation.CancelJob, a => Reply(a, 0x0404));
+        var (result, _) = await Print(peer, _ => stop.CancelAfter(60), stop.Token);
+        Assert.Equal((PrintEnd.Unknown, "JL520"), (result.End, result.Problem!.Code));
+        Assert.Contains("Look whether the paper came out", result.Problem.Message, StringComparison.Ordinal);
+        Assert.Equal(1, peer.Count(IppOperation.CancelJob));
+    }
+
+    [Fact, Cites(References.Rfc8011, "5.3.8: job-completed-with-errors")]
+    public async Task A_job_that_is_done_with_errors_is_printed_and_the_errors_are_told()
+    {
+        using var peer = new FaultyPrinter();
+        peer.On(IppOperation.GetJobAttributes, a => Reply(a, 0, Job(7, 9, "job-completed-with-errors")));
+        var (result, _) = await Print(peer);
+        Assert.Equal((PrintEnd.Printed, null), (result.End, result.Problem));
+        var caution = Assert.Single(result.Cautions);
+        Assert.Equal("JL525", caution.Code);
+        Assert.Contains("Look at the label", caution.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using JarLabel.Operations.Calibrating;
 using JarLabel.Operations.Printing;
 using JarLabel.Operations.Sheets;
 using static JarLabel.Tests.Printing.FaultyPrinter;
@@ -52,8 +53,41 @@ public sealed class PrintServiceTests : IDisposable
         peer.On(IppOperation.GetJobAttributes, asked => Reply(asked, 0x0406));
         var outcome = Print(peer);
         Assert.Equal(PrintEnd.Unknown, outcome.End);
+        Assert.Equal(["JL519", "JL533"], outcome.Problems.Select(p => p.Code));
         Assert.Contains("sheet back 1 1", outcome.Problems[^1].Message, StringComparison.Ordinal);
         Assert.Equal([1], Taken());
+    }
+
+    [Fact]
+    public void A_file_that_is_gone_before_it_is_sent_is_told_and_its_place_is_free_again()
+    {
+        using var peer = new FaultyPrinter();
+        var bench = Bench();
+        using var desk = PrintService.Open(bench, new PrintRequest(peer.Uri, Stock), _ => null, TestContext.Current.CancellationToken).Require();
+        Step(bench);
+        var file = Assert.Single(bench.LastStep!.Files);
+        File.Delete(file);
+        var outcome = desk.Print("a label", _ => { }, TestContext.Current.CancellationToken);
+        Assert.Equal(PrintEnd.Failed, outcome.End);
+        Assert.Equal([("JL534", file), ("JL532", file)], outcome.Problems.Select(p => (p.Code, p.Where)));
+        Assert.Equal(0, peer.Count(IppOperation.PrintJob));
+        Assert.Empty(Taken());
+    }
+
+    /// <summary>The sheet that shows where a printer prints takes no place of any stock.</summary>
+    [Fact]
+    public void A_file_without_places_is_kept_when_its_job_failed()
+    {
+        using var peer = new FaultyPrinter();
+        peer.On(IppOperation.PrintJob, asked => Reply(asked, 0x0506));
+        var bench = Bench();
+        using var desk = PrintService.Open(bench, new PrintRequest(peer.Uri, Stock), _ => null, TestContext.Current.CancellationToken).Require();
+        CalibrateSheet.Print(bench, Stock, null, null).Require();
+        var file = Assert.Single(bench.LastStep!.Files);
+        var outcome = desk.Print("a sheet", _ => { }, TestContext.Current.CancellationToken);
+        Assert.Equal(["JL511", "JL531"], outcome.Problems.Select(p => p.Code));
+        Assert.Equal(file, outcome.Problems[^1].Where);
+        Assert.True(File.Exists(file));
     }
 
     [Fact]

@@ -167,6 +167,22 @@ public sealed class DamageTests(ITestOutputHelper output)
         Assert.False(looking.Verify().Require().Sound);
     }
 
+    [Theory]
+    [InlineData("events_of")]
+    [InlineData("jars_by_use")]
+    [InlineData("jars_by_shelf")]
+    public void What_the_database_finds_wrong_in_itself_is_told_by_the_check_which_changes_nothing(string lost)
+    {
+        using var shop = TempShop.With(jars: 4);
+        Assert.DoesNotContain("JL460", shop.Verify().Damage.Select(problem => problem.Code));
+        Empty(shop.Folder.Ledger, lost);
+        var before = File.ReadAllBytes(shop.Folder.Ledger);
+        Assert.Contains(
+            shop.Verify().Damage,
+            problem => (problem.Code, problem.Where) == ("JL460", shop.Folder.Ledger) && problem.Message.Contains($"index {lost}", StringComparison.Ordinal));
+        Assert.Equal(before, File.ReadAllBytes(shop.Folder.Ledger));
+    }
+
     /// <summary>Makes the root of a table or index a page without entries, as SQLite's file format has it.</summary>
     private static void Empty(string ledger, string name)
     {

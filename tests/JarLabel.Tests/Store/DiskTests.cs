@@ -119,6 +119,64 @@ public sealed class DiskTests
         }
     }
 
+    /// <summary>As after an update of the program, on a stick whose switch forbids writing.</summary>
+    [Fact]
+    public void A_list_of_jars_that_must_be_made_anew_is_told_where_nothing_can_be_written()
+    {
+        using var disk = new SmallDisk("4m");
+        var folder = ShopFolder.At(Path.Combine(disk.Path, "shop")).Require();
+        using (var ledger = Ledger.Open(folder, LedgerMode.Write, new PlainJars()).Require())
+        {
+            BenchWork.Mix(ledger).Require();
+        }
+
+        disk.Remount("ro");
+        var problem = Assert.Single(Ledger.Open(folder, LedgerMode.Read, new PlainJars(version: 2)).Problems);
+        Assert.Equal(("JL422", folder.Ledger), (problem.Code, problem.Where));
+        Assert.Contains("Copy the shop to a place where it can", problem.Message, StringComparison.Ordinal);
+        disk.Remount("rw");
+        using var again = Ledger.Open(folder, LedgerMode.Read, new PlainJars(version: 2)).Require();
+        Assert.Equal(2, again.Look(view => view.EventCount).Require());
+    }
+
+    /// <summary>A file with a hole: it says that it is as long, and takes no room.</summary>
+    [Fact]
+    public void A_ledger_with_a_log_that_no_memory_holds_is_told_where_nothing_can_be_written()
+    {
+        using var disk = new SmallDisk("4m");
+        using var shop = new CrashedShop(jars: 2, logged: 1, Path.Combine(disk.Path, "shop"));
+        using (var file = File.OpenWrite(shop.Folder.Ledger))
+        {
+            file.SetLength(3L << 30);
+        }
+
+        disk.Remount("ro");
+        var problem = Assert.Single(Ledger.Open(shop.Folder, LedgerMode.Read, new PlainJars()).Problems);
+        Assert.Equal(("JL453", shop.Folder.Ledger), (problem.Code, problem.Where));
+        Assert.Contains("Copy the shop to a place that can be written", problem.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>A bad spot of the disk, as <c>strace</c> puts it before the program: a write or the flush of the ledger's log fails.</summary>
+    [Theory]
+    [InlineData("pwrite64", "JL415", "nothing was recorded")]
+    [InlineData("fsync,fdatasync", "JL485", "nobody can tell whether it has the step")]
+    public void A_disk_that_fails_while_a_step_is_recorded_is_told_and_the_ledger_stays_whole(string call, string code, string says)
+    {
+        OutsideProgram.Need("strace");
+        using var shop = TempShop.With(jars: 1);
+        var (ended, said) = OutsideProgram.Run("strace", ["-f", "-qq", "-o", "/dev/null", "-P", shop.Folder.Ledger + "-wal", "-e", "trace=" + call, "-e", $"inject={call}:error=EIO:when=1+", "dotnet", "exec", OutsideProgram.Hand, "work", shop.Folder.Path, "1", "60"]);
+        Assert.SkipWhen(said.Contains("ptrace", StringComparison.Ordinal), "This system lets no process trace another.");
+        Assert.Equal(2, ended);
+        Assert.StartsWith($"problem {code} ", said, StringComparison.Ordinal);
+        Assert.Contains(says, said, StringComparison.Ordinal);
+        Assert.DoesNotContain("mixed", said, StringComparison.Ordinal);
+        using var ledger = shop.Open();
+        var recorded = ledger.Look(view => view.EventCount).Require();
+        Assert.Contains(recorded, code == "JL415" ? (long[])[4] : [4, 6]);
+        Assert.Empty(ledger.Verify().Require().Damage);
+        Assert.Equal(recorded == 4 ? 2 : 3, BenchWork.Mix(ledger).Require());
+    }
+
     private static void Close(SmallDisk disk, string how)
     {
         if (how == "read-only")

@@ -1,3 +1,4 @@
+using JarLabel.Operations.Recording;
 using JarLabel.Store.Exchange;
 
 namespace JarLabel.Tests.Store;
@@ -61,6 +62,56 @@ public sealed class ExchangeTests
         File.WriteAllText(file, text[..place] + put + text[(place + found.Length)..]);
         var problems = Refused(file);
         Assert.Contains(problems, p => p.Code == code && p.Where!.Contains(where, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("\"number\":1,", "\"number\":10000001,", "Read jar 10000001; numbers go up from 1, to 10000000 at most.")]
+    [InlineData("\"revision\":1,", "\"revision\":2,", "Read revision 2 of a jar; no more than 1 can have been by this event.")]
+    public void A_number_that_no_shop_comes_to_is_refused_though_it_is_sealed(string found, string put, string says)
+    {
+        using var shop = TempShop.With(jars: 1);
+        var file = Exported(shop);
+        EventSeal.Change(file, text => text.Insert(text.IndexOf(found, StringComparison.Ordinal), put).Replace(put + found, put, StringComparison.Ordinal));
+        Assert.Equal(("JL472", file + " line 2", says), Assert.Single(Refused(file).Select(p => (p.Code, p.Where, p.Message))));
+    }
+
+    [Theory]
+    [InlineData("\"places\":8", "\"places\":3", "line 3 Read \"Taken\" of a sheet of labels: it has the places 1 to 3.")]
+    [InlineData("[1,2,3,4]", "[1,2,3,9]", "line 3 Read \"Taken\" of a sheet of labels: it has the places 1 to 8.")]
+    [InlineData("\"kind\":\"Taken\",\"revision\":0,\"body\":{\"places\":[1,2,3,4]}", "\"kind\":\"Moved\",\"revision\":0,\"body\":{}", "line 3 Read \"Moved\" of a sheet of labels: a sheet is begun,")]
+    [InlineData("\"number\":1,\"at\":\"2026-03-09T14:30:00\",\"kind\":\"Taken\"", "\"number\":2,\"at\":\"2026-03-09T14:30:00\",\"kind\":\"Taken\"", "line 3 Read \"Taken\" of a sheet of labels: the sheet was never begun.")]
+    [InlineData("\"stock\":\"letter-2x4\"", "\"stock\":\"\"", "line 2 Read \"Begun\" of a sheet of labels: ")]
+    public void What_cannot_have_happened_to_a_sheet_is_refused_though_it_is_sealed(string found, string put, string says)
+    {
+        using var shop = new TempShop();
+        using (var ledger = shop.Open())
+        {
+            ledger.Record<int>(step => step.Sheets.Take("letter-2x4", 8, 4, null, "2026-03-09T14:30:00").Then<int>(places => places.Count)).Require();
+        }
+
+        var file = Exported(shop);
+        EventSeal.Change(file, text => text.Replace(found, put, StringComparison.Ordinal));
+        using var other = new TempShop();
+        using var copy = Ledger.Open(other.Folder, LedgerMode.Write, JarReader.Instance).Require();
+        var problems = copy.Import(file).Problems;
+        Assert.All(problems, problem => Assert.Equal("JL473", problem.Code));
+        Assert.Contains(says, $"{problems[0].Where} {problems[0].Message}", StringComparison.Ordinal);
+        Assert.Equal(0, copy.Look(view => view.EventCount).Require());
+        EventSeal.Change(file, text => text.Replace(put, found, StringComparison.Ordinal));
+        Assert.Equal(new ImportReport(2, 0), copy.Import(file).Require());
+    }
+
+    [Fact]
+    public void A_line_that_is_longer_than_any_event_ends_the_reading()
+    {
+        using var shop = TempShop.With(jars: 2);
+        var file = Exported(shop);
+        var lines = File.ReadAllLines(file);
+        lines[3] += new string(' ', 1024 * 1024);
+        File.WriteAllLines(file, lines);
+        var problem = Assert.Single(Refused(file));
+        Assert.Equal(("JL471", file + " line 4"), (problem.Code, problem.Where));
+        Assert.Contains("longer than 1 MB", problem.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -168,6 +168,27 @@ public sealed class RestoreTests
         Assert.Equal(3, BenchWork.Mix(ledger).Require());
     }
 
+    /// <summary>A folder lies where the ledger, or a file beside it, is to be kept: nothing can be moved there.</summary>
+    [Theory]
+    [InlineData("", "Nothing was changed.")]
+    [InlineData("-wal", "Mend that, then give the same command again.")]
+    public void A_restore_that_cannot_set_aside_what_stands_here_says_what_is_where_and_goes_on_later(string end, string says)
+    {
+        using var shop = new CrashedShop(jars: 2, logged: 1);
+        var (ledger, log) = (File.ReadAllBytes(shop.Folder.Ledger), File.ReadAllBytes(shop.Folder.Ledger + "-wal"));
+        var aside = Path.Combine(shop.Folder.Path, "ledger-2026-03-09-143000.db");
+        Directory.CreateDirectory(aside + end);
+        var problem = Assert.Single(Put(shop.Folder, shop.Backup, force: true).Problems);
+        Assert.Equal(("JL459", shop.Folder.Ledger), (problem.Code, problem.Where));
+        Assert.Contains(says, problem.Message, StringComparison.Ordinal);
+        Assert.Equal(end.Length > 0, problem.Message.Contains($"What stood here is kept as {aside}.", StringComparison.Ordinal));
+        Assert.Equal(ledger, File.ReadAllBytes(end.Length == 0 ? shop.Folder.Ledger : aside));
+        Assert.Equal(log, File.ReadAllBytes(shop.Folder.Ledger + "-wal"));
+        Directory.Delete(aside + end);
+        Assert.Equal(8, Put(shop.Folder, shop.Backup, force: true).Require().Events);
+        Assert.Equal(2, shop.LastJar());
+    }
+
     [Fact]
     public void A_link_in_the_ledgers_place_stays_a_link()
     {

@@ -88,6 +88,25 @@ public sealed class SheetBookTests
         Assert.Equal(6, other.Look(view => view.EventCount).Require());
     }
 
+    /// <summary>Somebody who knows how events are sealed wrote one of a sheet that was never begun.</summary>
+    [Fact]
+    public void Events_that_make_no_sheet_are_told_and_nothing_is_recorded_after_them()
+    {
+        OutsideProgram.Need("sqlite3");
+        using var shop = new TempShop();
+        shop.Open().Dispose();
+        var seal = Convert.ToHexString(EventSeal.Next(EventSeal.Start, 1, 1, 0, "sheet", At, "Taken", "{}"));
+        Assert.Equal((0, ""), OutsideProgram.Run("sqlite3", shop.Folder.Ledger, $"INSERT INTO events VALUES (1, 'sheet', 1, '{At}', 'Taken', 0, '{{}}', x'{seal}'); DELETE FROM index_state"));
+        foreach (var mode in Enum.GetValues<LedgerMode>())
+        {
+            var problem = Assert.Single(Ledger.Open(shop.Folder, mode, new PlainJars()).Problems);
+            Assert.Equal("JL434", problem.Code);
+            Assert.Contains("sheet 1 do not make a sheet of labels", problem.Message, StringComparison.Ordinal);
+        }
+
+        Assert.Equal((0, "1|0"), OutsideProgram.Run("sqlite3", shop.Folder.Ledger, "SELECT (SELECT count(*) FROM events), (SELECT count(*) FROM sheets)"));
+    }
+
     private static List<(int Sheet, int Place)> Take(Ledger ledger, int count, int? start = null) => ledger
         .Record<List<(int, int)>>(step => step.Sheets.Take(Stock, 8, count, start, At).Then<List<(int, int)>>(places => places.Select(p => (p.Sheet, p.Place)).ToList()))
         .Require();

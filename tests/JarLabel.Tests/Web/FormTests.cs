@@ -29,6 +29,22 @@ public sealed class FormTests : IDisposable
     }
 
     [Fact]
+    public async Task A_fault_of_ours_is_told_without_its_inside_which_stands_on_the_servers_screen()
+    {
+        var form = WebShop.Hidden((await shop.Get("/J/1-9/note")).Text);
+        shop.Fault = new InvalidOperationException("The wheel came off.");
+        var page = await shop.Post("/J/1-9/note", [.. form, ("text", "strained"), ("do", "record")]);
+        Assert.Equal(500, page.Status);
+        Assert.Contains("JL619", page.Seen, StringComparison.Ordinal);
+        Assert.Contains("Nothing was recorded.", page.Seen, StringComparison.Ordinal);
+        Assert.DoesNotContain("wheel", page.Text, StringComparison.Ordinal);
+        Assert.Contains(shop.Said, line => line.Contains("The wheel came off.", StringComparison.Ordinal));
+        shop.Fault = null;
+        Assert.DoesNotContain(shop.Jar(1).Events, e => e.Event is Noted);
+        Assert.Equal(303, (await shop.Post("/J/1-9/note", [.. form, ("text", "strained"), ("do", "record")])).Status);
+    }
+
+    [Fact]
     public async Task A_batch_is_recorded_with_its_label_as_the_command_does_it()
     {
         var sent = await shop.Fill("/mix", [.. Batch, ("job", "viola top"), ("do", "record")]);

@@ -60,6 +60,7 @@ public sealed partial class HostileClientTests : IDisposable
         var form = WebShop.Hidden((await shop.Get("/J/1-9/discard")).Text).Where(f => f.Name != "token");
         var page = await shop.Post("/J/1-9/discard", [.. form, ("token", token), ("do", "record")]);
         Assert.Equal(403, page.Status);
+        Assert.Contains("JL604", page.Seen, StringComparison.Ordinal);
         Assert.True(shop.Jar(1).Jar.OnShelf);
     }
 
@@ -85,7 +86,10 @@ public sealed partial class HostileClientTests : IDisposable
     public async Task Other_methods_are_not_taken(string method)
     {
         using var request = new HttpRequestMessage(new HttpMethod(method), "/J/1-9");
-        Assert.Equal(405, (await shop.Send(request)).Status);
+        var page = await shop.Send(request);
+        Assert.Equal(405, page.Status);
+        Assert.Contains("JL611", page.Seen, StringComparison.Ordinal);
+        Assert.Contains($"Read \"{method}\" as the method", page.Seen, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -112,6 +116,18 @@ public sealed partial class HostileClientTests : IDisposable
         Assert.Matches("^HTTP/1.1 40[04] ", answer);
         Assert.DoesNotContain("SQLite format", answer, StringComparison.Ordinal);
         Assert.DoesNotContain("root:", answer, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/nosuch", "/nosuch")]
+    [InlineData("/labels/nosuch.pdf", "/labels/nosuch.pdf")]
+    [InlineData("/pair", "/pair")]
+    public async Task A_page_that_is_not_there_is_told_with_what_a_jars_page_is_called(string path, string read)
+    {
+        var page = await shop.Get(path);
+        Assert.Equal(404, page.Status);
+        Assert.Contains("JL602", page.Seen, StringComparison.Ordinal);
+        Assert.Contains($"There is no page \"{read}\"; a jar's page is its number, such as /J/142-5.", page.Seen, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -151,7 +167,11 @@ public sealed partial class HostileClientTests : IDisposable
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, "/J/1-9/note") { Content = new StringContent("{\"text\":\"x\"}", Encoding.UTF8, "application/json") };
         request.Headers.Add("Origin", $"http://{shop.Host}");
-        Assert.Equal(415, (await shop.Send(request)).Status);
+        var page = await shop.Send(request);
+        Assert.Equal(415, page.Status);
+        Assert.Contains("JL610", page.Seen, StringComparison.Ordinal);
+        Assert.Contains("Read \"application/json; charset=utf-8\" as the kind", page.Seen, StringComparison.Ordinal);
+        Assert.DoesNotContain(shop.Jar(1).Events, e => e.Event is Core.Jars.Noted);
     }
 
     [Theory]

@@ -72,8 +72,28 @@ public sealed class PairingTests : IDisposable
             await File.WriteAllTextAsync(Path.Combine(shop.Folder, "devices.json"), "[]", TestContext.Current.CancellationToken);
         }
 
-        Assert.Equal(401, (await sent).Status);
+        var told = await sent;
+        Assert.Equal(401, told.Status);
+        Assert.Contains("JL605", told.Seen, StringComparison.Ordinal);
         Assert.DoesNotContain(shop.Jar(1).Events, e => e.Event is Core.Jars.Noted);
+    }
+
+    [Theory]
+    [InlineData("[", "devices.json")]
+    [InlineData("""[{ "id": "1", "name": "bench tablet", "paired": "2026-03-09T10:00:00", "tokenSha256": "12ab" }]""", "64 hexadecimal digits")]
+    [InlineData("""[{ "id": "1", "name": "bench tablet", "paired": "some day", "tokenSha256": "0000000000000000000000000000000000000000000000000000000000000000" }]""", "2026-03-09T14:30:00")]
+    public async Task A_damaged_list_of_devices_lets_nobody_record_and_stays_as_it_is(string written, string says)
+    {
+        shop.Cookie = (await shop.Fill("/pair", ("code", shop.Code), ("name", "bench tablet"))).Headers["Set-Cookie"].Split(';')[0];
+        var form = WebShop.Hidden((await shop.Get("/J/1-9/note")).Text);
+        var file = Path.Combine(shop.Folder, "devices.json");
+        await File.WriteAllTextAsync(file, written, TestContext.Current.CancellationToken);
+        var problem = Assert.Single(Devices.Open(ShopFolder.At(shop.Folder).Require()).Problems);
+        Assert.Equal("JL615", problem.Code);
+        Assert.Contains(says, $"{problem.Where} {problem.Message}", StringComparison.Ordinal);
+        Assert.Equal(401, (await shop.Post("/J/1-9/note", [.. form, ("text", "x"), ("do", "record")])).Status);
+        Assert.DoesNotContain(shop.Jar(1).Events, e => e.Event is Core.Jars.Noted);
+        Assert.Equal(written, await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken));
     }
 
     [Fact]
@@ -131,6 +151,7 @@ public sealed class PairingTests : IDisposable
         {
             var page = await shop.Get($"/J/{number}");
             Assert.DoesNotContain("arnet", page.Text, StringComparison.Ordinal);
+            Assert.Equal(page.Status == 429, page.Text.Contains("JL608", StringComparison.Ordinal));
             statuses.Add(page.Status);
         }
 
@@ -144,6 +165,8 @@ public sealed class PairingTests : IDisposable
         var form = WebShop.Hidden((await shop.Get("/pair")).Text);
         var page = await shop.Post("/J/1-9/discard", [.. form, ("do", "record"), ("seen", "1"), ("once", new string('a', 32))]);
         Assert.Equal(401, page.Status);
+        Assert.Contains("JL605", page.Seen, StringComparison.Ordinal);
+        Assert.Contains("Pair it first", page.Seen, StringComparison.Ordinal);
         Assert.True(shop.Jar(1).Jar.OnShelf);
     }
 

@@ -1,6 +1,8 @@
+using JarLabel.Operations.Printing;
 using JarLabel.Operations.Sheets;
 using JarLabel.Store.Printers;
 using JarLabel.Tests.Printing;
+using JarLabel.Web.Printing;
 using static JarLabel.Tests.Printing.FaultyPrinter;
 
 namespace JarLabel.Tests.Web;
@@ -139,6 +141,31 @@ public sealed class PrintFormTests : IDisposable
 
         // Places 3 and 5 stand in one column. That printer prints 2 mm too far right; 1 pt is 1/72 inch.
         Assert.Equal(plain - (2 / 25.4 * 72), placed, 0.01);
+    }
+
+    /// <summary>The fault is put here: the service is let go of before it has printed.</summary>
+    [Fact]
+    public async Task A_fault_of_ours_while_printing_is_told_and_the_step_stays_recorded()
+    {
+        var said = new List<string>();
+        using var papers = new PaperRuns(said.Add);
+        var bench = shop.Bench();
+        var service = papers.Ask(bench, new PrintRequest("bench", Stock)).Require();
+        LabelJar.Do(bench, JarNumber.From(1), new LabelChoice(Sheet: Stock), null).Require();
+        service.Dispose();
+        var run = papers.Begin(service, "bench", "Jar 1-9");
+        for (var tries = 0; run.Outcome is null && tries < 100; tries++)
+        {
+            await Task.Delay(50, TestContext.Current.CancellationToken);
+        }
+
+        Assert.Equal(PrintEnd.Unknown, run.Outcome!.End);
+        var problem = Assert.Single(run.Outcome.Problems);
+        Assert.Equal("JL620", problem.Code);
+        Assert.Contains("The step is recorded", problem.Message, StringComparison.Ordinal);
+        Assert.Contains(nameof(ObjectDisposedException), Assert.Single(said), StringComparison.Ordinal);
+        Assert.DoesNotContain(nameof(ObjectDisposedException), problem.Message, StringComparison.Ordinal);
+        Assert.Equal([1, 2], Taken());
     }
 
     private async Task<double> LeftOfLabel(params (string, string)[] fields)

@@ -18,12 +18,15 @@ internal sealed partial class WebShop : IDisposable
             Mix("350 mL", new LabelChoice());
         }
 
-        start = () => Server.Start(new ServeRequest(0, lan, open, new WorkbenchFactory(Request, () => Now), Said.Add)).Require();
+        start = () => Server.Start(new ServeRequest(0, lan, open, new WorkbenchFactory(Request, () => Fault is null ? Now : throw Fault), Said.Add)).Require();
         server = start();
         client = ClientOf(server);
     }
 
     internal DateTime Now { get; set; } = new(2026, 3, 9, 10, 0, 0);
+
+    /// <summary>What goes wrong in the server, as only a fault of ours could; null for nothing.</summary>
+    internal Exception? Fault { get; set; }
 
     internal List<string> Said { get; } = [];
 
