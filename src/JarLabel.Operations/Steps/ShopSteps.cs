@@ -13,7 +13,8 @@ internal static class ShopSteps
 
     internal static Step Init => field ??= Step.OfShop("shop init", "Make the shop folder", "Make the shop folder with a settings file to edit.", [], given => File.Exists(given.Bench.Folder.Settings)
         ? new Outcome(ShopAnswer.There(given.Bench)) { IsNothing = true }
-        : Keep(given.Bench, settings => settings)) with { Button = "Make it" };
+        : Keep(given.Bench, settings => settings)) with
+    { Button = "Make it" };
 
     internal static Step Show => field ??= Step.OfShop("shop show", "Settings", "The settings in force.", [], given => new Outcome(ShopAnswer.Of(given.Bench, given.Bench.Settings, given.Bench.Settings, []))) with { Looks = true };
 
