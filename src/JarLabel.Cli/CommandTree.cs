@@ -15,13 +15,29 @@ internal static class CommandTree
         ("publish", PublishCommand.Create),
     ];
 
-    /// <summary>The commands as a typed line needs them: only the one that it starts with, where it starts with one, because making all of
+    /// <summary>The commands as a typed line needs them: only the one that it names, where it names one, because making all of
     /// them takes a good part of the time of a short command.</summary>
     internal static Command Create(Runner runner, IReadOnlyList<string> line)
     {
-        var root = line.Count > 0 && Find(line[0], runner) is { } command ? Only(command, line) : All(runner);
+        var root = Verb(line) is { } verb && Find(verb, runner) is { } command ? Only(command, line) : All(runner);
         SharedOptions.AddTo(root);
         return root;
+    }
+
+    /// <summary>The first word that is no option every command has, nor the value of one: <c>--shop folder shelf</c>.</summary>
+    private static string? Verb(IReadOnlyList<string> line)
+    {
+        for (var place = 0; place < line.Count; place++)
+        {
+            if (SharedOptions.All.FirstOrDefault(option => option.Name == line[place]) is not { } shared)
+            {
+                return line[place];
+            }
+
+            place += shared.ValueType == typeof(bool) ? 0 : 1;
+        }
+
+        return null;
     }
 
     /// <summary>The names of what only the command line does.</summary>

@@ -40,6 +40,8 @@ public sealed class NaturalTypingTests : IDisposable
     [InlineData("calc mix --solvent ethanol-95 --cut 2 --makes 5_gals")]
     [InlineData("bag add --grade garnet --mass 500_g --date yesterday")]
     [InlineData("grades")]
+    [InlineData("--units metric shelf main")]
+    [InlineData("--json --at 2026-03-04 --dry-run thin 1 1.5 --container 1_L")]
     [InlineData("solvents")]
     public void What_people_mean_is_done(string line)
     {
