@@ -18,12 +18,6 @@ public static class DecantJar
     private static Result<JarOutcome> Record(Workbench bench, Recorder from, IReadOnlyList<TakenText> amounts, NewJar into, StepCompletion completion)
     {
         var full = from.History.TryGet(out var before, out _) ? before.Jar.Contents.Liquid : Volume.Zero;
-        var wanted = Volume.FromMilliliters(amounts.Sum(amount => amount.Of(full)?.Milliliters ?? 0));
-        if (before is not null && !before.Jar.Take(wanted, "into").TryGet(out _, out var tooMuch))
-        {
-            return tooMuch;
-        }
-
         var made = new List<JarOutcome>();
         foreach (var amount in amounts)
         {
@@ -34,7 +28,9 @@ public static class DecantJar
 
             if (!Pour.Of(bench, from, amount.Of(full), "into").Then(pour => Fill(bench, pour, into, completion)).TryGet(out var outcome, out var problems))
             {
-                return Result<JarOutcome>.Failed(problems);
+                // Of what is wanted altogether is told, not of what the first ones leave.
+                var wanted = Volume.FromMilliliters(amounts.Sum(one => one.Of(full)?.Milliliters ?? 0));
+                return made.Count > 0 && before is not null && !before.Jar.Take(wanted, "into").TryGet(out _, out var tooMuch) ? tooMuch : Result<JarOutcome>.Failed(problems);
             }
 
             made.Add(outcome);
