@@ -17,8 +17,7 @@ public static class ShelfCalendar
 
     private static IEnumerable<Reminder> Of(Workbench bench, ShelfList list, string ledger, Store.Index.JarEntry jar)
     {
-        var onRecord = new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy);
-        var dates = list.Learned(jar) is { } learned ? onRecord.Shortest(learned) : onRecord;
+        var dates = list.Known.DatesOf(jar);
         var what = string.Create(CultureInfo.InvariantCulture, $"{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)} lb cut of {jar.Grade}, shelf {jar.Shelf}");
         if (list.BadFlakes(jar).Count > 0)
         {

@@ -13,25 +13,22 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     /// <param name="soonest">True for those first that are due soonest by the more careful dates; else in the order on record, which can be gone on with.</param>
     public static Result<ShelfList> Of(Workbench bench, LedgerView view, ShelfQuery query, DateOnly? due, bool soonest = true)
     {
-        if (due is not { } day)
+        if (!ShopLives.Of(bench, view).TryGet(out var lives, out var faults))
         {
-            // Which are the soonest is known only of those that are looked at together; what comes behind a mark goes on in the order on record.
-            var all = view.Shelf(soonest ? query with { Take = Math.Max(query.Take, MostLookedAt) } : query);
-            return ShelfKnowledge.Of(bench, view, all).Then<ShelfList>(known =>
-            {
-                JarEntry[] first = [.. (soonest ? all.OrderBy(known.UseBy).ThenBy(jar => jar.Number) : all.AsEnumerable()).Take(query.Take)];
-                return new ShelfList(first, known) { Standing = first.Length, OldLabels = OldLabelsOf(view, first) };
-            });
+            return faults;
         }
 
-        // A jar that is not due by the dates on record may be so by the shop's tests or because of its flakes, however far behind it stands.
-        var looked = view.Shelf(query with { Take = Math.Max(query.Take, MostLookedAt) });
-        return ShelfKnowledge.Of(bench, view, looked).Then<ShelfList>(known =>
+        // By the shop's tests or because of its flakes a jar may be due sooner than on record, however far behind it stands; what comes behind a mark goes on in the order on record.
+        var far = due is not null || (soonest && lives.SaysMore);
+        var looked = view.Shelf(far ? query with { Take = Math.Max(query.Take, MostLookedAt) } : query);
+        if (!ShelfKnowledge.Of(new JarDating(bench, view, lives), view, looked).TryGet(out var known, out faults))
         {
-            var found = Due(view.Shelf(query with { Due = day, Take = int.MaxValue }), looked, known, bench.Now);
-            JarEntry[] first = [.. found.Take(query.Take)];
-            return new ShelfList(first, known) { Standing = found.Count, OldLabels = OldLabelsOf(view, first) };
-        });
+            return faults;
+        }
+
+        var found = due is { } day ? Due(view.Shelf(query with { Due = day, Take = int.MaxValue }), looked, known, bench.Now) : looked;
+        JarEntry[] first = [.. (soonest ? known.SoonestFirst(found) : found).Take(query.Take)];
+        return new ShelfList(first, known) { Standing = due is null ? first.Length : found.Count, OldLabels = OldLabelsOf(view, first) };
     }
 
     private const int MostLookedAt = 1000;
@@ -65,7 +62,7 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     public JarState StateOf(JarEntry jar, DateTime now) => Known.StateOf(jar, now);
 
     private static IReadOnlyList<JarEntry> Due(IReadOnlyList<JarEntry> onRecord, IReadOnlyList<JarEntry> all, ShelfKnowledge known, DateTime now) =>
-        [.. onRecord.Concat(all.Where(jar => known.Has(jar) && known.StateOf(jar, now) is (JarState.Test or JarState.Past))).DistinctBy(j => j.Number).OrderBy(known.UseBy).ThenBy(j => j.Number)];
+        [.. onRecord.Concat(all.Where(jar => known.Has(jar) && known.StateOf(jar, now) is (JarState.Test or JarState.Past))).DistinctBy(j => j.Number).OrderBy(j => j.UseBy).ThenBy(j => j.Number)];
 
     /// <summary>What to say of the jars listed: that their dates have moved, that their flakes were found bad.</summary>
     public IReadOnlyList<Problem> Cautions =>
@@ -100,13 +97,22 @@ public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved
     /// <summary>How a jar stands, by the more careful dates.</summary>
     public JarState StateOf(JarEntry jar, DateTime now)
     {
-        var dates = new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy);
         var tested = jar.Tested is { } day ? new TestResult(day, jar.TestPassed == true) : null;
-        return (Moved.TryGetValue(jar.Number, out var learned) ? dates.Shortest(learned) : dates).StateAt(now, tested, inDoubt: BadFlakes.ContainsKey(jar.Number));
+        return DatesOf(jar).StateAt(now, tested, inDoubt: BadFlakes.ContainsKey(jar.Number));
+    }
+
+    /// <summary>A jar's dates, the more careful of those on record and those the tests say now.</summary>
+    internal KeepingDates DatesOf(JarEntry jar)
+    {
+        var onRecord = new KeepingDates(jar.Ready, jar.TestFrom, jar.UseBy);
+        return Moved.TryGetValue(jar.Number, out var learned) ? onRecord.Shortest(learned) : onRecord;
     }
 
     /// <summary>Until when a jar is expected to dry hard, by the more careful of the dates.</summary>
-    public DateOnly UseBy(JarEntry jar) => Moved.TryGetValue(jar.Number, out var now) && now.UseBy < jar.UseBy ? now.UseBy : jar.UseBy;
+    public DateOnly UseBy(JarEntry jar) => DatesOf(jar).UseBy;
+
+    /// <summary>Those first that are due soonest by the more careful dates.</summary>
+    public IEnumerable<JarEntry> SoonestFirst(IEnumerable<JarEntry> jars) => jars.OrderBy(UseBy).ThenBy(jar => jar.Number);
 
     internal bool Has(JarEntry jar) => Moved.ContainsKey(jar.Number) || BadFlakes.ContainsKey(jar.Number);
 }

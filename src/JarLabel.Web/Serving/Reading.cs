@@ -83,11 +83,17 @@ internal static class Reading
                 [.. ShelfCautions.Of(bench, view, shelf)],
                 found.Cautions)))));
 
-    /// <summary>One jar more than a page shows. Those that are due by moved dates are found among all jars, so they are looked through whole.</summary>
-    private static Result<ShelfList> Listed(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after) => due
-        ? ShelfList.Of(bench, view, new ShelfQuery(shelf, Take: MostLookedAt), DateOnly.FromDateTime(bench.Now))
-            .Then<ShelfList>(all => all with { Jars = [.. all.Jars.Where(j => after is not { } mark || (j.UseBy, j.Number).CompareTo((mark.UseBy, mark.Number)) > 0).Take(JarsOnAPage + 1)] })
-        : ShelfList.Of(bench, view, new ShelfQuery(shelf, After: after, Take: JarsOnAPage + 1), null, soonest: false).Then<ShelfList>(found => after is null && found.Jars.Count <= JarsOnAPage ? found with { Jars = [.. found.Jars.OrderBy(found.Known.UseBy).ThenBy(jar => jar.Number)] } : found);
+    /// <summary>One jar more than a page shows, in the order on record, behind the mark. Those that are due by moved dates are found among all jars, so they are
+    /// looked through whole. Where all are on one page, those come first that are due soonest.</summary>
+    private static Result<ShelfList> Listed(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after)
+    {
+        var query = due ? new ShelfQuery(shelf, Take: MostLookedAt) : new ShelfQuery(shelf, After: after, Take: JarsOnAPage + 1);
+        return ShelfList.Of(bench, view, query, due ? DateOnly.FromDateTime(bench.Now) : null, soonest: false).Then<ShelfList>(found =>
+        {
+            JarEntry[] jars = [.. found.Jars.Where(j => after is not { } mark || (j.UseBy, j.Number).CompareTo((mark.UseBy, mark.Number)) > 0).Take(JarsOnAPage + 1)];
+            return found with { Jars = after is null && jars.Length <= JarsOnAPage ? [.. found.Known.SoonestFirst(jars)] : jars };
+        });
+    }
 
     private static ShelfMark? After(string? text) =>
         text?.Split('.') is [var day, var number]

@@ -45,11 +45,11 @@ internal sealed partial class WebShop : IDisposable
 
     internal int Jars() => LedgerAccess.Read<int>(Bench(), view => view.Shelf(new JarLabel.Store.Index.ShelfQuery(Take: 1000)).Count).Require();
 
-    internal void Mix(string pour, LabelChoice? label = null, string? job = null, string? note = null)
+    internal void Mix(string pour, LabelChoice? label = null, string? job = null, string? note = null, string grade = "garnet")
     {
         var bench = Bench();
         MixJar.Do(bench, new MixRequest(
-            bench.Catalog.Grades.Named("garnet").Require(),
+            bench.Catalog.Grades.Named(grade).Require(),
             bench.Catalog.Solvents.Named("ethanol-95").Require(),
             new BatchRequest(CutText.Read("1.5", "").Require(), VolumeText.Read(pour, "").Require()),
             new Container(ContainerMaterial.Glass, Volume.FromMilliliters(1000)),
