@@ -57,13 +57,9 @@ internal static class ForgottenQuotes
             return false;
         }
 
-        var (command, verb) = (corrected.CommandResult, string.Join(' ', words.Skip(1).TakeWhile(word => corrected.Tokens.Any(token => token.Type == TokenType.Command && token.Value == word))));
-        return StepTable.Find(verb) is not { } step || command.Children.All(one => (one switch
-        {
-            OptionResult option => (step.Fields.FirstOrDefault(field => CommandLine.Option(step, field) == option.Option.Name), option.Tokens),
-            ArgumentResult argument => (step.Fields.FirstOrDefault(field => field.Name.Equals(argument.Argument.Name, StringComparison.OrdinalIgnoreCase)), argument.Tokens),
-            _ => (null, []),
-        }) is (var field, var tokens) && (field?.Takes is not { } takes || tokens.All(token => !token.Value.Contains(' ', StringComparison.Ordinal) || takes(token.Value))));
+        var command = corrected.CommandResult.Command;
+        return StepTable.Find(UnreadLine.Verb(command)) is not { } step
+            || step.Fields.All(field => field.Takes is not { } takes || UnreadLine.Texts(corrected, command, step, field).All(text => !text.Contains(' ', StringComparison.Ordinal) || takes(text)));
     }
 
     /// <summary>True for a word that names a file: it is no second word of a value.</summary>

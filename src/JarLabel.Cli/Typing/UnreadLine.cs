@@ -10,7 +10,7 @@ internal static class UnreadLine
     internal static IReadOnlyList<Problem> Problems(ParseResult line)
     {
         var commands = Path(line.CommandResult.Command).ToArray();
-        var verb = string.Join(' ', commands.Reverse().Skip(1).Select(c => c.Name));
+        var verb = Verb(commands[0]);
         var help = $"{(verb.Length == 0 ? "jarlabel" : $"jarlabel {verb}")} --help";
         var astray = Astray(line);
         if (!Helps(line) && ForgottenQuotes.In(line, astray) is var (value, meant))
@@ -82,9 +82,16 @@ internal static class UnreadLine
             : TypingProblems.NotOnTheLine(missing, new LineSpelling(command).Write(new Remedy(step.Verb, step.Example)));
     }
 
-    private static bool Stands(ParseResult line, Command command, Step step, Field field) =>
-        command.Arguments.Any(one => one.Name.Equals(field.Name, StringComparison.OrdinalIgnoreCase) && line.GetResult(one) is { Tokens.Count: > 0 })
-        || command.Options.Any(one => one.Name == CommandLine.Option(step, field) && line.GetResult(one) is { Tokens.Count: > 0 });
+    private static bool Stands(ParseResult line, Command command, Step step, Field field) => Texts(line, command, step, field).Any();
+
+    /// <summary>What stands on the line for a field, behind its option or without.</summary>
+    internal static IEnumerable<string> Texts(ParseResult line, Command command, Step step, Field field) =>
+        command.Arguments.Where(one => one.Name.Equals(field.Name, StringComparison.OrdinalIgnoreCase)).SelectMany(one => line.GetResult(one)?.Tokens ?? [])
+            .Concat(command.Options.Where(one => one.Name == CommandLine.Option(step, field)).SelectMany(one => line.GetResult(one)?.Tokens ?? []))
+            .Select(token => token.Value);
+
+    /// <summary>The words that name a command, without the program: <c>bag add</c>.</summary>
+    internal static string Verb(Command command) => string.Join(' ', Path(command).Reverse().Skip(1).Select(c => c.Name));
 
     /// <summary>A command and those it stands under, to the root.</summary>
     private static IEnumerable<Command> Path(Command command) =>
