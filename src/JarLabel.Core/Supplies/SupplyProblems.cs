@@ -16,10 +16,14 @@ internal static class SupplyProblems
         ? new("JL157", Message.Of($"The entry of {supply.Kind.Word()} {supply.Number} was taken back, so by the ledger it never came. If it is there, enter it anew: {new Remedy($"{supply.Kind.Word()} add")}."), where)
         : supply.Discarded
         ? new("JL157", Message.Of($"{Capital.Of(supply.Kind.Word())} {supply.Number} was discarded. If it is still there, take that back first: {new Remedy($"{supply.Kind.Word()} undo", new InputName(supply.Kind.Word(), $"{supply.Number}"))}."), where)
-        : new("JL157", Message.Of($"By the ledger {supply.Kind.Word()} {supply.Number} is empty. If there is some in it, say how much: {new Remedy($"{supply.Kind.Word()} left", new(supply.Kind.Word(), $"{supply.Number}"), new(supply.Kind.Amount(), supply.Kind == SupplyKind.Bag ? "120 g" : "200 mL"))}."), where);
+        : new("JL157", Message.Of($"By the ledger {supply.Kind.Word()} {supply.Number} is empty. If there is some in it, say how much: {Measure(supply)}."), where);
 
     internal static Problem MeasuredSince(Supply supply, DateTime measured) => new("JL229", Message.Of(
-        $"{Capital.Of(supply.Kind.Word())} {supply.Number} was measured on {DateWords.Of(DateOnly.FromDateTime(measured))}, after that: {supply.Shown(supply.Rest)} stand as measured. If it holds something else now, say how much: {new Remedy($"{supply.Kind.Word()} left", new(supply.Kind.Word(), $"{supply.Number}"), new(supply.Kind.Amount(), supply.Kind == SupplyKind.Bag ? "120 g" : "200 mL"))}."), supply.Kind.Word());
+        $"{Capital.Of(supply.Kind.Word())} {supply.Number} was measured on {DateWords.Of(DateOnly.FromDateTime(measured))}, after that: {supply.Shown(supply.Rest)} stand as measured. If it holds something else now, say how much: {Measure(supply)}."), supply.Kind.Word());
+
+    /// <summary>Saying what it holds, with an amount for an example.</summary>
+    private static Remedy Measure(Supply supply) =>
+        new($"{supply.Kind.Word()} left", new(supply.Kind.Word(), $"{supply.Number}"), new(supply.Kind.Amount(), supply.Kind == SupplyKind.Bag ? "120 g" : "200 mL"));
 
     internal static Problem TakenByJar(Supply supply, JarNumber jar) =>
         new("JL226", Message.Of($"The last that happened to {supply.Kind.Word()} {supply.Number} is that some of it went into jar {jar}. That is taken back at the jar: {new Remedy("undo", new InputName("jar", $"{jar}"))}."), supply.Kind.Word());

@@ -17,7 +17,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = MovedRow(
-            Begin(bench, jar).Rows([.. Done(bench, outcome.Step), ("holds", Holds(bench, jar)), ("state", jar.OnShelf ? StateWords.Of(jar.StateAt(bench.Now)) : jar.Gone), .. AlsoRows.Of(bench, outcome), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
+            Begin(bench, jar).Rows([.. Done(bench, outcome.Step), ("holds", Holds(bench, jar)), ("state", State(bench, jar)), .. AlsoRows.Of(bench, outcome), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
             outcome);
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }
@@ -56,7 +56,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(bench, jar)
-            .Rows([("state", jar.OnShelf ? StateWords.Of(jar.StateAt(bench.Now)) : jar.Gone), ("shelf", jar.Shelf), .. Recipe(bench, jar), .. jar.TakenBack is null ? Keeping(jar) : [], ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
+            .Rows([("state", State(bench, jar)), ("shelf", jar.Shelf), .. Recipe(bench, jar), .. jar.TakenBack is null ? Keeping(jar) : [], ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
             .Gap().Rows(HazardRows(bench, outcome.Hazards));
         if (jar.OnShelf && JarTables.Thinning(jar) is { Count: > 1 } thinning)
         {
@@ -75,6 +75,8 @@ internal static class JarAnswer
 
     private static Screen Ahead(Workbench bench, Screen screen, Jar jar) =>
         bench.DryRun ? screen.InEarnest() : screen.Next("jar", ("jar", $"{jar.Number.Value}"));
+
+    private static string State(Workbench bench, Jar jar) => jar.OnShelf ? StateWords.Of(jar.StateAt(bench.Now)) : jar.Gone;
 
     /// <summary>What is in a jar, as it is said of it.</summary>
     internal static string Holds(Workbench bench, Jar jar) => jar.Contents.Cut is { } cut

@@ -3,11 +3,11 @@ namespace JarLabel.Operations.Answers;
 /// <summary>What <c>keeping</c> says.</summary>
 internal static class KeepingAnswer
 {
-    internal static Answer Of(Workbench bench, LearnedLives lives, IReadOnlyList<LifeClass> kinds, IReadOnlyList<JarNumber> alone, string? drawing, JarNumber? toTest = null)
+    internal static Answer Of(Workbench bench, LearnedLives lives, IReadOnlyList<LifeClass> kinds, IReadOnlyList<JarNumber> alone, string? drawing)
     {
         Kind[] estimates = [.. kinds.Select(kind => new Kind(lives.Of(kind), [.. Shelves(bench).Select(s => (s, lives.Of(kind, s.Temperature)))]))];
         return Answer.Of(
-            Show(bench, estimates, lives.Pace, alone, drawing, toTest),
+            Show(bench, estimates, lives.Pace, alone, drawing),
             new KeepingAnswerJson(bench.Settings.Learning.StillGood, [.. estimates.Select(Json)], []) { Aging = AgingJson.Of(lives.Pace), NotCounted = [.. alone.Select(jar => jar.Value)], Drawing = drawing },
             c => c.KeepingAnswerJson);
     }
@@ -27,14 +27,14 @@ internal static class KeepingAnswer
         Shelves = [.. kind.Shelves.Select(s => ShelfLifeJson.Of(s.Shelf.Name, s.Shelf.Temperature.DegreesCelsius, s.Estimate))],
     };
 
-    private static Screen Show(Workbench bench, IReadOnlyList<Kind> kinds, AgingEstimate pace, IReadOnlyList<JarNumber> alone, string? drawing, JarNumber? toTest)
+    private static Screen Show(Workbench bench, IReadOnlyList<Kind> kinds, AgingEstimate pace, IReadOnlyList<JarNumber> alone, string? drawing)
     {
         var share = bench.Settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture);
         var screen = new Screen().Title($"Months at 20 °C after which {share} of jars should still dry hard: estimates");
         if (kinds.Count == 0)
         {
             screen = screen.Gap().Text($"{(alone.Count == 0 ? "No jar was tested yet" : "No test tells of one kind yet")}: every use-by stands on published claims.").Rows(("not counted", Alone(alone)));
-            return toTest is { } jar ? screen.Next("test", ("jar", $"{jar.Value}"), ("verdict", "pass")) : screen.Next("shelf");
+            return JarToName.OnShelf(bench, 1) is [var jar] ? screen.Next("test", ("jar", $"{jar.Value}"), ("verdict", "pass")) : screen.Next("shelf");
         }
 
         screen = OnShelves(Table(screen, kinds), kinds).Gap().Rows(("10 °C warmer", Pace(pace)), ("not counted", Alone(alone)), ("drawing", drawing));

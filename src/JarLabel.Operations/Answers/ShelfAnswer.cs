@@ -18,11 +18,16 @@ internal static class ShelfAnswer
     {
         var jars = seen.List.Jars;
         var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
-        var poison = jars.Any(jar => IsPoison(bench, jar));
+        var poisons = Poisons(bench, jars);
         var screen = new Screen().Title($"{Capital.Of(ShelfChartText.Shown(jars.Count, seen.Standing))}, {BenchAmount.Both(total, bench.Metric)} of liquid");
         if (jars.Count > 0)
         {
-            screen.Gap().Table(["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)", .. poison ? ["poison"] : Array.Empty<string>()], [.. jars.Select(j => (string[])[.. Row(bench, j, seen.List), .. poison ? [IsPoison(bench, j) ? PoisonWords.Words[0] : ""] : Array.Empty<string>()])], i => StateWords.Style(State(bench, jars[i], seen.List)), i => Screen.Step("jar", ("jar", $"{jars[i].Number}")));
+            string[] poison = poisons.Count > 0 ? ["poison"] : [];
+            screen.Gap().Table(
+                ["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)", .. poison],
+                [.. jars.Select(j => (string[])[.. Row(bench, j, seen.List), .. poison.Select(_ => poisons.Contains(j.Solvent) ? PoisonWords.Words[0] : "")])],
+                i => StateWords.Style(State(bench, jars[i], seen.List)),
+                i => Screen.Step("jar", ("jar", $"{jars[i].Number}")));
         }
 
         if ((seen.Calendar ?? seen.Drawing) is not null)
@@ -42,8 +47,9 @@ internal static class ShelfAnswer
             total.Bottles == 0 ? null : $"{CountWords.Of(total.Bottles, "bottle")} of alcohol, {BenchAmount.Both(total.Alcohol, bench.Metric)}",
         ]).OfType<string>()));
 
-    /// <summary>True for a jar that can poison, by what most of its alcohol is.</summary>
-    internal static bool IsPoison(Workbench bench, JarEntry jar) => bench.Catalog.SolventOf(jar.Solvent) is var solvent && SupplyWords.Hazards(bench, solvent).PoisonWording;
+    /// <summary>Those of the jars' alcohols that can poison; a jar counts by what most of its alcohol is.</summary>
+    internal static IReadOnlySet<string> Poisons(Workbench bench, IEnumerable<JarEntry> jars) =>
+        jars.Select(jar => jar.Solvent).Distinct().Where(solvent => SupplyWords.Hazards(bench, bench.Catalog.SolventOf(solvent)).PoisonWording).ToHashSet();
 
     private static string[] Row(Workbench bench, JarEntry jar, ShelfList list) =>
     [

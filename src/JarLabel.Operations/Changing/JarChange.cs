@@ -21,7 +21,7 @@ internal static class JarChange
                 return faults;
             }
 
-            return completion.Record(recorder, happened, label, happened is Used or Thinned or Thickened ? BatchCautions.OfState(history.Jar, bench.Now) : []);
+            return Before(bench, recorder, history, happened, label).Then(cautions => completion.Record(recorder, happened, label, cautions));
         });
 
     /// <summary>Whatever is done to one jar as it was last seen, on the shelf, at a moment that is not too early.</summary>
@@ -42,9 +42,14 @@ internal static class JarChange
             return recorder.InTime(bench).Then(history => work(recorder, completion, history.Jar));
         }));
 
-    /// <summary>The jar with what is known of it, and with the sooner dates that the shop's tests say where it gets a label.</summary>
-    internal static Result<JarHistory> Dated(Workbench bench, Recorder recorder, LabelChoice? label) => label is null ? recorder.Marked(bench) : recorder.Redate(bench, later: false);
+    /// <summary>The jar with the sooner dates that the shop's tests say, where it gets a label.</summary>
+    internal static Result<JarHistory> Dated(Workbench bench, Recorder recorder, LabelChoice? label) => label is null ? recorder.History : recorder.Redate(bench, later: false);
 
     /// <summary>The jar, which must be on a shelf.</summary>
     internal static Result<Jar> OnShelf(Recorder recorder) => recorder.History.Then(history => history.Jar.DemandOnShelf());
+
+    /// <summary>What should have been known of the jar before its liquid was worked with. Where it gets a label, what is known stands with it already.</summary>
+    private static Result<IReadOnlyList<Problem>> Before(Workbench bench, Recorder recorder, JarHistory history, JarEvent happened, LabelChoice? label) => happened is Used or Thinned or Thickened
+        ? (label is null ? recorder.Marked(bench) : Result<JarHistory>.Of(history)).Then(known => Result<IReadOnlyList<Problem>>.Of(BatchCautions.OfState(known.Jar, bench.Now)))
+        : Result<IReadOnlyList<Problem>>.Of([]);
 }

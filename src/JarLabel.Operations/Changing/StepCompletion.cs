@@ -59,7 +59,7 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
         .. JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards),
         .. LearnedDates.Cautions(outcome.History.Jar, outcome.History.IsLabelled),
         .. outcome.History.Jar.FailedOn is null ? BagCautions.OfJar(outcome.History.Jar) : BatchCautions.OfState(outcome.History.Jar, bench.Now),
-        .. TestCautions.Of(bench, outcome.History, outcome.Step!),
+        .. TestCautions.Of(outcome.History, outcome.Step!),
         .. TestCautions.OfLearning(bench, recorder.Step, outcome.History, outcome.Step!),
     ];
 
@@ -72,7 +72,7 @@ internal static class JarCautions
 {
     internal static Problem[] Of(Workbench bench, Jar jar, HazardAssessment hazards) =>
     [
-        .. OfLiquid(bench, jar).Concat(OfFlakes(bench, jar)).Concat(BatchCautions.OfLid(hazards)).Concat(jar.OnShelf ? StorageCautions.Of(jar.Container, jar.Contents.Liquid, hazards, bench.Catalog) : []).Distinct(),
+        .. OfLiquid(bench, jar).Concat(OfFlakes(bench, jar)).Concat(BatchCautions.OfLid(hazards)).Concat(StorageCautions.Of(jar, hazards, bench.Catalog)).Distinct(),
     ];
 
     private static IEnumerable<Problem> OfLiquid(Workbench bench, Jar jar) => jar.Contents.Recipe is { } recipe
@@ -89,6 +89,9 @@ internal static class JarCautions
 /// <summary>The storage rules that a container passes, as cautions: they hold in workplaces, and the local fire code comes first.</summary>
 internal static class StorageCautions
 {
+    /// <summary>Those that a jar on a shelf passes.</summary>
+    internal static IEnumerable<Problem> Of(Jar jar, HazardAssessment hazards, ShopCatalog catalog) => jar.OnShelf ? Of(jar.Container, jar.Contents.Liquid, hazards, catalog) : [];
+
     /// <param name="container">The container; where nobody said how much it can hold, it holds at least what is in it.</param>
     /// <param name="liquid">What is in it.</param>
     /// <param name="hazards">How dangerous that is.</param>

@@ -6,14 +6,15 @@ public static class JarSeen
     /// <summary>That its dates have moved, that its label speaks of it as it was, and how it stands: its flakes found bad since, old, failed, in more glass than there may be.</summary>
     /// <param name="bench">The shop at this moment.</param>
     /// <param name="history">The jar.</param>
+    /// <param name="hazards">How dangerous it is.</param>
     /// <param name="labelSeen">True when its label was read, of which more is said then.</param>
-    public static IReadOnlyList<Problem> Cautions(Workbench bench, JarHistory history, bool labelSeen = false) =>
+    public static IReadOnlyList<Problem> Cautions(Workbench bench, JarHistory history, HazardAssessment hazards, bool labelSeen = false) =>
     [
         .. LearnedDates.Cautions(history.Jar, history.IsLabelled),
         .. labelSeen ? [] : OfLabel(history),
         .. TestCautions.OfLabel(history),
         .. BatchCautions.OfState(history.Jar, bench.Now),
-        .. history.Jar.OnShelf ? StorageCautions.Of(history.Jar.Container, history.Jar.Contents.Liquid, JarWords.Hazards(bench, history.Jar), bench.Catalog) : [],
+        .. StorageCautions.Of(history.Jar, hazards, bench.Catalog),
     ];
 
     /// <summary>That the newest label is older than the jar as it is.</summary>

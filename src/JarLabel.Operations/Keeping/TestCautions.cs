@@ -3,11 +3,11 @@ namespace JarLabel.Operations.Keeping;
 /// <summary>What to say of a drying test that stands against another one, or against the label on the jar.</summary>
 internal static class TestCautions
 {
-    internal static IReadOnlyList<Problem> Of(Workbench bench, JarHistory history, JarEvent happened) =>
+    internal static IReadOnlyList<Problem> Of(JarHistory history, JarEvent happened) =>
         happened is Tested { Passed: true } pass && history.Life.Standing.OfType<Tested>().Any(t => !t.Passed && t.At.Date <= pass.At.Date)
             ? [OperationProblems.PassAfterFailure(history.Jar.Number)]
             : happened is Tested { HowDried: Drying.Slow } ? [MixingCautions.DriedSlowly(history.Jar.Number)]
-            : happened is Tested { Passed: false } ? [.. BatchCautions.OfState(history.Jar, bench.Now), .. OfLabel(history)] : [];
+            : happened is Tested ? OfLabel(history) : [];
 
     /// <summary>That nothing is learned from a test, where that is so.</summary>
     internal static IReadOnlyList<Problem> OfLearning(Workbench bench, LedgerView view, JarHistory history, JarEvent happened) =>

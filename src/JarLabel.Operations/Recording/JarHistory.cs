@@ -23,6 +23,9 @@ public sealed record JarHistory(Jar Jar, IReadOnlyList<(JarEvent Event, int Revi
     /// <summary>The revision that the newest label speaks of; null where none was ever written.</summary>
     internal int? LabelledRevision => Label?.Revision;
 
+    /// <summary>The same with what is known of the jar's flakes, which no event of it says.</summary>
+    internal JarHistory Knowing(IReadOnlyList<Bag> badFlakes) => this with { Jar = Jar with { BadFlakes = badFlakes } };
+
     /// <summary>The history with one event more, before the ledger has it.</summary>
     internal Result<JarHistory> With(JarEvent happened) => Jar.Fold(Jar.Number, [.. Events.Select(e => e.Event), happened])
         .Then<JarHistory>(jar => new JarHistory(jar, [.. Events, (happened, jar.Revision)]));

@@ -49,14 +49,15 @@ public static partial class ScanJar
     private static Scanned Of(Workbench bench, string payload, int? revision, JarHistory history)
     {
         var jar = history.Jar;
+        var hazards = JarWords.Hazards(bench, jar);
         Problem[] cautions =
         [
             .. If(revision < jar.Revision, ScanProblems.OutOfDate(jar, revision ?? 0)),
             .. If(revision > jar.Revision, ScanProblems.Newer(jar, revision ?? 0)),
             .. If(!jar.OnShelf, ScanProblems.NotOnShelf(jar)),
-            .. JarSeen.Cautions(bench, history, labelSeen: revision is not null),
+            .. JarSeen.Cautions(bench, history, hazards, labelSeen: revision is not null),
         ];
-        return new Scanned(payload, revision, new JarOutcome(history, JarWords.Hazards(bench, jar), null, cautions));
+        return new Scanned(payload, revision, new JarOutcome(history, hazards, null, cautions));
     }
 
     private static Problem[] If(bool? so, Problem caution) => so == true ? [caution] : [];

@@ -40,8 +40,8 @@ internal static class LookSteps
             return faults;
         }
 
-        var outcome = new JarOutcome(history, JarWords.Hazards(bench, history.Jar), null, JarSeen.Cautions(bench, history));
-        return new Outcome(JarAnswer.Shown(bench, outcome));
+        var hazards = JarWords.Hazards(bench, history.Jar);
+        return new Outcome(JarAnswer.Shown(bench, new JarOutcome(history, hazards, null, JarSeen.Cautions(bench, history, hazards))));
     }
 
     private static Result<Outcome> ShowShelves(Values given)
@@ -78,13 +78,10 @@ internal static class LookSteps
     private static Result<Outcome> ShowKeeping(Values given)
     {
         var bench = given.Bench;
-        var read = LedgerAccess.Read(bench, view => ShopLives.Tested(bench, view).Then<(TestedBatches Tested, JarEntry? Oldest)>(all => (all, view.Shelf(new ShelfQuery(null, Take: 1)) is [var first, ..] ? first : null)));
-        if (!read.TryGet(out var found, out var faults))
+        if (!LedgerAccess.Read(bench, view => ShopLives.Tested(bench, view)).TryGet(out var tested, out var faults))
         {
             return faults;
         }
-
-        var (tested, oldest) = found;
 
         var lives = ShopLives.From(bench, tested);
         LifeClass[] kinds = [.. Wanted(lives, given.Get(Grade)?.Keeping, given.Get(Solvent)?.Id)];
@@ -94,7 +91,7 @@ internal static class LookSteps
             return faults;
         }
 
-        return new Outcome(KeepingAnswer.Of(bench, lives, kinds, tested.Alone, drawing, oldest is null ? null : JarNumber.From(oldest.Number)));
+        return new Outcome(KeepingAnswer.Of(bench, lives, kinds, tested.Alone, drawing));
     }
 
     private static IEnumerable<LifeClass> Wanted(LearnedLives lives, string? keeping, string? solvent) => keeping is not null && solvent is not null

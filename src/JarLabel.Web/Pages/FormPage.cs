@@ -1,3 +1,5 @@
+using JarLabel.Operations.Labels;
+
 namespace JarLabel.Web.Pages;
 
 /// <summary>A form for fingers: large fields, what is seldom needed folded away, what follows shown below. It works without script; with it
@@ -45,7 +47,7 @@ internal static class FormPage
         $"""<p><a href="/J/{history.Jar.Number}">{JarTitle.Of(history.Jar, scene.Bench.Catalog)}</a>; holds {JarParts.Holds(scene.Bench, history.Jar)}</p>""");
 
     /// <summary>What is to be known of the jar before anything is done with it; once it is worked out, that tells it.</summary>
-    private static Markup Known(FormScene scene) => scene.History is { } history && scene.Result.Text.Length == 0 ? ProblemPage.Cautions(JarSeen.Cautions(scene.Bench, history)) : default;
+    private static Markup Known(FormScene scene) => scene.History is { } history && scene.Result.Text.Length == 0 ? ProblemPage.Cautions(JarSeen.Cautions(scene.Bench, history, JarWords.Hazards(scene.Bench, history.Jar))) : default;
 
     private static Markup Summary(FormScene scene, IReadOnlyList<FormField> fields) => Html.If(scene.Problems.Count > 0, () => Html.Of(
         $"""<div class="warn" role="alert">{ProblemPage.Nothing}{scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))).Select(ProblemPage.Line)}{Marked(scene, fields)}</div>"""));

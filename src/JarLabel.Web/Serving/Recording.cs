@@ -29,9 +29,9 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
             return Reply.NotFound(problems);
         }
 
-        if (!Moment(entry).TryGet(out _, out var untold))
+        if (Moment(entry) is { Ok: false } unread)
         {
-            scene = scene with { Problems = untold };
+            scene = scene with { Problems = unread.Problems };
             return entry.Text("do") == "live" ? Reply.Page(scene.Live().Text) : Reply.Page(FormPage.Of(scene), 422);
         }
 
@@ -58,17 +58,13 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
     private Result<FormScene> Scene(Route place, Client who, FormValues entry)
     {
         var (form, token) = (Form(place), tokens.Of(who.Device));
-        return factory.Open(rehearse: true, at: Moment(entry).TryGet(out var at, out _) ? at.Value : null).Then(bench => place.Jar.Length == 0
+        return factory.Open(rehearse: true, at: Moment(entry)?.TryGet(out var at, out _) == true ? at : null).Then(bench => place.Jar.Length == 0
             ? new FormScene(form, bench, null, token, once.NewKey(), entry, [], default)
             : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, token, once.NewKey(), entry, [], default)));
     }
 
-    /// <summary>When it happened, where that is said; what was done yesterday is entered as of yesterday.</summary>
-    private Result<Said> Moment(FormValues entry) => entry.Text(StepForm.At.Name) is { } text
-        ? ValueReader.Moment(factory.Now)(text, StepForm.At.Name).Then<Said>(moment => new Said(moment))
-        : new Said(null);
-
-    private readonly record struct Said(DateTime? Value);
+    /// <summary>When it happened, where that is said: what was done yesterday is entered as of yesterday. Null for now.</summary>
+    private Result<DateTime>? Moment(FormValues entry) => entry.Text(StepForm.At.Name) is { } text ? ValueReader.Moment(factory.Now)(text, StepForm.At.Name) : default(Result<DateTime>?);
 
     private static StepForm Form(Route place) => place.Jar.Length == 0 ? StepForms.OfShop[place.Step] : StepForms.OfJar[place.Step];
 
