@@ -14,11 +14,20 @@ internal static class OperationProblems
     internal static Problem StoragePassed(StorageLimit limit) =>
         new("JL176", $"{limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "container");
 
+    internal static Problem StoragePassedBy(StorageLimit limit, IReadOnlyList<string> all) =>
+        new("JL176", $"{Capital.Of(string.Join(", ", all.Take(MostNamed)))}{(all.Count > MostNamed ? " and more" : "")}: {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)");
+
     internal static Problem ShelfOverLimit(string shelf, StorageLimit limit) =>
         new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "shelf");
 
     internal static Problem FarAhead(DateTime at, DateTime clock) =>
         new("JL234", Message.Of($"This is dated {DateWords.Of(DateOnly.FromDateTime(at))}, and the clock says {DateWords.Of(DateOnly.FromDateTime(clock))}: more than a year ahead. If that was a slip, take the step back and enter it with the right day; no use-by is learned from it."), "at");
+
+    internal static Problem LaterSteps(JarNumber jar, DateTime at) =>
+        new("JL236", $"Jar {jar} is shown as it is now, with what happened to it after {DateWords.Of(at)}; only its state and what is said of its age are those of that moment.", "at");
+
+    internal static Problem LaterList(DateTime at) =>
+        new("JL236", $"The jars are listed as they stand now, with all that happened since {DateWords.Of(at)}; only their state and what is due are those of that moment.", "at");
 
     internal static Problem NoJarDesign(string read, string what) =>
         new("JL232", Message.Of($"The design {Quoted.Of(read)} is made for {what}: a jar's cut, dates and dangers have no place on it. Take one made for jars, such as {new InputName("design", "wide")}, or leave it to the stock; {new Remedy("designs")} shows all."), "design");

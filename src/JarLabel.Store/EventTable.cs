@@ -23,6 +23,12 @@ internal sealed class EventTable(Database database, string ledger)
     internal byte[] SealOf(long sequence) =>
         database.List("SELECT chain FROM events WHERE sequence = $1", row => (byte[])row.GetValue(0), sequence).SingleOrDefault() ?? [];
 
+    /// <summary>How many of the events recorded last are of a later moment.</summary>
+    /// <param name="moment">The moment.</param>
+    /// <param name="most">How many are looked at.</param>
+    internal long After(DateTime moment, int most) => database.Number(
+        "SELECT count(*) FROM (SELECT at FROM events ORDER BY sequence DESC LIMIT $1) WHERE at > $2", most, moment.ToString("s", CultureInfo.InvariantCulture));
+
     /// <summary>The highest number that has events, by whichever of the two lists knows more.</summary>
     internal int LastNumber(SubjectKind kind) => (int)database.Number(
         "SELECT max(coalesce((SELECT max(number) FROM events WHERE subject = $1), 0), coalesce((SELECT max(number) FROM lives WHERE subject = $1), 0))", SubjectWords.Of(kind));

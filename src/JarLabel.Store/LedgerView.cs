@@ -33,6 +33,11 @@ public class LedgerView
     /// <summary>All events in order, one by one.</summary>
     public IEnumerable<EventRow> Events() => events.All().Select(link => link.Row);
 
+    /// <summary>True when, of the events recorded last, one is of a later moment.</summary>
+    public bool HasEventsAfter(DateTime moment) => events.After(moment, MostLookedBack) > 0;
+
+    private const int MostLookedBack = 50;
+
     /// <summary>The highest number given out, or 0.</summary>
     public int LastNumber(SubjectKind kind) => events.LastNumber(kind);
 

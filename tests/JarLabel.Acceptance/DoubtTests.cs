@@ -95,7 +95,10 @@ public sealed class DoubtTests : IDisposable
             Assert.Contains("JL398", Codes(shop.Json([.. line, "--at", "2026-03-21"])));
         }
 
+        Assert.Contains("passed slowly 20 Mar 2026", shop.Run("shelf").Result, StringComparison.Ordinal);
+        Assert.Equal(0, shop.Run("verify").ExitCode);
         shop.Json("test", "1", "pass", "--at", "2026-03-22");
+        Assert.Contains("passed 22 Mar 2026", shop.Run("shelf").Result, StringComparison.Ordinal);
         Assert.DoesNotContain("JL398", Codes(shop.Json("use", "1", "10 mL", "--at", "2026-03-23")));
     }
 
@@ -140,6 +143,71 @@ public sealed class DoubtTests : IDisposable
         Assert.Matches(@"state\s+used up", emptied.Result);
         Assert.DoesNotContain("jarlabel discard", emptied.Result, StringComparison.Ordinal);
         Assert.Contains("JL170", Codes(shop.Json("undo", "1", "--at", "2026-03-22", "--no-label")));
+    }
+
+    /// <summary>Garnet keeps as long as what is dewaxed does, and may have its wax.</summary>
+    [Fact]
+    public void Kinds_that_keep_alike_are_called_by_what_is_in_them()
+    {
+        Mix("2026-03-09");
+        shop.Json("test", "1", "pass", "--at", "2026-04-20");
+        Assert.Contains("dewaxed, garnet or ruby in ethanol-95", shop.Run("keeping").Result, StringComparison.Ordinal);
+        Assert.Equal("dewaxed", shop.Json("keeping")["kinds"]![0]!["keeping"]!.GetValue<string>());
+    }
+
+    /// <summary>29 CFR 1910.106, Table H-12: glass of at most a quart for a liquid of category 2; a jar of a pint and a bottle of a gallon stand there too.</summary>
+    [Fact]
+    public void What_is_too_large_for_glass_is_named_where_the_shelf_is_looked_at()
+    {
+        Mix("2026-03-09");
+        foreach (var pour in (string[])["1 L", "2 L"])
+        {
+            shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", pour, "--solvent", "ethanol-95", "--no-label");
+        }
+
+        shop.Json("bottle", "add", "--solvent", "ethanol-95", "--volume", "1 gal", "--material", "glass", "--no-label");
+        foreach (var line in (string[][])[["shelf"], ["notice"], ["shelf", "main"]])
+        {
+            var told = shop.Json(line)["warnings"]!.AsArray().Single(w => w!["code"]!.GetValue<string>() == "JL176")!["message"]!.GetValue<string>();
+            Assert.StartsWith("Jar 2-7, jar 3-5, bottle 1-9: ", told, StringComparison.Ordinal);
+        }
+
+        shop.Json("use", "3", "all");
+        Assert.DoesNotContain("3-5", shop.Run("shelf").Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bottle_that_came_after_the_step_is_told()
+    {
+        shop.Json("bottle", "add", "--solvent", "ethanol-95", "--volume", "1 L", "--date", "2026-03-10", "--no-label", "--at", "2026-03-11");
+        Assert.Contains("JL235", Codes(shop.Json([.. Batch, "--bottle", "1", "--no-label", "--at", "2026-03-09"])));
+        Assert.DoesNotContain("JL235", Codes(shop.Json([.. Batch, "--bottle", "1", "--no-label", "--at", "2026-03-10"])));
+        Mix("2026-03-05");
+        Assert.Contains("JL235", Codes(shop.Json("thin", "3", "--to", "1", "--bottle", "1", "--no-label", "--at", "2026-03-06")));
+    }
+
+    [Fact]
+    public void A_jar_that_is_asked_for_as_of_a_day_before_says_that_it_is_shown_as_it_is()
+    {
+        Mix("2026-03-09");
+        shop.Json("thin", "1", "--to", "1.2", "--no-label", "--at", "2026-04-01");
+        foreach (var line in (string[][])[["jar", "1"], ["scan", "1"], ["shelf"]])
+        {
+            Assert.Contains("JL236", Codes(shop.Json([.. line, "--at", "2026-03-20"])));
+            Assert.DoesNotContain("JL236", Codes(shop.Json([.. line, "--at", "2026-04-02"])));
+        }
+    }
+
+    /// <summary>A jar that is due for its flakes alone is found however many are due on record before it.</summary>
+    [Fact]
+    public void Bad_flakes_are_found_behind_a_thousand_other_jars()
+    {
+        shop.Json("bag", "add", "--grade", "garnet", "--mass", "500 g", "--date", "2026-01-05", "--no-label", "--at", "2026-01-05");
+        File.WriteAllText(Path.Combine(shop.Folder, "many.csv"), "grade,cut,pour,solvent\n" + string.Concat(Enumerable.Repeat("garnet,1.5,100 mL,ethanol-95\n", 1000)));
+        shop.Json("mix", "--list", "many.csv", "--no-label", "--at", "2026-03-09");
+        shop.Json([.. Batch, "--bag", "1", "--no-label", "--at", "2026-03-20"]);
+        shop.Json("bag", "test", "1", "cloudy", "--at", "2026-03-21");
+        Assert.Equal([1001], shop.Json("shelf", "--due", "--at", "2026-03-22")["jars"]!.AsArray().Select(j => Number(j!, "number")));
     }
 
     [Fact]

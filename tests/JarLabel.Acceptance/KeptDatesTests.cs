@@ -53,6 +53,38 @@ public sealed class KeptDatesTests : IDisposable
         Assert.Equal(0, shop.Run("verify").ExitCode);
     }
 
+    /// <summary>At 30 °C a Q10 of 2 leaves 4 of 8 months, one of 3 leaves 2 2/3: 9 May and 20.3 days.</summary>
+    [Fact]
+    public void What_the_shop_settles_of_ageing_dates_its_jars_anew()
+    {
+        Mix("2026-03-09T00:00", "--shelf", "attic");
+        Mix("2026-03-09T00:00", "--no-label");
+        Assert.Equal("2026-07-09", UseBy("1"));
+        var answer = shop.Json("shop", "set", "aging", "3", "--at", "2026-03-10");
+        Assert.Contains("The use-by of 1 jar moved with this setting: jar 1-9 now ≈ 29 May 2026. The label of jar 1-9 is out of date", Text(Assert.Single(answer["warnings"]!.AsArray())!, "message"), StringComparison.Ordinal);
+        Assert.Equal(("2026-05-29", "2026-11-09"), (UseBy("1"), UseBy("2")));
+        Assert.Contains("the shop settled anew how jars keep: use-by ≈ 29 May 2026", shop.Run("jar", "1").Result, StringComparison.Ordinal);
+        Assert.Equal(["JL219"], Codes(shop.Json("shop", "set", "aging", "2", "--at", "2026-03-11")));
+        Assert.Equal(("2026-07-09", "2026-11-09"), (UseBy("1"), UseBy("2")));
+        Assert.Equal(0, shop.Run("verify").ExitCode);
+    }
+
+    /// <summary>More of the jars are to dry hard still: each is used sooner, by the date that a batch of the same day gets.</summary>
+    [Fact]
+    public void What_share_is_to_dry_hard_still_dates_its_jars_anew()
+    {
+        Mix("2026-03-09T00:00", "--no-label");
+        Assert.Equal(["JL219"], Codes(shop.Json("shop", "set", "still-good", "97", "--at", "2026-03-10")));
+        Mix("2026-03-09T00:00", "--no-label");
+        Assert.Equal(UseBy("2"), UseBy("1"));
+        Assert.True(string.CompareOrdinal(UseBy("1"), "2026-09-09") < 0);
+        Assert.Equal(["JL219"], Codes(shop.Json("shop", "set", "still-good", "none", "--at", "2026-03-11")));
+        Assert.Equal(("2026-11-09", "2026-11-09"), (UseBy("1"), UseBy("2")));
+        shop.Json("test", "1", "pass", "--at", "2026-09-09");
+        Assert.Equal(["JL219"], Codes(shop.Json("shop", "set", "keeping-spread", "3", "--at", "2026-09-10")));
+        Assert.DoesNotContain("JL124", Codes(shop.Json("jar", "1", "--at", "2026-09-10")));
+    }
+
     [Fact]
     public void What_was_put_right_the_same_day_or_tried_dry_moves_nothing()
     {

@@ -16,7 +16,7 @@ public sealed class PlainJars(int version = 1) : IJarReader
 
     public IReadOnlyList<Problem> Faults(EventRow row)
     {
-        return row.Kind is "Mixed" or "Thinned" or "Labelled" or "Moved" or "Discarded"
+        return row.Of.Kind == SubjectKind.Sheet || row.Kind is "Mixed" or "Thinned" or "Labelled" or "Moved" or "Discarded"
             ? []
             : [new Problem("JL999", $"The event {row.Kind} is not known.")];
     }
@@ -32,7 +32,7 @@ public sealed class PlainJars(int version = 1) : IJarReader
         var shelf = events.Select(e => Text(e, "shelf")).Last(name => name is not null)!;
         return new JarEntry(
             events[0].Of.Number, events[^1].Revision, shelf, "garnet", "ethanol-95", PoundCut.FromPoundsPerUsGallon(1.5), Volume.FromMilliliters(events.Sum(e => Number(e, "ml"))), mixed,
-            mixed.ToDateTime(new TimeOnly(18, 0)), mixed.AddMonths(4), mixed.AddDays((int)Number(events[0], "keeps")), null, null,
+            mixed.ToDateTime(new TimeOnly(18, 0)), mixed.AddMonths(4), mixed.AddDays((int)Number(events[0], "keeps")), null,
             events.All(e => e.Kind != "Discarded"));
     }
 

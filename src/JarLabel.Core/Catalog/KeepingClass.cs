@@ -8,6 +8,9 @@ namespace JarLabel.Core.Catalog;
 public sealed record KeepingClass(string Id, decimal MonthsAt20C, decimal FlakeMonths, string Source)
     : CatalogRow(Id, Source)
 {
+    /// <summary>The kinds of shellac in it, as people call them.</summary>
+    public string Name { get => field ?? Id; private init; }
+
     internal static KeepingClass Read(FieldReader fields) =>
-        new(fields.Text("id"), fields.Exact("monthsAt20C", 0.1m, 240), fields.Exact("flakeMonths", 0.1m, 600), fields.Text("source"));
+        new(fields.Text("id"), fields.Exact("monthsAt20C", 0.1m, 240), fields.Exact("flakeMonths", 0.1m, 600), fields.Text("source")) { Name = fields.OptionalText("name")! };
 }

@@ -81,13 +81,16 @@ public sealed record Noted(DateTime At, string Text) : JarEvent(At);
 public sealed record PouredOut(DateTime At, Contents Taken, JarNumber To) : JarEvent(At);
 
 /// <summary>The jar got other dates, because the shop's drying tests say something else of its class than when it was dated, or because its shelf became
-/// warmer or cooler. Labels that tell the old ones are out of date.</summary>
+/// warmer or cooler or the shop settled anew how jars keep. Labels that tell the old ones are out of date.</summary>
 /// <param name="At">The moment.</param>
 /// <param name="Dates">The dates from then on.</param>
 public sealed record Redated(DateTime At, KeepingDates Dates) : JarEvent(At)
 {
-    /// <summary>The shelf that became warmer or cooler, where that is why; null where drying tests are.</summary>
+    /// <summary>The shelf that became warmer or cooler, where that is why; else null.</summary>
     public string? Shelf { get; init; }
+
+    /// <summary>The setting that was changed, where that is why; else null. Where neither is, drying tests are.</summary>
+    public string? Setting { get; init; }
 
     /// <inheritdoc/>
     [JsonIgnore]

@@ -88,6 +88,7 @@ public static class JarEventCheck
             case Redated redated:
                 Check(bounds, redated.Dates);
                 bounds.Text("shelf", redated.Shelf, EventBounds.LongestName);
+                bounds.Text("setting", redated.Setting, EventBounds.LongestName);
                 break;
             case Noted noted:
                 bounds.Text("text", noted.Text, LongestNote);

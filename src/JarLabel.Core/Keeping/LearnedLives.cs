@@ -6,7 +6,7 @@ namespace JarLabel.Core.Keeping;
 /// tests leans on its relatives, the nearest most, and one with many stands on its own. The layers form a tree, which is worked out exactly
 /// on a grid, once for each shape and each pace of ageing that is thought possible: another pace makes other ages of the tests at 20 °C.
 /// <para>The band comes from all of it: shape, pace and keeping time are learned together. The estimate itself leaves every shape and pace the weight it
-/// had before any test. Under one of each, as all ties are positive, a pass anywhere moves the keeping time up and a failure moves it down; with weights
+/// had before any test; where tests contradict all that was thought possible it may come to lie outside the band, which is then made wide enough to hold it. Under one of each, as all ties are positive, a pass anywhere moves the keeping time up and a failure moves it down; with weights
 /// that stay, so does the whole. If they were weighed anew, a late pass could make wide scatter likelier and so shorten the use-by, and a pass
 /// on a warm shelf could make ageing less a matter of warmth and so shorten the use-by on a cool one. And it is never later than the convention for warmth
 /// alone would give.</para></remarks>
@@ -88,12 +88,13 @@ public sealed class LearnedLives
         var (own, said) = (tests.GetValueOrDefault(wanted), On(Said(wanted), tens));
         var learned = Learned(said);
         var band = Mixture(learned, tens);
+        var expected = tests.Count == 0 && settings.AsBase ? months * Warmth.Keeping(shelf, warmth) : months * Math.Exp(Careful(said, tens));
         return new LifeEstimate(
             wanted,
             months * Warmth.Keeping(shelf, warmth),
-            tests.Count == 0 && settings.AsBase ? months * Warmth.Keeping(shelf, warmth) : months * Math.Exp(Careful(said, tens)),
-            months * Math.Exp(band.Quantile(BandLow)),
-            months * Math.Exp(band.Quantile(BandHigh)),
+            expected,
+            Math.Min(expected, months * Math.Exp(band.Quantile(BandLow))),
+            Math.Max(expected, months * Math.Exp(band.Quantile(BandHigh))),
             own?.Lives ?? [],
             Related(wanted))
         {

@@ -26,7 +26,7 @@ public sealed record LifeChartText(string Title, string Answer, string Basis, st
     {
         var tested = life.Lives.Count;
         return new(
-            $"{Capital.Of(life.Class.Keeping)} shellac in {catalog.Solvents.Find(life.Class.Solvent)?.ShortName ?? life.Class.Solvent}",
+            $"{Capital.Of(life.Class.NameIn(catalog))} shellac in {catalog.Solvents.Find(life.Class.Solvent)?.ShortName ?? life.Class.Solvent}",
             Say($"Use by ≈ {life.Months:0.0} months at 20 °C: {100 * stillGood:0.##} % of jars should still dry hard then. 90 % band {life.Low:0.0} to {life.High:0.0} months."),
             Say($"Published claims say {life.BaseMonths:0.0}. Learned from {CountWords.Of(life.Tests, "drying test")} of {CountWords.Of(tested, "jar")} here, {life.Lives.Count(l => l.Ended)} failed{(life.Lives.Count(l => l.Expected) is > 0 and var slow ? $", {slow} slow" : "")}{(life.Related > 0 ? $", and {CountWords.Of(life.Related, "tested jar")} of other kinds" : "")}."),
             shown == 0 ? "No jar of this kind was tested yet."

@@ -56,6 +56,9 @@ public static class SupplyFit
     /// <summary>The bag, unless its flakes are of a later day than the step.</summary>
     public static Result<Bag> Made(Bag bag, DateOnly day) => bag.Made <= day ? bag : SupplyProblems.NotYetMade(bag, day);
 
+    /// <summary>That a bottle came only after the step, or nothing. It changes no figure, so it is said and not refused.</summary>
+    public static IReadOnlyList<Problem> Bought(Supply supply, DateOnly day) => supply is Bottle bottle && bottle.Since > day ? [SupplyProblems.NotYetBought(bottle, day)] : [];
+
     /// <summary>The bag or bottle when it holds that grade or solvent; else a problem.</summary>
     public static Result<T> Demand<T>(T supply, string id)
         where T : Supply => supply.Holds == id ? supply : SupplyProblems.OtherThing(supply, id);

@@ -58,6 +58,9 @@ internal static class SupplyProblems
     internal static Problem NotYetMade(Bag bag, DateOnly day) =>
         new("JL484", Message.Of($"Bag {bag.Number} holds flakes of {DateWords.Of(bag.Made)}, and this step is dated {DateWords.Of(day)}, before there were any. Take another bag, or a later {new InputName("at")}."), "bag");
 
+    internal static Problem NotYetBought(Bottle bottle, DateOnly day) =>
+        new("JL235", Message.Of($"Bottle {bottle.Number} is of {DateWords.Of(bottle.Since)}, and this step is dated {DateWords.Of(day)}, before it was bought or opened: one of the two days is wrong. If it is that of this step, take it back and enter it with the right one."), "bottle");
+
     internal static Problem Unfit(Bag bag) =>
         new("JL393", Message.Of($"A pinch of bag {bag.Number} swelled to a gel on {DateWords.Of(bag.Test!.Day)}: what is mixed from it will not dry hard, so nothing is. Take another bag. If the pinch was wrong, try another and tell how it dissolved: {new Remedy("bag test", new InputName("bag", $"{bag.Number.Value}"), new InputName("pinch", "all"))}."), "bag");
 

@@ -12,6 +12,12 @@ internal abstract record Block
         internal override IEnumerable<ScreenLine> Lines() => [new(Style, Text)];
     }
 
+    /// <summary>A picture made of letters of one width.</summary>
+    internal sealed record Drawing(IReadOnlyList<string> Rows) : Block
+    {
+        internal override IEnumerable<ScreenLine> Lines() => Rows.Select(row => new ScreenLine(LineStyle.Plain, "  " + row));
+    }
+
     /// <summary>What comes next.</summary>
     internal sealed record Next(Message Words) : Block
     {

@@ -31,7 +31,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(bench, jar).Rows([
-            .. outcome.Made.Select(m => ($"jar {m.History.Jar.Number}", (string?)$"{Holds(bench, m.History.Jar)}{(m.Label is { } label ? $", label {label.File}, on {label.Event.Sheet}, place {label.Event.Position}" : "")}")),
+            .. outcome.Made.SelectMany(m => (IEnumerable<(string, string?)>)[($"jar {m.History.Jar.Number}", Holds(bench, m.History.Jar)), ("label", m.Label?.File), ("on", m.Label is { } label ? Place(label) : null)]),
             ("left", Holds(bench, jar)),
         ]);
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
@@ -95,7 +95,9 @@ internal static class JarAnswer
 
     private static IEnumerable<(string, string?)> Label(WrittenLabel? label) => label is null
         ? []
-        : [("label", $"{label.File}"), ("on", $"{label.Event.Sheet}, place {label.Event.Position}; print at actual size"), .. RuleRows(label)];
+        : [("label", $"{label.File}"), ("on", $"{Place(label)}; print at actual size"), .. RuleRows(label)];
+
+    private static string Place(WrittenLabel label) => $"{label.Event.Sheet}, place {label.Event.Position}";
 
     private static IEnumerable<(string, string?)> RuleRows(WrittenLabel label) =>
     [

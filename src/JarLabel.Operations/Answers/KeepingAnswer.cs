@@ -37,25 +37,25 @@ internal static class KeepingAnswer
             return JarToName.OnShelf(bench, 1) is [var jar] ? screen.Next("test", ("jar", $"{jar.Value}"), ("verdict", "pass")) : screen.Next("shelf");
         }
 
-        screen = OnShelves(Table(screen, kinds), kinds).Gap().Rows(("10 °C warmer", Pace(pace)), ("not counted", Alone(alone)), ("drawing", drawing));
+        screen = OnShelves(Table(screen, kinds, bench.Catalog), kinds, bench.Catalog).Gap().Rows(("10 °C warmer", Pace(pace)), ("not counted", Alone(alone)), ("drawing", drawing));
         return screen.Next("shelf", ("due", "yes"));
     }
 
-    private static Screen Table(Screen screen, IReadOnlyList<Kind> kinds) => screen.Gap().Table(
+    private static Screen Table(Screen screen, IReadOnlyList<Kind> kinds, ShopCatalog catalog) => screen.Gap().Table(
         ["kind", " claims", " learned", " 90 % band", " tests", " jars", " slow", " failed", "other jars"],
-        [.. kinds.Select(k => Row(k.Estimate))]);
+        [.. kinds.Select(k => Row(k.Estimate, catalog))]);
 
-    private static Screen OnShelves(Screen screen, IReadOnlyList<Kind> kinds) => kinds.All(k => k.Shelves.Count == 0) ? screen : screen.Gap()
+    private static Screen OnShelves(Screen screen, IReadOnlyList<Kind> kinds, ShopCatalog catalog) => kinds.All(k => k.Shelves.Count == 0) ? screen : screen.Gap()
         .Text("On the shelves, in months there; no date is set later than 12 months").Gap()
-        .Table(["kind", "shelf", " claims", " learned", " 90 % band"], [.. kinds.SelectMany(k => k.Shelves.Select(s => Row(s.Shelf, s.Estimate)))]);
+        .Table(["kind", "shelf", " claims", " learned", " 90 % band"], [.. kinds.SelectMany(k => k.Shelves.Select(s => Row(s.Shelf, s.Estimate, catalog)))]);
 
     private static string Pace(AgingEstimate pace) => string.Create(
         CultureInfo.InvariantCulture,
         $"ages {pace.Q10:0.0} times faster{(pace.Set ? ", as the shop has set" : $", 90 % band {pace.Low:0.0} to {pace.High:0.0}")}");
 
-    private static string[] Row(LifeEstimate e) =>
+    private static string[] Row(LifeEstimate e, ShopCatalog catalog) =>
     [
-        e.Class.ToString(),
+        Name(e.Class, catalog),
         Months(e.BaseMonths),
         Months(e.Months),
         Band(e),
@@ -66,8 +66,10 @@ internal static class KeepingAnswer
         Count(e.Related),
     ];
 
-    private static string[] Row(Shelf shelf, LifeEstimate e) =>
-        [e.Class.ToString(), string.Create(CultureInfo.InvariantCulture, $"{shelf.Name} ({shelf.Temperature.DegreesCelsius:0.#} °C)"), Months(e.BaseMonths), Months(e.Months), Band(e)];
+    private static string[] Row(Shelf shelf, LifeEstimate e, ShopCatalog catalog) =>
+        [Name(e.Class, catalog), string.Create(CultureInfo.InvariantCulture, $"{shelf.Name} ({shelf.Temperature.DegreesCelsius:0.#} °C)"), Months(e.BaseMonths), Months(e.Months), Band(e)];
+
+    private static string Name(LifeClass kind, ShopCatalog catalog) => $"{kind.NameIn(catalog)} in {kind.Solvent}";
 
     private static string Band(LifeEstimate e) => $"{Months(e.Low)} to {Months(e.High)}";
 

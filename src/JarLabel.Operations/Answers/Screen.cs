@@ -37,6 +37,13 @@ internal sealed class Screen
         return this;
     }
 
+    /// <summary>A picture made of letters of one width.</summary>
+    internal Screen Drawing(params IEnumerable<string> rows)
+    {
+        blocks.Add(new Block.Drawing([.. rows]));
+        return this;
+    }
+
     /// <summary>The step that naturally comes next, always last.</summary>
     /// <param name="verb">The step.</param>
     /// <param name="values">What to fill in.</param>

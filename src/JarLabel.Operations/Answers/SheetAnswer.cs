@@ -6,12 +6,7 @@ internal static class SheetAnswer
     /// <summary>One kind of stock, drawn.</summary>
     internal static Answer Drawn(Workbench bench, Sheet sheet)
     {
-        var screen = new Screen().Title(sheet.Title).Gap();
-        foreach (var line in SheetDrawing.Of(sheet))
-        {
-            screen.Text("  " + line);
-        }
-
+        var screen = new Screen().Title(sheet.Title).Gap().Drawing(SheetDrawing.Of(sheet));
         return Answer.Of(screen.Next(JarToName.Label(bench, ("sheet", sheet.Id))), new SheetsAnswerJson([SheetJson.Of(sheet)]), c => c.SheetsAnswerJson);
     }
 
@@ -44,11 +39,8 @@ internal static class SheetAnswer
             screen.Gap();
         }
 
-        screen.Title(string.Create(CultureInfo.InvariantCulture, $"Sheet {used.Number} of {used.Stock}: {used.Free.Count()} of {used.Places} places free")).Gap();
-        foreach (var row in Enumerable.Range(1, used.Places).Chunk(columns))
-        {
-            screen.Text("  " + string.Concat(row.Select(place => "[" + Sign(used.Taken.Contains(place), place) + "]")));
-        }
+        screen.Title(string.Create(CultureInfo.InvariantCulture, $"Sheet {used.Number} of {used.Stock}: {used.Free.Count()} of {used.Places} places free")).Gap()
+            .Drawing(Enumerable.Range(1, used.Places).Chunk(columns).Select(row => string.Concat(row.Select(place => "[" + Sign(used.Taken.Contains(place), place) + "]"))));
     }
 
     private static string Sign(bool taken, int place) => (taken ? "x" : place.ToString(CultureInfo.InvariantCulture)).PadLeft(3);

@@ -59,7 +59,7 @@ internal static class ShelfAnswer
         jar.Shelf,
         BenchAmount.Both(jar.Liquid, bench.Metric),
         StateWords.Of(State(bench, jar, list)),
-        jar.Tested is { } day ? $"{(jar.TestPassed == true ? "passed" : "failed")} {DateWords.Of(day)}" : "never",
+        jar.Test is { } test ? $"{DryingWords.InList(test)} {DateWords.Of(test.Day)}" : "never",
         jar.FailedOn is not null ? "none" : list.UseBy(jar, DateWords.Of),
     ];
 

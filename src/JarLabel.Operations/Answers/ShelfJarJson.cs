@@ -38,8 +38,8 @@ internal sealed record ShelfJarJson(
         Day(list.TestFrom(jar)),
         Day(jar.UseBy),
         StateWords.Of(list.StateOf(jar, now)),
-        jar.Tested is { } tested ? Day(tested) : null,
-        jar.TestPassed)
+        jar.Test is { } test ? Day(test.Day) : null,
+        jar.Test?.Passed)
     {
         LearnedUseBy = list.Learned(jar) is { } learned ? Day(learned.UseBy) : null,
         LabelOutOfDate = list.OldLabels.Contains(jar.Number) ? true : null,

@@ -8,16 +8,17 @@ internal static class ShopAnswer
         : string.Create(CultureInfo.InvariantCulture, $"not settled: {Core.Keeping.Aging.Low:0.0} to {Core.Keeping.Aging.High:0.0} times faster when 10 °C warmer, learned from tests");
 
     /// <summary>What a shop has settled, or now settled.</summary>
-    internal static Answer Of(Workbench bench, ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated) => Of(bench, $"Shop in {bench.Folder.Path}", settings, before, redated);
+    internal static Answer Of(Workbench bench, ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated) => Of(bench, "Settings of the shop", settings, before, redated);
 
     /// <summary>The same of a shop that was to be made and is there.</summary>
-    internal static Answer There(Workbench bench) => Of(bench, $"The shop is there already, in {bench.Folder.Path}", bench.Settings, bench.Settings, []);
+    internal static Answer There(Workbench bench) => Of(bench, "The shop is there already", bench.Settings, bench.Settings, []);
 
     private static Answer Of(Workbench bench, string title, ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated)
     {
         Problem[] cautions = [.. redated, .. ForgetShelf.Cautions(before, settings)];
         return Answer.Of(
             new Screen().Title(title).Gap().Rows(
+                ("folder", bench.Folder.Path),
                 ("name", settings.Name ?? "none"),
                 ("contact", settings.Contact ?? "none"),
                 ("poison-center", PoisonCenter.Number(settings.Rules, settings.PoisonCenter) + (settings.PoisonCenter is null ? settings.Rules == RuleSet.Osha ? ", the US number" : ", emergencies; set your country's poison centre" : "")),

@@ -90,13 +90,26 @@ internal static class JarCautions
 internal static class StorageCautions
 {
     /// <summary>Those that a jar on a shelf passes.</summary>
-    internal static IEnumerable<Problem> Of(Jar jar, HazardAssessment hazards, ShopCatalog catalog) => jar.OnShelf ? Of(jar.Container, jar.Contents.Liquid, hazards, catalog) : [];
+    internal static IEnumerable<Problem> Of(Jar jar, HazardAssessment hazards, ShopCatalog catalog) =>
+        jar.OnShelf ? PassedBy(jar.Container, jar.Contents.Liquid, hazards, catalog).Select(OperationProblems.StoragePassed) : [];
+
+    /// <summary>Those that a bottle passes whose material is known.</summary>
+    internal static IEnumerable<Problem> Of(Bottle bottle, HazardAssessment hazards, ShopCatalog catalog) => PassedBy(bottle, hazards, catalog).Select(OperationProblems.StoragePassed);
+
+    /// <summary>Those that any of some jars and bottles pass, each once with what passes it.</summary>
+    internal static IEnumerable<Problem> OfAll(Workbench bench, IEnumerable<Jar> jars, IEnumerable<Bottle> bottles) =>
+        jars.SelectMany(jar => PassedBy(jar.Container, jar.Contents.Liquid, JarWords.Hazards(bench, jar), bench.Catalog).Select(limit => (Limit: limit, Of: $"jar {jar.Number}")))
+            .Concat(bottles.SelectMany(bottle => PassedBy(bottle, SupplyWords.Hazards(bench, bottle), bench.Catalog).Select(limit => (Limit: limit, Of: $"bottle {bottle.Number}"))))
+            .GroupBy(passed => passed.Limit, passed => passed.Of)
+            .Select(passed => OperationProblems.StoragePassedBy(passed.Key, [.. passed]));
+
+    private static IEnumerable<StorageLimit> PassedBy(Bottle bottle, HazardAssessment hazards, ShopCatalog catalog) =>
+        bottle.Material is { } material ? PassedBy(new Container(material, bottle.Bought), bottle.Left, hazards, catalog) : [];
 
     /// <param name="container">The container; where nobody said how much it can hold, it holds at least what is in it.</param>
     /// <param name="liquid">What is in it.</param>
     /// <param name="hazards">How dangerous that is.</param>
     /// <param name="catalog">Where the limits are.</param>
-    internal static IEnumerable<Problem> Of(Container container, Volume liquid, HazardAssessment hazards, ShopCatalog catalog) =>
-        StorageAdvice.PassedBy(container.Holds is { } holds && holds > liquid ? holds : liquid, container.Material.Word(), hazards.FlammableCategory, hazards.Rules, catalog)
-            .Select(limit => OperationProblems.StoragePassed(limit));
+    private static IReadOnlyList<StorageLimit> PassedBy(Container container, Volume liquid, HazardAssessment hazards, ShopCatalog catalog) =>
+        StorageAdvice.PassedBy(container.Holds is { } holds && holds > liquid ? holds : liquid, container.Material.Word(), hazards.FlammableCategory, hazards.Rules, catalog);
 }

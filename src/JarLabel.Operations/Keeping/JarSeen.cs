@@ -10,6 +10,7 @@ public static class JarSeen
     /// <param name="labelSeen">True when its label was read, of which more is said then.</param>
     public static IReadOnlyList<Problem> Cautions(Workbench bench, JarHistory history, HazardAssessment hazards, bool labelSeen = false) =>
     [
+        .. history.Events.Any(e => e.Event.At > bench.Now) ? [OperationProblems.LaterSteps(history.Jar.Number, bench.Now)] : (Problem[])[],
         .. LearnedDates.Cautions(history.Jar, history.IsLabelled),
         .. labelSeen ? [] : OfLabel(history),
         .. TestCautions.OfLabel(history),

@@ -26,7 +26,7 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
             return faults;
         }
 
-        var found = due is { } day ? Due(view.Shelf(query with { Due = day, Take = int.MaxValue }), looked, known, bench.Now) : looked;
+        var found = due is { } day ? Due(view.Shelf(query with { Due = day, Take = int.MaxValue }), [.. looked, .. Behind(view, query, looked, known)], known, bench.Now) : looked;
         JarEntry[] first = [.. (soonest ? known.SoonestFirst(found) : found).Take(query.Take)];
         return new ShelfList(first, known) { Standing = due is null ? first.Length : found.Count, OldLabels = OldLabelsOf(view, first) };
     }
@@ -60,6 +60,10 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
 
     /// <summary>How a listed jar stands, by the more careful dates.</summary>
     public JarState StateOf(JarEntry jar, DateTime now) => Known.StateOf(jar, now);
+
+    /// <summary>Those with bad flakes that stand so far behind that they were not looked at.</summary>
+    private static IEnumerable<JarEntry> Behind(LedgerView view, ShelfQuery query, IReadOnlyList<JarEntry> looked, ShelfKnowledge known) =>
+        known.BadFlakes.Keys.Except(looked.Select(jar => jar.Number)).Select(view.Jar).OfType<JarEntry>().Where(query.Includes);
 
     private static IReadOnlyList<JarEntry> Due(IReadOnlyList<JarEntry> onRecord, IReadOnlyList<JarEntry> all, ShelfKnowledge known, DateTime now) =>
         [.. onRecord.Concat(all.Where(jar => known.Has(jar) && known.StateOf(jar, now) is (JarState.Test or JarState.Past))).DistinctBy(j => j.Number).OrderBy(j => j.UseBy).ThenBy(j => j.Number)];
@@ -95,11 +99,7 @@ public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved
     }
 
     /// <summary>How a jar stands, by the more careful dates.</summary>
-    public JarState StateOf(JarEntry jar, DateTime now)
-    {
-        var tested = jar.Tested is { } day ? new TestResult(day, jar.TestPassed == true) : null;
-        return DatesOf(jar).StateAt(now, tested, inDoubt: BadFlakes.ContainsKey(jar.Number));
-    }
+    public JarState StateOf(JarEntry jar, DateTime now) => DatesOf(jar).StateAt(now, jar.Test, inDoubt: BadFlakes.ContainsKey(jar.Number));
 
     /// <summary>A jar's dates, the more careful of those on record and those the tests say now.</summary>
     internal KeepingDates DatesOf(JarEntry jar)

@@ -38,7 +38,7 @@ internal sealed record ShelvesSeen(ShelfList List, IReadOnlyList<StandingOnShelf
             return faults;
         }
 
-        return new ShelvesSeen(list, totals, [.. ShelfCautions.Of(bench, view, query.Shelf), .. list.Cautions])
+        return new ShelvesSeen(list, totals, [.. view.HasEventsAfter(bench.Now) ? [OperationProblems.LaterList(bench.Now)] : (Problem[])[], .. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfCautions.OfContainers(bench, view, query.Shelf, list.Jars), .. list.Cautions])
         {
             Standing = due is null ? totals.Where(total => query.Shelf is null || total.Shelf == query.Shelf).Sum(total => total.Jars) : list.Standing,
         };

@@ -19,6 +19,15 @@ public static class ShelfCautions
         ];
     }
 
+    /// <summary>Of the jars listed and the bottles there, those that are too large for what they are made of. A jar is looked at when it holds as much as no glass may.</summary>
+    internal static IEnumerable<Problem> OfContainers(Workbench bench, LedgerView view, string? shelf, IEnumerable<JarEntry> jars) => StorageCautions.OfAll(
+        bench,
+        jars.Where(jar => MayBeTooLarge(bench, jar.Liquid)).Select(jar => JarHistory.Of(JarNumber.From(jar.Number), view.EventsOf(Subject.Jar(jar.Number))).TryGet(out var history, out _) ? history.Jar : null).OfType<Jar>(),
+        Bottles(view).Where(bottle => (shelf is null || bottle.Shelf == shelf) && MayBeTooLarge(bench, bottle.Bought)));
+
+    private static bool MayBeTooLarge(Workbench bench, Volume liquid) =>
+        bench.Catalog.Storage.Rows.Any(limit => limit.OnlyUnder == bench.Rules && limit.Scope == StorageScope.Container && liquid.Liters > (double)(limit.Liters ?? decimal.MaxValue));
+
     /// <summary>For a shelf whose stock is known.</summary>
     internal static IEnumerable<Problem> Of(Workbench bench, string shelf, ShelfStock stock) =>
         stock.PassedOutsideCabinet(bench.Rules, bench.Catalog).Select(limit => OperationProblems.ShelfOverLimit(shelf, limit));

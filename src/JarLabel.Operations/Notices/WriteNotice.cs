@@ -30,7 +30,7 @@ public static class WriteNotice
                 LabelFiles.Bytes(path, [pressed.Page], $"Solvent shelf {shelf.Name}", bench.Now).Then<WrittenNotice>(bytes =>
                 {
                     step.Write(bench, path, bytes);
-                    return new WrittenNotice(path, stock.Sheet.Id, shelf.Name, request, standing, air, [.. ShelfCautions.Of(bench, shelf.Name, standing), .. air is null ? [] : AirCautions.Of(air)]);
+                    return new WrittenNotice(path, stock.Sheet.Id, shelf.Name, request, standing, air, [.. ShelfCautions.Of(bench, shelf.Name, standing), .. StorageCautions.OfAll(bench, jars, bottles), .. air is null ? [] : AirCautions.Of(air)]);
                 }));
         })));
 

@@ -7,7 +7,7 @@ public sealed class JarReader : IJarReader
     public static JarReader Instance { get; } = new();
 
     /// <inheritdoc/>
-    public int Version => 2;
+    public int Version => 3;
 
     /// <inheritdoc/>
     public IReadOnlyList<Problem> Faults(EventRow row)
@@ -61,7 +61,6 @@ public sealed class JarReader : IJarReader
         jar.Dates.Ready.AddTicks(-(jar.Dates.Ready.Ticks % TimeSpan.TicksPerMinute)), // the list keeps minutes
         jar.Dates.TestFrom,
         jar.Dates.UseBy,
-        Tested: jar.Test?.Day,
-        TestPassed: jar.Test?.Passed,
-        OnShelf: jar.OnShelf);
+        jar.Test,
+        jar.OnShelf);
 }

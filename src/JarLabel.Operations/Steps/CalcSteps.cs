@@ -35,24 +35,24 @@ internal static class CalcSteps
 
     private static Input<string?> Percent => field ??= Input.Word("percent", "Or solids by weight, %", "23").Help("percent", "Or the solids by weight, in percent.");
 
-    internal static Step Mix => field ??= Step.OfShop("calc mix", "A batch", "Flakes, alcohol and finished volume of a batch, with nothing recorded.", [Shared.Solvent, MixStep.Batch, Shared.Temperature], DoMix) with
+    internal static Step Mix => field ??= Step.OfShop("calc mix", "Work out a batch", "Flakes, alcohol and finished volume of a batch, with nothing recorded.", [Shared.Solvent, MixStep.Batch, Shared.Temperature], DoMix) with
     { Looks = true, Example = [new("solvent", "ethanol-95"), new("cut", "2"), new("pour", "350 mL")] };
 
-    internal static Step Thin => field ??= Step.OfShop("calc thin", "Thinning", "Alcohol to add to come to a weaker cut.", [From, WeakerCut, Liquid], DoThin) with { Looks = true };
+    internal static Step Thin => field ??= Step.OfShop("calc thin", "Work out a thinning", "Alcohol to add to come to a weaker cut.", [From, WeakerCut, Liquid], DoThin) with { Looks = true };
 
-    internal static Step Thicken => field ??= Step.OfShop("calc thicken", "Thickening", "Flakes to add to come to a stronger cut.", [From, StrongerCut, Liquid], DoThicken) with { Looks = true };
+    internal static Step Thicken => field ??= Step.OfShop("calc thicken", "Work out a thickening", "Flakes to add to come to a stronger cut.", [From, StrongerCut, Liquid], DoThicken) with { Looks = true };
 
-    internal static Step Blending => field ??= Step.OfShop("calc blend", "Blending", "Cut and volume of several liquids poured together.", [Parts], DoBlend) with
+    internal static Step Blending => field ??= Step.OfShop("calc blend", "Work out a blend", "Cut and volume of several liquids poured together.", [Parts], DoBlend) with
     { Looks = true, Example = [new("jar", "200 mL@2"), new("jar", "100 mL@1")] };
 
-    internal static Step SolidsOf => field ??= Step.OfShop("calc solids", "Solids", "Solids by weight and volume of a cut, or the cut of so much solids.", [OneCut, Percent, Shared.Solvent], DoSolids) with
+    internal static Step SolidsOf => field ??= Step.OfShop("calc solids", "Solids of a cut", "Solids by weight and volume of a cut, or the cut of so much solids.", [OneCut, Percent, Shared.Solvent], DoSolids) with
     { Looks = true, Example = [new("cut", "2"), new("solvent", "ethanol-95")] };
 
-    internal static Step Density => field ??= Step.OfShop("calc density", "Density", "Density of ethanol and water by the international formula.", [Ethanol, Strength, PlainTemperature], DoDensity) with { Looks = true };
+    internal static Step Density => field ??= Step.OfShop("calc density", "Density of an alcohol", "Density of ethanol and water by the international formula.", [Ethanol, Strength, PlainTemperature], DoDensity) with { Looks = true };
 
     internal static Step Hazards => field ??= Step.OfShop("calc hazards", "Hazards of a mixture", "Hazard classes, signal word, pictograms and phrases of a mixture.", [Mixtures], DoHazards) with { Looks = true };
 
-    internal static Step Covering => field ??= Step.OfShop("calc coverage", "Coverage", "Liquid, flakes and dry film of a job.", [Cut, Area, Coats, Spread], DoCoverage) with { Looks = true };
+    internal static Step Covering => field ??= Step.OfShop("calc coverage", "How far it covers", "Liquid, flakes and dry film of a job.", [Cut, Area, Coats, Spread], DoCoverage) with { Looks = true };
 
     /// <summary>How far a liquid spreads.</summary>
     internal static Input<Length> Spread => field ??= Input.Or("spread", "How far it spreads", UsualSpread, SpreadText.Read, SpreadText.Read(UsualSpread, "spread").Require())

@@ -42,6 +42,9 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>True for what somebody sees or measures at the bench: a page never fills it in from a link, so that no example is recorded as an observation.</summary>
     internal bool IsObserved { get; init; }
 
+    /// <summary>What else may stand than what is offered to choose; null for nothing.</summary>
+    internal Func<string, bool>? TakesOther { get; init; }
+
     /// <summary>True for what is seldom needed and is folded away on a page.</summary>
     internal bool IsMore { get; init; }
 

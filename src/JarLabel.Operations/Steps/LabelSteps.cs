@@ -41,6 +41,7 @@ internal static class LabelSteps
             .Then<Outcome>(outcome => new Outcome(JarAnswer.Labelled(given.Bench, outcome)) { Jar = outcome, Files = [outcome.Label!.File] })) with
     {
         Button = "Write the card",
+        IsSeldom = true,
         Says = "Recipe, thinning table, dates, history and all phrases, to pin up.",
         WorksOut = true,
         NeedsNothing = true,

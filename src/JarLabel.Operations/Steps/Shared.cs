@@ -82,7 +82,7 @@ internal static class Shared
     /// <summary>The printer that what is written goes to; null for none.</summary>
     internal static Input<string?> PrintTo => field ??= Input.Word("print-to", "Print it on", "bench")
         .Help("printer", "The printer to send it to: ipp://192.168.1.30/ipp/print, or a name \"jarlabel printers\" lists.")
-        .Change(one => one with { Short = "to" })
+        .Change(one => one with { Short = "to", TakesOther = text => PrinterAddress.Read(text, "").TryGet(out _, out _) })
         .Choices(bench => new PrinterBook(bench, Environment.GetEnvironmentVariable).Names() is { Count: > 0 } names
             ? [("", "no printer: a PDF to take"), .. names.Select(name => (name, name))] : []);
 

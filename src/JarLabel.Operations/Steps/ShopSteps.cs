@@ -22,14 +22,13 @@ internal static class ShopSteps
         given => Keep(given.Bench, settings => ShopSetting.Change(given.Bench.With(settings), given.Get(Setting), given.Get(Value)))) with
     { Button = "Change it" };
 
-    /// <summary>Changes what is settled at this moment, which may be other than when the shop was opened, and dates anew what stands on a shelf that became
-    /// warmer or cooler.</summary>
+    /// <summary>Changes what is settled at this moment, which may be other than when the shop was opened, and dates anew the jars whose dates hang on it.</summary>
     private static Result<Outcome> Keep(Workbench bench, Func<ShopSettings, Result<ShopSettings>> change)
     {
         var before = bench.Settings;
         var changed = bench.DryRun
-            ? change(before).Then(settings => ShelfWarmth.Redate(bench, settings, () => settings))
-            : ShopSettingsFile.Change(bench.Folder, settings => change(before = settings), (settings, settle) => ShelfWarmth.Redate(bench.With(before), settings, settle));
+            ? change(before).Then(settings => Redating.Do(bench, settings, () => settings))
+            : ShopSettingsFile.Change(bench.Folder, settings => change(before = settings), (settings, settle) => Redating.Do(bench.With(before), settings, settle));
         return changed.Then<Outcome>(settled => new Outcome(ShopAnswer.Of(bench, settled.Settings, before, settled.Cautions)));
     }
 }

@@ -22,7 +22,8 @@ internal static class SmallSteps
         given => DiscardJar.Do(given.Bench, Step.Jar(given), given.Get(Why))) with
     {
         Button = "Discard the jar",
-        IsLast = true,
+        IsAskedFor = (jar, _) => jar.FailedOn is not null,
+        IsSeldom = true,
         Says = "Takes the jar off the shelf for good. What is left in it is waste that burns: hand it in as your local rules say, not into the drain.",
     };
 
@@ -30,7 +31,7 @@ internal static class SmallSteps
         given => UndoLast.Do(given.Bench, Step.Jar(given), given.Get(Shared.NewLabel))) with
     {
         Button = "Take back the last step",
-        IsLast = true,
+        IsSeldom = true,
         TakesGone = true,
         Says = "Takes back the last thing recorded of this jar, by a new entry; nothing is erased.",
         WorksOut = true,

@@ -41,8 +41,11 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     /// <summary>True for a step that records nothing.</summary>
     internal bool Looks { get; init; }
 
-    /// <summary>True for what is final or takes back, and stands last among the buttons of a page.</summary>
-    internal bool IsLast { get; init; }
+    /// <summary>True for what is final, takes back or is seldom wanted, and is folded away on the page of a jar.</summary>
+    internal bool IsSeldom { get; init; }
+
+    /// <summary>Whether a jar asks for it as it stands at a moment; then it comes first on the jar's page.</summary>
+    internal Func<Jar, DateTime, bool> IsAskedFor { get; init; } = (_, _) => false;
 
     /// <summary>True for what can be done at a jar that is gone from its shelf.</summary>
     internal bool TakesGone { get; init; }

@@ -22,6 +22,7 @@ internal static class StockWithdrawal
             }
 
             SupplyBook.Append(step, SupplyBook.Subject(kind, number), taken);
+            cautions.AddRange(SupplyFit.Bought(supply, DateOnly.FromDateTime(happened.At)));
             if (supply.IsMeasuredSince(happened.At) && SupplyBook.Find(step, kind, number).TryGet(out var after, out _))
             {
                 cautions.Add(SupplyFit.Measured(after));

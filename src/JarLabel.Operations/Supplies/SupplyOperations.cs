@@ -95,7 +95,7 @@ public static class SupplyOperations
         return
         [
             .. BatchCautions.OfLid(outcome.Hazards!),
-            .. bottle.Material is { } material ? StorageCautions.Of(new Container(material, bottle.Bought), bottle.Left, outcome.Hazards!, bench.Catalog) : [],
+            .. StorageCautions.Of(bottle, outcome.Hazards!, bench.Catalog),
             .. ShelfCautions.Of(bench, view, bottle.Shelf),
         ];
     }

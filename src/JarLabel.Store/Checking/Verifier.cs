@@ -20,6 +20,7 @@ internal sealed class Verifier(Database database, EventTable events, JarIndex ja
         Each(Folds);
         Each(Totals);
         Each(Counts);
+        Each(() => damage.AddRange(new SheetBook(database, events, folder.Ledger).Differing().Select(VerifyProblems.SheetDiffers)));
         return Report;
     }
 

@@ -24,6 +24,9 @@ internal static class VerifyProblems
     internal static Problem TotalsDiffer(string shelf) =>
         new("JL465", $"The total of the shelf \"{shelf}\" is not the sum of its jars.");
 
+    internal static Problem SheetDiffers(int sheet) =>
+        new("JL478", string.Create(CultureInfo.InvariantCulture, $"The list of label sheets does not show sheet {sheet} as its events tell it."));
+
     internal static Problem FileChanged(string path) =>
         new("JL466", Message.Of($"The file is not the one that was written: it was changed or damaged since. Print it again with {new Remedy("label")}."), path);
 

@@ -1,3 +1,5 @@
+using JarLabel.Core.Jars;
+
 namespace JarLabel.Store.Index;
 
 /// <summary>What the list of jars shows of a jar, as its events add up. Only an index: it can be rebuilt from the events.</summary>
@@ -12,8 +14,7 @@ namespace JarLabel.Store.Index;
 /// <param name="Ready">From when the flakes are dissolved.</param>
 /// <param name="TestFrom">From this day on it is to be tested before use.</param>
 /// <param name="UseBy">The estimated last day of use.</param>
-/// <param name="Tested">The day of the latest test, when there was one.</param>
-/// <param name="TestPassed">How that test went; null when there was none.</param>
+/// <param name="Test">The latest test, when there was one.</param>
 /// <param name="OnShelf">False once the jar is discarded or used up.</param>
 public sealed record JarEntry(
     int Number,
@@ -27,12 +28,11 @@ public sealed record JarEntry(
     DateTime Ready,
     DateOnly TestFrom,
     DateOnly UseBy,
-    DateOnly? Tested,
-    bool? TestPassed,
+    TestResult? Test,
     bool OnShelf)
 {
     /// <summary>The day its latest test failed; null where there was none, or it passed.</summary>
-    public DateOnly? FailedOn => TestPassed == false ? Tested : null;
+    public DateOnly? FailedOn => Test is { Passed: false } failed ? failed.Day : null;
 
     /// <summary>True when both say the same, whatever unit their liquid was worked out in.</summary>
     internal bool Shows(JarEntry other) => Plain(this) == Plain(other);

@@ -150,7 +150,7 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
             "INSERT INTO jars VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15)",
             jar.Number, jar.Revision, happened, jar.Shelf, jar.Grade, jar.Solvent, jar.Cut?.PoundsPerUsGallon, jar.Liquid.Milliliters, Text(jar.Mixed),
             jar.Ready.ToString(Minute, CultureInfo.InvariantCulture), Text(jar.TestFrom), Text(jar.UseBy),
-            jar.Tested is { } tested ? Text(tested) : null, jar.TestPassed, jar.OnShelf);
+            jar.Test is { } test ? Text(test.Day) : null, jar.Test is null ? null : Passed(jar.Test), jar.OnShelf);
     }
 
     private JarEntry Entry(SqliteDataReader row)
@@ -162,13 +162,19 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
                 row.IsDBNull(5) ? null : PoundCut.FromPoundsPerUsGallon(row.GetDouble(5)), Volume.FromMilliliters(row.GetDouble(6)),
                 ToDay(row.GetString(7)), DateTime.ParseExact(row.GetString(8), Minute, CultureInfo.InvariantCulture),
                 ToDay(row.GetString(9)), ToDay(row.GetString(10)),
-                row.IsDBNull(11) ? null : ToDay(row.GetString(11)), row.IsDBNull(12) ? null : row.GetBoolean(12), row.GetBoolean(13));
+                Test(row), row.GetBoolean(13));
         }
         catch (Exception fault) when (StoreFaults.FromDamage(fault))
         {
             throw new LedgerFault(StoreProblems.IndexDamaged(ledger));
         }
     }
+
+    /// <summary>The column <c>test_passed</c>: 0 failed, 1 passed, 2 passed slowly.</summary>
+    private static int Passed(TestResult test) => !test.Passed ? 0 : test.Slow ? 2 : 1;
+
+    private static TestResult? Test(SqliteDataReader row) =>
+        row.IsDBNull(11) ? null : new TestResult(ToDay(row.GetString(11)), row.GetInt32(12) > 0) { Slow = row.GetInt32(12) == 2 };
 
     private static string DueOn(string day) => string.Create(CultureInfo.InvariantCulture, $" AND (use_by <= {day} OR test_passed = 0 OR (test_from <= {day} AND coalesce(tested, '') < date({day}, '-{TestResult.HoldsDays} days')))");
 

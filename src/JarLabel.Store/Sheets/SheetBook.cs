@@ -109,6 +109,14 @@ public sealed class SheetBook
         }
     }
 
+    /// <summary>The sheets of which the list says something else than their events, or that have none.</summary>
+    internal IReadOnlyList<int> Differing()
+    {
+        var listed = database.List("SELECT number, stock, open FROM sheets NOT INDEXED", row => (Number: row.GetInt32(0), Stock: row.GetString(1), IsOpen: row.GetInt32(2) != 0)).ToHashSet();
+        listed.SymmetricExceptWith(events.Numbers(SubjectKind.Sheet).Select(Sheet).Select(sheet => (sheet.Number, sheet.Stock, sheet.IsOpen)));
+        return [.. listed.Select(sheet => sheet.Number).Distinct().Order()];
+    }
+
     /// <summary>A sheet that is full, or of a layout that has since got another number of places, is not gone on with.</summary>
     private SheetInUse OpenOrNew(string stock, int places, string at) =>
         Open(stock) is { } open && open.Places == places && open.Free.Any() ? open : Begin(stock, places, at);

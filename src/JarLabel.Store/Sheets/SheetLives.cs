@@ -11,6 +11,11 @@ internal sealed class SheetLives
     /// <summary>Why the event cannot have happened; null when it can.</summary>
     internal Problem? Refusal(EventRow row)
     {
+        if (row.Kind is not (SheetEvents.Begun or SheetEvents.Taken or SheetEvents.TakenBack or SheetEvents.PutAway))
+        {
+            return ExchangeProblems.NotASheetEvent("", row.Kind, "a sheet is begun, its places are taken and taken back, and it is put away.");
+        }
+
         var read = StrictJson.ReadObject("", ExchangeProblems.FormCode, Encoding.UTF8.GetBytes(row.Body), fields => Why(row, fields));
         return read.TryGet(out var why, out var problems)
             ? why.Length == 0 ? null : ExchangeProblems.NotASheetEvent("", row.Kind, why)
@@ -21,8 +26,7 @@ internal sealed class SheetLives
     {
         SheetEvents.Begun => Begin(row.Of.Number, fields.Text("stock"), fields.Count("places", 1, MostPlaces)),
         SheetEvents.Taken or SheetEvents.TakenBack => Of(row.Of.Number, fields.Numbers("places", 1, MostPlaces)),
-        SheetEvents.PutAway => Of(row.Of.Number, []),
-        _ => "a sheet is begun, its places are taken and taken back, and it is put away.",
+        _ => Of(row.Of.Number, []),
     };
 
     private string Begin(int sheet, string stock, int places)

@@ -64,7 +64,7 @@ internal sealed record StepForm(Step Step)
     private static IReadOnlyList<(string Value, string Words)> Offered(Field one, Workbench bench, string? given)
     {
         var rows = one.Choices!(bench);
-        (string, string)[] other = given is null || Same(one, bench, rows, given) is not null ? [] : [(given, $"{given}: not among these")];
+        (string, string)[] other = given is null || Same(one, bench, rows, given) is not null ? [] : [(given, one.TakesOther?.Invoke(given) == true ? given : $"{given}: not among these")];
         (string, string)[] none = rows.Any(row => row.Value.Length == 0) ? []
             : one is { IsNeeded: true, First: null } && (rows.Count > 1 || one.WhenNone is not null) && rows.Count > 0 ? [("", "choose")]
             : rows.Count == 0 && other.Length > 0 ? [("", "none")]

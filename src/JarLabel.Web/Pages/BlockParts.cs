@@ -4,24 +4,27 @@ namespace JarLabel.Web.Pages;
 internal static class BlockParts
 {
     /// <param name="screen">What there is to say.</param>
-    /// <param name="files">Where files were written, which is of no use on another machine; a page has links to them.</param>
-    internal static Markup Of(Screen screen, IReadOnlyList<string> files) => Html.All(screen.Blocks.Select(block => One(block, files)));
+    internal static Markup Of(Screen screen) => Html.All(screen.Blocks.Select(One));
 
     /// <summary>The steps that come next, without those that stand in a list of things to do.</summary>
     internal static IEnumerable<Remedy> Next(Screen screen) => screen.Blocks.OfType<Block.Next>().SelectMany(next => next.Words.Remedies)
         .Except(screen.Blocks.OfType<Block.ToDo>().SelectMany(list => list.Things).Select(thing => thing.Step).OfType<Remedy>());
 
-    private static Markup One(Block block, IReadOnlyList<string> files) => block switch
+    private static Markup One(Block block) => block switch
     {
         Block.Line { Text.Length: 0 } or Block.Next => default,
         Block.Line { Style: LineStyle.Title } line => Html.Of($"<h2>{line.Text}</h2>"),
         Block.Line { Style: LineStyle.Caution } line => Html.Of($"""<p class="told">{line.Text}</p>"""),
+        Block.Drawing drawing => Html.Of($"""<pre class="drawn">{string.Join('\n', drawing.Rows)}</pre>"""),
         Block.Line line => Html.Of($"<p>{line.Text}</p>"),
-        Block.Pairs pairs => JarParts.Rows([.. pairs.Rows.Select(row => (row.Name, (string?)row.Value.In(PageSpelling.Any))).Where(row => !files.Contains(row.Item2!))]),
+        Block.Pairs pairs => JarParts.Rows([.. pairs.Rows.Select(row => (row.Name, (string?)row.Value.In(PageSpelling.Any))).Where(row => !IsPlace(row.Item2!))]),
         Block.ToDo list => Html.Of($"<ol>{list.Things.Select(thing => Html.Of($"<li>{thing.Words}{(thing.Step is { } step ? StepLinks.Row([step]) : default)}</li>"))}</ol>"),
         Block.Table table => Table(table),
         _ => default,
     };
+
+    /// <summary>True for a file or folder of the machine, which is of no use on another; a page has links to what was written.</summary>
+    private static bool IsPlace(string text) => Path.IsPathFullyQualified(text);
 
     private static Markup Table(Block.Table table) => Html.Of(
         $"""

@@ -19,10 +19,23 @@ internal static class JarParts
     /// <summary>Of the date on record and the one that the shop's tests say now, the sooner.</summary>
     private static DateOnly UseBy(Jar jar) => jar.Learned is { } now && now.UseBy < jar.Dates.UseBy ? now.UseBy : jar.Dates.UseBy;
 
-    /// <summary>What can be done with it; where even its beginning was taken back, nothing.</summary>
-    internal static Markup Buttons(Jar jar) => jar.TakenBack is not null ? default : jar.OnShelf
-        ? Html.Of($"""<nav class="do" aria-label="This jar">{Html.All(StepForms.OfJar.Values.Select(form => Step(jar, form)))}</nav>""")
-        : Html.Of($"""<nav class="do" aria-label="This jar">{Step(jar, StepForms.OfJar["undo"])}</nav>""");
+    /// <summary>What can be done with it: first what its state asks for, and folded away what is final or seldom wanted. Where even its beginning was taken back, nothing.</summary>
+    internal static Markup Buttons(Workbench bench, Jar jar)
+    {
+        if (jar.TakenBack is not null)
+        {
+            return default;
+        }
+
+        var open = StepForms.OfJar.Values.Where(form => jar.OnShelf || form.Step.TakesGone).OrderByDescending(Asks).ToLookup(form => jar.OnShelf && form.Step.IsSeldom && !Asks(form));
+        return Html.Of(
+            $"""
+            <nav class="do" aria-label="This jar">{Html.All(open[false].Select(form => Step(jar, form, Asks(form))))}</nav>
+            {Html.If(open[true].Any(), () => Html.Of($"""<details class="more"><summary>More</summary><nav class="do" aria-label="More of this jar">{Html.All(open[true].Select(form => Step(jar, form)))}</nav></details>"""))}
+            """);
+
+        bool Asks(StepForm form) => form.Step.IsAskedFor(jar, bench.Now);
+    }
 
     internal static Markup Kept(Workbench bench) =>
         Html.Of($"""<p class="told">A copy as of {DateWords.Of(bench.Now)}. State and contents are of that moment; what happened later is in the shop's ledger.</p>""");
@@ -101,7 +114,7 @@ internal static class JarParts
         ? Html.Of($"""<span class="cut">{VulgarFraction.Of(cut.PoundsPerUsGallon)}<span>lb cut</span></span> """)
         : Html.Own("""<span class="cut">empty</span> """);
 
-    private static Markup Step(Jar jar, StepForm form) => Html.Of($"""<a class="go" href="/J/{jar.Number}/{form.Name}">{form.Step.Title}</a>""");
+    private static Markup Step(Jar jar, StepForm form, bool first = false) => Html.Of($"""<a class="go{Html.Own(first ? " first" : "")}" href="/J/{jar.Number}/{form.Name}">{form.Step.Title}</a>""");
 
     private static Markup Head(IReadOnlyList<string> cells) => Html.Of($"<thead><tr>{cells.Select(c => Html.Of($"""<th scope="col">{c}</th>"""))}</tr></thead>");
 

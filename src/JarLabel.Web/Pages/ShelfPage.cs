@@ -15,7 +15,7 @@ internal static class ShelfPage
             {Filter(bench, sight)}
             {(sight.List.Jars.Count == 0 ? None(sight) : Jars(bench, sight.List, j => $"/J/{JarNumber.From(j.Number)}"))}
             {Next(sight)}
-            {ProblemPage.Cautions(sight.Moved)}
+            {ProblemPage.Cautions(sight.OfJars)}
             {StockParts.Totals(bench, sight.Totals)}{StockParts.Bottles(bench, sight.Bottles)}{StockParts.Bags(bench, sight.Bags)}
             <p><a href="/can">Cans of this shop, from their data sheets</a></p>
             """),

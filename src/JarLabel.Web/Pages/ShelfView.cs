@@ -11,7 +11,7 @@ namespace JarLabel.Web.Pages;
 /// <param name="Bottles">The bottles that hold something.</param>
 /// <param name="Bags">The bags that hold something.</param>
 /// <param name="Cautions">Storage limits that a shelf passes.</param>
-/// <param name="Moved">That labels are out of date, which stands beside each jar too.</param>
+/// <param name="OfJars">What is said of single jars, behind the list: labels that are out of date, flakes found bad, too much in one glass.</param>
 internal sealed record ShelfView(
     string? Shelf,
     bool Due,
@@ -21,7 +21,7 @@ internal sealed record ShelfView(
     IReadOnlyList<Bottle> Bottles,
     IReadOnlyList<Bag> Bags,
     IReadOnlyList<Problem> Cautions,
-    IReadOnlyList<Problem> Moved)
+    IReadOnlyList<Problem> OfJars)
 {
     /// <summary>The mark of the last jar shown: the next page begins behind it.</summary>
     internal ShelfMark After => new(List.Jars[^1].UseBy, List.Jars[^1].Number);

@@ -6,7 +6,7 @@ namespace JarLabel.Web.Pages;
 internal static class StepResult
 {
     internal static Markup Of(Workbench bench, Outcome outcome) => outcome.Jar is { Made.Count: 0 } jar ? Of(bench, jar) : Html.Of(
-        $"""{BlockParts.Of(outcome.Answer.Screen, outcome.Files)}{ProblemPage.Cautions(outcome.Answer.Warnings)}""");
+        $"""{BlockParts.Of(outcome.Answer.Screen)}{ProblemPage.Cautions(outcome.Answer.Warnings)}""");
 
     /// <summary>The same of a step that only looks, with what comes next.</summary>
     internal static Markup Looked(Workbench bench, Outcome outcome) => Html.Of($"""{Of(bench, outcome)}{StepLinks.Row([.. BlockParts.Next(outcome.Answer.Screen), .. outcome.Ways])}""");

@@ -81,7 +81,7 @@ internal static class Reading
                 [.. bottles.Where(bottle => shelf is null || bottle.Shelf == shelf)],
                 bags,
                 [.. ShelfCautions.Of(bench, view, shelf)],
-                found.Cautions)))));
+                [.. found.Cautions, .. ShelfCautions.OfContainers(bench, view, shelf, found.Jars)])))));
 
     /// <summary>One jar more than a page shows, in the order on record, behind the mark. Those that are due by moved dates are found among all jars, so they are
     /// looked through whole. Where all are on one page, those come first that are due soonest.</summary>

@@ -51,6 +51,17 @@ public class LearnedLivesTests
         Assert.Equal(ages[3800], band.High, 0.06 * ages[3800]);
     }
 
+    /// <summary>Jars that dried hard after five times what was thought possible, and others that never did.</summary>
+    [Theory]
+    [InlineData(13_000, null)]
+    [InlineData(0, 1)]
+    [InlineData(3_000, 13_000)]
+    public void The_band_holds_the_estimate_whatever_the_tests_say(int after, int? until)
+    {
+        var estimate = Learned([(Garnet, [.. Enumerable.Repeat(new LifeObservation(after, until), 12)])]).Of(Garnet);
+        Assert.InRange(estimate.Months, estimate.Low, estimate.High);
+    }
+
     [Fact]
     public void The_band_at_the_share_of_the_use_by_is_that_of_the_estimate()
     {

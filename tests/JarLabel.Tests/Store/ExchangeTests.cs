@@ -79,6 +79,7 @@ public sealed class ExchangeTests
     [InlineData("\"places\":8", "\"places\":3", "line 3 Read \"Taken\" of a sheet of labels: it has the places 1 to 3.")]
     [InlineData("[1,2,3,4]", "[1,2,3,9]", "line 3 Read \"Taken\" of a sheet of labels: it has the places 1 to 8.")]
     [InlineData("\"kind\":\"Taken\",\"revision\":0,\"body\":{\"places\":[1,2,3,4]}", "\"kind\":\"Moved\",\"revision\":0,\"body\":{}", "line 3 Read \"Moved\" of a sheet of labels: a sheet is begun,")]
+    [InlineData("\"kind\":\"Taken\",", "\"kind\":\"Torn\",", "line 3 Read \"Torn\" of a sheet of labels: a sheet is begun,")]
     [InlineData("\"number\":1,\"at\":\"2026-03-09T14:30:00\",\"kind\":\"Taken\"", "\"number\":2,\"at\":\"2026-03-09T14:30:00\",\"kind\":\"Taken\"", "line 3 Read \"Taken\" of a sheet of labels: the sheet was never begun.")]
     [InlineData("\"stock\":\"letter-2x4\"", "\"stock\":\"\"", "line 2 Read \"Begun\" of a sheet of labels: ")]
     public void What_cannot_have_happened_to_a_sheet_is_refused_though_it_is_sealed(string found, string put, string says)

@@ -50,5 +50,23 @@ public sealed class GuardTests
         Assert.Equal(codes, string.Join(' ', shop.Verify().Damage.Select(problem => problem.Code).Distinct().Order()));
     }
 
+    [Theory]
+    [InlineData("DELETE FROM sheets", "JL478")]
+    [InlineData("UPDATE sheets SET open = 1 - open WHERE number = 2", "JL478")]
+    [InlineData("UPDATE sheets SET stock = 'a4-2x4' WHERE number = 1", "JL478")]
+    [InlineData("INSERT INTO sheets VALUES (9, 'letter-2x4', 1)", "JL478")]
+    public void A_list_of_sheets_that_is_not_as_their_events_is_told(string sql, string code)
+    {
+        using var shop = TempShop.With(jars: 3);
+        using (var ledger = shop.Open())
+        {
+            ledger.Record<int>(step => step.Sheets.Take("letter-2x4", 8, 10, null, "2026-03-09T14:30:00").Then<int>(places => places.Count)).Require();
+        }
+
+        Assert.Empty(shop.Verify().Damage);
+        Assert.Equal((0, ""), OutsideProgram.Run("sqlite3", shop.Folder.Ledger, sql));
+        Assert.Equal(code, string.Join(' ', shop.Verify().Damage.Select(problem => problem.Code).Distinct()));
+    }
+
     private static string Dump(TempShop shop) => OutsideProgram.Run("sqlite3", shop.Folder.Ledger, "SELECT *, hex(chain) FROM events; SELECT *, hex(sha256) FROM files").Said;
 }

@@ -37,6 +37,30 @@ public sealed class JarPageTests : IDisposable
         Assert.Equal(aid, page.LastIndexOf("First aid", StringComparison.Ordinal));
     }
 
+    /// <summary>What the jar asks for as it stands is the largest button; what is final is not beside it.</summary>
+    [Theory]
+    [InlineData(0, null, null)]
+    [InlineData(30, null, "use")]
+    [InlineData(230, null, "test")]
+    [InlineData(400, null, "test")]
+    [InlineData(400, true, "test")]
+    [InlineData(200, true, "use")]
+    [InlineData(30, false, "discard")]
+    public async Task What_its_state_asks_for_comes_first_and_what_is_final_is_folded_away(int days, bool? passed, string? first)
+    {
+        shop.Now = shop.Now.AddDays(days);
+        if (passed is { } dried)
+        {
+            TestJar.Do(shop.Bench(), JarNumber.From(1), passed: dried, null).Require();
+        }
+
+        var page = (await shop.Get("/J/1-9")).Text;
+        Assert.Equal(first is null ? "" : $"<a class=\"go first\" href=\"/J/1-9/{first}\">", System.Text.RegularExpressions.Regex.Match(page, "<a class=\"go first\"[^>]*>").Value);
+        var more = page.IndexOf("<summary>More</summary>", StringComparison.Ordinal);
+        Assert.All(["undo", "card", .. first == "discard" ? Array.Empty<string>() : ["discard"]], verb => Assert.True(page.IndexOf($"href=\"/J/1-9/{verb}\"", StringComparison.Ordinal) > more, verb));
+        Assert.All(["thin", "use", "test", "label"], verb => Assert.InRange(page.IndexOf($"href=\"/J/1-9/{verb}\"", StringComparison.Ordinal), 1, more));
+    }
+
     [Fact]
     public async Task The_page_tells_the_recipe_the_dates_the_hazards_and_the_history()
     {

@@ -42,6 +42,17 @@ public sealed class PrefilledTests : IDisposable
         Assert.Equal(chosen, Chosen((await shop.Get(link)).Text, field));
     }
 
+    /// <summary>A printer of the network need not be one that the shop has named.</summary>
+    [Theory]
+    [InlineData("ipp://192.168.1.30/ipp/print", ">ipp://192.168.1.30/ipp/print<")]
+    [InlineData("attic", ">attic: not among these<")]
+    public async Task The_address_of_a_printer_stands_as_it_is(string printer, string shown)
+    {
+        Twice();
+        Assert.Equal(303, (await shop.Fill("/shop/set", ("setting", "printer"), ("value", "bench=ipp://192.168.1.31/ipp/print"), ("do", "record"))).Status);
+        Assert.Contains(shown, System.Net.WebUtility.HtmlDecode((await shop.Get($"/J/1/label?print-to={Uri.EscapeDataString(printer)}")).Text), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_bag_given_in_a_shop_without_bags_is_not_left_out_in_silence()
     {

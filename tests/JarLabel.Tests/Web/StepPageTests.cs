@@ -42,6 +42,14 @@ public sealed class StepPageTests : IDisposable
         Assert.DoesNotContain("role=\"alert\"", told.Text, StringComparison.Ordinal);
         Assert.Contains("class=\"live\"", told.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("jarlabel ", told.Seen, StringComparison.Ordinal);
+        Assert.DoesNotContain(shop.Bench().Folder.Path, told.Seen, StringComparison.Ordinal); // of no use on the telephone in the hand
+    }
+
+    [Fact]
+    public async Task A_picture_made_of_letters_stands_in_letters_of_one_width()
+    {
+        Assert.Matches("<pre class=\"drawn\">[+]-+[+]\n[|][^<]*[|]\n[^<]*[+]-+[+]</pre>", WebUtility.HtmlDecode((await shop.Fill("/sheets", ("id", "letter-2x5-101.6x50.8"), ("do", "show"))).Text));
+        Assert.Matches("<pre class=\"drawn\">\\[ +[x1]\\]", (await shop.Get("/sheet/state")).Text);
     }
 
     [Theory, MemberData(nameof(NeedingVerbs))]
