@@ -11,8 +11,12 @@ internal static partial class CommandMemory
     private const int PopulateWrite = 23;
     private const int Megabyte = 1 << 20;
 
-    /// <summary>What a label needs, of objects and in the libraries: measured, a little less than either.</summary>
-    private const int ObjectBytes = 7 * Megabyte / 4, LibraryBytes = 7 * Megabyte / 8;
+    /// <summary>What is fetched, of objects and for the libraries: measured, a little less than a label needs of either.</summary>
+    private const int ObjectBytes = 2 * Megabyte, LibraryBytes = 7 * Megabyte / 8;
+
+    /// <summary>What a batch with its label makes of objects, and a little more: so much is made before garbage is collected for the first time, which takes longer than
+    /// all the rest of a label. More costs every command.</summary>
+    private const int ObjectsMade = 7 * Megabyte / 2;
 
     /// <summary>Fetches what a label needs at once, and keeps what the libraries give back, up to a limit. Only GNU's C library and
     /// Linux know how; where they do not, nothing changes.</summary>
@@ -46,7 +50,7 @@ internal static partial class CommandMemory
     /// <summary>A region without collection has its memory reserved from the newest object on; it stays when the region is ended.</summary>
     private static void FetchForObjects()
     {
-        if (!GC.TryStartNoGCRegion(2 * Megabyte))
+        if (!GC.TryStartNoGCRegion(ObjectsMade))
         {
             return;
         }

@@ -91,11 +91,19 @@ internal static class UnreadLine
             .Select(token => token.Value);
 
     /// <summary>The words that name a command, without the program: <c>bag add</c>.</summary>
-    internal static string Verb(Command command) => string.Join(' ', Path(command).Reverse().Skip(1).Select(c => c.Name));
+    internal static string Verb(Command command) => Above(command) is not { } above ? "" : Verb(above) is { Length: > 0 } first ? $"{first} {command.Name}" : command.Name;
 
     /// <summary>A command and those it stands under, to the root.</summary>
-    private static IEnumerable<Command> Path(Command command) =>
-        command.Parents.OfType<Command>().FirstOrDefault() is { } above ? Path(above).Prepend(command) : [command];
+    private static IEnumerable<Command> Path(Command command)
+    {
+        for (var one = command; one is not null; one = Above(one))
+        {
+            yield return one;
+        }
+    }
+
+    /// <summary>The command that it stands under; null for the root.</summary>
+    private static Command? Above(Command command) => command.Parents.OfType<Command>().FirstOrDefault();
 
     private static string? Meant(string unknown, Command[] commands) =>
         Nearest.To(unknown, unknown.StartsWith('-') ? commands.SelectMany(c => c.Options).Select(o => o.Name) : commands[0].Subcommands.Select(c => c.Name));

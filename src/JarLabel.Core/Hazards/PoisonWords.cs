@@ -18,6 +18,9 @@ public static class PoisonWords
     /// <summary>The words as sentences.</summary>
     public static string Text { get; } = string.Join(". ", Words) + ".";
 
+    /// <summary>True when they are wanted on an alcohol, whatever of several it may be.</summary>
+    public static bool WantedOn(Solvent solvent, RuleSet rules) => rules == RuleSet.Osha && solvent.Compositions.Any(made => WantedOn(made, rules));
+
     /// <summary>True when they are wanted.</summary>
     public static bool WantedOn(Composition mixture, RuleSet rules) =>
         rules == RuleSet.Osha && mixture.PercentOf(Substance.MethanolId) >= MethanolFrom;

@@ -49,7 +49,7 @@ internal static class ShelfAnswer
 
     /// <summary>Those of the jars' alcohols that can poison; a jar counts by what most of its alcohol is.</summary>
     internal static IReadOnlySet<string> Poisons(Workbench bench, IEnumerable<JarEntry> jars) =>
-        jars.Select(jar => jar.Solvent).Distinct().Where(solvent => SupplyWords.Hazards(bench, bench.Catalog.SolventOf(solvent)).PoisonWording).ToHashSet();
+        jars.Select(jar => jar.Solvent).Distinct().Where(solvent => PoisonWords.WantedOn(bench.Catalog.SolventOf(solvent), bench.Rules)).ToHashSet();
 
     private static string[] Row(Workbench bench, JarEntry jar, ShelfList list) =>
     [

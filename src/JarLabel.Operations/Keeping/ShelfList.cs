@@ -112,7 +112,7 @@ public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved
     public DateOnly UseBy(JarEntry jar) => DatesOf(jar).UseBy;
 
     /// <summary>Those first that are due soonest by the more careful dates.</summary>
-    public IEnumerable<JarEntry> SoonestFirst(IEnumerable<JarEntry> jars) => jars.OrderBy(UseBy).ThenBy(jar => jar.Number);
+    public IEnumerable<JarEntry> SoonestFirst(IEnumerable<JarEntry> jars) => jars.OrderBy(jar => (UseBy(jar), jar.Number));
 
     internal bool Has(JarEntry jar) => Moved.ContainsKey(jar.Number) || BadFlakes.ContainsKey(jar.Number);
 }
