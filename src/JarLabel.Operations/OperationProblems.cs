@@ -44,6 +44,9 @@ internal static class OperationProblems
     internal static Problem WentOn(JarNumber jar, JarNumber made) =>
         new("JL147", Message.Of($"This step filled jar {made}, and jar {jar} has been worked on since. First take that back at jar {jar}: {new Remedy("undo", new InputName("jar", $"{jar}"))}."), "jar");
 
+    internal static Problem LabelsOfBefore(string what, int labels, int first) =>
+        new("JL239", Message.Of($"{CountWords.Of(labels, "jar")} on the shelves {(labels == 1 ? "has a label" : "have labels")} printed before, with {what} of then, and so may notices and bottles. Print them anew, such as {new Remedy("label", new InputName("jar", $"{first}"))}."), "value");
+
     internal static Problem FilledToo(JarNumber from, JarNumber to) =>
         new("JL228", Message.Of($"Jar {to} was filled from jar {from} at the same moment and still is. If that is to be taken back too, do so once more at jar {from}: {new Remedy("undo", new InputName("jar", $"{from}"))}."), "jar");
 
@@ -61,8 +64,8 @@ internal static class OperationProblems
     internal static Problem UseByMoved(JarNumber jar, DateOnly label, DateOnly now, bool labelled) =>
         new("JL124", Message.Of($"By this shop's drying tests jar {jar} should be used by {DateWords.Estimate(now)}, {(now < label ? "sooner" : "later")} than {DateWords.Estimate(label)} on record. {(labelled ? "Its label is out of date: " : "")}{new Remedy("label", new InputName("jar", $"{jar.Value}"))} dates it anew.{(now < label ? " Until then the sooner date counts." : "")}"), "jar");
 
-    internal static Problem UseByOfShelfMoved(IReadOnlyList<(JarNumber Jar, DateOnly UseBy)> jars) =>
-        new("JL124", Message.Of($"By this shop's drying tests the use-by has moved and labels are out of date: {string.Join(", ", jars.Take(MostNamed).Select(j => $"jar {j.Jar} now {DateWords.Estimate(j.UseBy)}"))}{(jars.Count > MostNamed ? " and more" : "")}. {new Remedy("label", new InputName("jar", $"{jars[0].Jar.Value}"))} dates a jar anew."));
+    internal static Problem UseByOfShelfMoved(IReadOnlyList<(JarNumber Jar, DateOnly UseBy)> jars, bool labels) =>
+        new("JL124", Message.Of($"By this shop's drying tests the use-by has moved{(labels ? " and labels are out of date" : "")}: {string.Join(", ", jars.Take(MostNamed).Select(j => $"jar {j.Jar} now {DateWords.Estimate(j.UseBy)}"))}{(jars.Count > MostNamed ? " and more" : "")}. {new Remedy("label", new InputName("jar", $"{jars[0].Jar.Value}"))} dates a jar anew."));
 
     internal static Problem TestBeforeMixing(JarNumber jar, DateTime mixed, DateTime read) =>
         new("JL125", Message.Of($"Read {DateWords.Of(read)} as the moment of the test, and jar {jar} was mixed only {DateWords.Of(mixed)}; a test comes after the mixing, such as {At(mixed.AddDays(30))}."), "at");

@@ -73,6 +73,12 @@ public class LedgerView
     /// <summary>Of these jars those whose newest label speaks of an older revision.</summary>
     public IReadOnlySet<int> OldLabels(IEnumerable<int> numbers) => jars.OldLabels(numbers);
 
+    /// <summary>The jars, on a shelf or gone, whose latest test failed.</summary>
+    public IReadOnlyList<int> FailedJars() => jars.Failed();
+
+    /// <summary>The jars on the shelves that have a label on their glass.</summary>
+    public IReadOnlyList<int> LabelledJars() => jars.Labelled();
+
     /// <summary>The jars that were tested, the latest test first.</summary>
     /// <param name="most">How many at most.</param>
     public IReadOnlyList<int> TestedJars(int most) => jars.Tested(most);

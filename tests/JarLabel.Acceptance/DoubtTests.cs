@@ -145,6 +145,134 @@ public sealed class DoubtTests : IDisposable
         Assert.Contains("JL170", Codes(shop.Json("undo", "1", "--at", "2026-03-22", "--no-label")));
     }
 
+    /// <summary>16 CFR 1500.14(b)(4): 4 % methanol by weight. A jar comes to it by thinning and by blending too.</summary>
+    [Fact]
+    public void What_came_into_a_jar_after_its_mixing_stands_in_every_list_and_in_no_plan_for_something_else()
+    {
+        Mix("2026-03-09");
+        Mix("2026-03-09");
+        Mix("2026-03-09");
+        shop.Json("mix", "--grade", "blonde", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--no-label", "--at", "2026-03-09");
+        shop.Json("thin", "1", "--to", "1", "--solvent", "methanol", "--no-label", "--at", "2026-03-11");
+        shop.Json("blend", "2=100 mL", "4=200 mL", "--no-label", "--at", "2026-03-11");
+        shop.Json("blend", "1=100 mL", "3=all", "--no-label", "--at", "2026-03-11");
+        var list = shop.Json("shelf", "--at", "2026-03-12")["jars"]!.AsArray().ToDictionary(j => Number(j!, "number"), j => j!);
+        Assert.Equal([1, 6], list.Where(j => j.Value["poison"]?.GetValue<bool>() == true).Select(j => j.Key).Order());
+        Assert.Equal(2, Regex.Count(shop.Run("shelf", "--at", "2026-03-12").Result, "POISON"));
+        Assert.Equal(["blonde", "garnet"], list[5]["grades"]!.AsArray().Select(grade => grade!.GetValue<string>()));
+        Assert.Contains("blonde + garnet", shop.Run("shelf", "--at", "2026-03-12").Result, StringComparison.Ordinal);
+        var plan = shop.Run([.. Job, "--cut", "1.5", "--at", "2026-03-12"]).Result;
+        Assert.Contains("jar 2-7", plan, StringComparison.Ordinal);
+        Assert.DoesNotContain("jar 1-9", plan, StringComparison.Ordinal);
+        Assert.DoesNotContain("jar 6-", plan, StringComparison.Ordinal);
+        Assert.DoesNotContain("jar 5-", shop.Run(["plan", "--for", "pad", "--area", "2 sq ft", "--coats", "2", "--grade", "blonde", "--solvent", "ethanol-95", "--at", "2026-03-12"]).Result, StringComparison.Ordinal);
+        Assert.Equal(0, shop.Run("verify").ExitCode);
+    }
+
+    /// <summary>The same liquid in two glasses: what one did, the other may do.</summary>
+    [Fact]
+    public void What_a_jar_of_the_same_batch_did_is_told_of_the_others_until_their_own_drops_dry_hard()
+    {
+        Mix("2026-01-10");
+        shop.Json("decant", "1", "--into", "100 mL, 50 mL", "--no-label", "--at", "2026-01-20");
+        Mix("2026-01-10");
+        shop.Json("test", "2", "fail", "--at", "2026-01-25");
+        foreach (var jar in (string[])["1", "3"])
+        {
+            Assert.Contains("JL240", Codes(shop.Json("jar", jar, "--at", "2026-01-25")));
+            Assert.Equal("test", shop.Json("jar", jar, "--at", "2026-01-25")["jar"]!["state"]!.GetValue<string>());
+        }
+
+        Assert.Equal([1, 2, 3], shop.Json("shelf", "--due", "--at", "2026-01-26")["jars"]!.AsArray().Select(j => Number(j!, "number")).Order());
+        Assert.DoesNotContain("JL240", Codes(shop.Json("jar", "4", "--at", "2026-01-25")));
+        Assert.Contains("JL240", Codes(shop.Json("use", "1", "10 mL", "--at", "2026-01-26")));
+        shop.Json("discard", "4", "--at", "2026-01-26");
+        Assert.Contains("try a few drops", shop.Run([.. Job, "--at", "2026-01-26"]).Result, StringComparison.Ordinal);
+        shop.Json("test", "1", "pass", "--at", "2026-01-27");
+        Assert.Equal("good", shop.Json("jar", "1", "--at", "2026-01-27")["jar"]!["state"]!.GetValue<string>());
+        Assert.Contains("JL240", Codes(shop.Json("jar", "3", "--at", "2026-01-27")));
+        shop.Json("undo", "2", "--at", "2026-01-28");
+        Assert.DoesNotContain("JL240", Codes(shop.Json("jar", "3", "--at", "2026-01-28")));
+    }
+
+    /// <summary>The use-by is an estimate, and drops on glass decide.</summary>
+    [Fact]
+    public void Drops_that_dried_hard_after_the_use_by_count_for_as_long_as_a_test_holds()
+    {
+        shop.Json("mix", "--grade", "bleached", "--cut", "2", "--pour", "200 mL", "--solvent", "ethanol-95", "--no-label", "--at", "2026-01-03"); // three months: until 3 Apr
+        Assert.Equal("past", State("2026-04-10"));
+        shop.Json("test", "1", "pass", "--at", "2026-04-10");
+        Assert.Equal("test", State("2026-04-10"));
+        var used = shop.Json("use", "1", "50 mL", "--at", "2026-04-10");
+        Assert.Contains(used["warnings"]!.AsArray(), told => told!["code"]!.GetValue<string>() == "JL179" && told["message"]!.GetValue<string>().StartsWith("Drops of jar 1-9 dried hard on 10 Apr 2026, after its estimated use-by", StringComparison.Ordinal));
+        Assert.Equal("test", State("2026-05-10"));
+        Assert.Equal("past", State("2026-05-11"));
+        Assert.Equal([1], shop.Json("shelf", "--due", "--at", "2026-04-11")["jars"]!.AsArray().Select(j => Number(j!, "number")));
+
+        string State(string day) => shop.Json("jar", "1", "--at", day)["jar"]!["state"]!.GetValue<string>();
+    }
+
+    [Fact]
+    public void What_was_filled_from_a_failed_jar_says_where_that_comes_from_and_is_given_no_date()
+    {
+        Mix("2026-01-05", label: true);
+        Mix("2026-01-05");
+        shop.Json("test", "1", "fail", "--at", "2026-02-01");
+        shop.Json("label", "1", "--at", "2026-02-01");
+        var blend = shop.Json("blend", "1=100 mL", "2=100 mL", "--no-label", "--at", "2026-02-02");
+        Assert.Contains(blend["warnings"]!.AsArray(), told => told!["message"]!.GetValue<string>().StartsWith("Jar 3-5 holds liquid of a jar that failed its drying test on 1 Feb 2026", StringComparison.Ordinal));
+        var emptied = shop.Json("blend", "1=all", "2=100 mL", "--no-label", "--at", "2026-02-02", "--dry-run");
+        Assert.DoesNotContain(emptied["warnings"]!.AsArray(), told => told!["message"]!.GetValue<string>().Contains("discard 1", StringComparison.Ordinal));
+        Assert.DoesNotContain("1-9", Messages(shop.Json("shop", "set", "shelf", "main=26 C", "--at", "2026-02-03")), StringComparison.Ordinal);
+        Assert.DoesNotContain("1-9", Messages(shop.Json("shop", "set", "still-good", "95", "--at", "2026-02-04")), StringComparison.Ordinal);
+        shop.Json("discard", "2", "--at", "2026-02-05");
+        shop.Json("shelf", "--out", "s.pdf", "--at", "2026-02-10");
+        var drawn = OutsideProgram.PdfToText.Run("-layout", Path.Combine(shop.Folder, "s.pdf"), "-");
+        Assert.Matches("(?m)^ *1-9 .* test failed *$", drawn);
+        Assert.Matches("(?m)^ *3-5 .* test failed *$", drawn);
+        Assert.DoesNotMatch("≈ [0-9]+ [A-Z]", drawn);
+        Assert.DoesNotContain("good,", drawn, StringComparison.Ordinal);
+
+        static string Messages(JsonNode answer) => string.Join(' ', answer["warnings"]!.AsArray().Select(w => w!["message"]!.GetValue<string>()));
+    }
+
+    [Theory]
+    [InlineData("poison-center", "030 19240", "the telephone number")]
+    [InlineData("rules", "clp", "the rules")]
+    public void Labels_that_tell_what_no_longer_holds_are_told_when_the_shop_settles_it(string setting, string value, string what)
+    {
+        Assert.Empty(Codes(shop.Json("shop", "set", setting, value)));
+        shop.Json("shop", "set", setting, "none");
+        Mix("2026-01-05", label: true);
+        Mix("2026-01-05");
+        var told = Assert.Single(shop.Json("shop", "set", setting, value)["warnings"]!.AsArray())!;
+        Assert.Equal("JL239", told["code"]!.GetValue<string>());
+        Assert.StartsWith($"1 jar on the shelves has a label printed before, with {what} of then", told["message"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Empty(Codes(shop.Json("shop", "set", setting, value)));
+    }
+
+    [Fact]
+    public void A_label_that_was_never_printed_is_not_out_of_date()
+    {
+        Mix("2026-01-05");
+        Mix("2026-01-06", label: true);
+        Mix("2026-01-07");
+        shop.Json("test", "3", "fail", "--at", "2026-02-10");
+        Assert.Equal(1, Regex.Count(shop.Run("shelf", "--at", "2026-02-11").Result, "label out of date"));
+    }
+
+    [Fact]
+    public void What_was_told_when_it_was_mixed_is_told_when_it_is_looked_at()
+    {
+        shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "isopropanol-70", "--no-label");
+        shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "methanol", "--no-label");
+        foreach (var look in (string[])["jar", "scan"])
+        {
+            Assert.Contains("JL172", Codes(shop.Json(look, "1")));
+            Assert.Contains("JL385", Codes(shop.Json(look, "2")));
+        }
+    }
+
     /// <summary>Garnet keeps as long as what is dewaxed does, and may have its wax.</summary>
     [Fact]
     public void Kinds_that_keep_alike_are_called_by_what_is_in_them()

@@ -63,7 +63,7 @@ public sealed class KeptDatesTests : IDisposable
         var answer = shop.Json("shop", "set", "aging", "3", "--at", "2026-03-10");
         Assert.Contains("The use-by of 1 jar moved with this setting: jar 1-9 now ≈ 29 May 2026. The label of jar 1-9 is out of date", Text(Assert.Single(answer["warnings"]!.AsArray())!, "message"), StringComparison.Ordinal);
         Assert.Equal(("2026-05-29", "2026-11-09"), (UseBy("1"), UseBy("2")));
-        Assert.Contains("the shop settled anew how jars keep: use-by ≈ 29 May 2026", shop.Run("jar", "1").Result, StringComparison.Ordinal);
+        Assert.Contains("the shop settled anew how jars keep: use-by about 29 May 2026", shop.Run("jar", "1").Result, StringComparison.Ordinal);
         Assert.Equal(["JL219"], Codes(shop.Json("shop", "set", "aging", "2", "--at", "2026-03-11")));
         Assert.Equal(("2026-07-09", "2026-11-09"), (UseBy("1"), UseBy("2")));
         Assert.Equal(0, shop.Run("verify").ExitCode);
@@ -95,6 +95,23 @@ public sealed class KeptDatesTests : IDisposable
         shop.Json("shop", "set", "shelf", "main=30 C", "--at", "2026-07-09");
         shop.Json("shop", "set", "shelf", "main=20 C", "--at", "2026-07-09");
         Assert.Equal("2026-11-09", UseBy("1"));
+    }
+
+    /// <summary>What was said of a later day stands, whatever is entered late of one before.</summary>
+    [Fact]
+    public void A_warmth_that_is_entered_late_lasts_until_the_next_that_was_said()
+    {
+        shop.Json("shop", "set", "shelf", "loft=15 C", "--at", "2026-01-01");
+        Mix("2026-02-05T00:00", "--no-label", "--shelf", "loft");
+        shop.Json("shop", "set", "shelf", "loft=30 C", "--at", "2026-03-05");
+        var hot = UseBy("1");
+        var late = shop.Json("shop", "set", "shelf", "loft=20 C", "--at", "2026-02-20");
+        Assert.Contains("JL238", Codes(late));
+        Assert.Contains("loft (30 deg C)", shop.Run("shop", "show").Result, StringComparison.Ordinal);
+        Assert.True(string.CompareOrdinal(UseBy("1"), hot) < 0); // two weeks a little warmer
+        shop.Json("shop", "set", "shelf", "loft=15 C", "--at", "2026-02-20");
+        Assert.Equal(hot, UseBy("1"));
+        Assert.Equal(0, shop.Run("verify").ExitCode);
     }
 
     /// <summary>The day was said later: the jar has left the shelf meanwhile and stood in the warm for a month all the same.</summary>

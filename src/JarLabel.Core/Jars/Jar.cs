@@ -45,12 +45,11 @@ public sealed record Jar(
     /// No event says them: they follow from the tests of all jars.</summary>
     public KeepingDates? Learned { get; init; }
 
-    /// <summary>Bags of which flakes are in it and which were found to be going off after it was mixed: its dates were given without knowing that. A test that it
-    /// passed since then settles it for as long as a test holds. No event of the jar says them: they follow from what was done with the bags.</summary>
-    public IReadOnlyList<Bag> BadFlakes { get; init; } = [];
+    /// <summary>What was found since that its dates do not know.</summary>
+    public JarDoubts Doubts { get; init; } = JarDoubts.None;
 
-    /// <summary>From when a drop is tried before use: from the date on record, or from when its flakes were found bad.</summary>
-    public DateOnly TestFrom => BadFlakes.Select(bag => bag.Bad!.Day).Append(Dates.TestFrom).Min();
+    /// <summary>From when a drop is tried before use: from the date on record, or from when it came into doubt.</summary>
+    public DateOnly TestFrom => Doubts.Days.Append(Dates.TestFrom).Min();
 
     /// <summary>What is in it, or for an emptied jar what was: the glass is as dangerous as its last contents.</summary>
     public Contents Held { get; init; } = Contents;
@@ -60,7 +59,7 @@ public sealed record Jar(
         JarLife.Of(number, events).Then<Jar>(life => life.Jar);
 
     /// <summary>How the jar stands at a moment, by the more careful of the dates on record and those the shop's tests say now.</summary>
-    public JarState StateAt(DateTime moment) => OnShelf ? (Learned is { } now ? Dates.Shortest(now) : Dates).StateAt(moment, Test, inDoubt: BadFlakes.Count > 0) : TakenBack is null ? JarState.Discarded : JarState.TakenBack;
+    public JarState StateAt(DateTime moment) => OnShelf ? (Learned is { } now ? Dates.Shortest(now) : Dates).StateAt(moment, Test, inDoubt: Doubts.Any) : TakenBack is null ? JarState.Discarded : JarState.TakenBack;
 
     /// <summary>The jar when it still stands on a shelf; else a problem.</summary>
     public Result<Jar> DemandOnShelf() => OnShelf ? this : JarProblems.Gone(this);
@@ -81,7 +80,7 @@ public sealed record Jar(
         : !b.Contents.IsLiquid ? JarProblems.NoLiquid(number, happened)
         : new Jar(number, 1, b.Contents, b.Container, b.MixedAt, b.Dates, b.Shelf, b.By, b.Job, b.Note)
         {
-            Test = b.Test,
+            Test = b.Test is { } test ? test with { OfMother = true } : null,
             Changed = happened switch
             {
                 Blended => new LastChange("blended", happened.At),

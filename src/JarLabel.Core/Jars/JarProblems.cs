@@ -54,4 +54,7 @@ internal static class JarProblems
 
     internal static Problem OtherUndone(JarNumber number, Undone undone, string? last) =>
         new("JL480", $"In the life of jar {number} {undone.What} was taken back, but the last that stood was {last ?? "nothing"}.");
+
+    internal static Problem KinFailed(FailedKin kin, IReadOnlyList<JarNumber> jars) => new("JL240", Message.Of(
+        $"Jar {kin.Jar}, with liquid of the same batch as {(jars.Count == 1 ? "jar" : "jars")} {string.Join(", ", jars)}, failed its drying test on {DateWords.Of(kin.Day)}. Try a few drops of {(jars.Count == 1 ? "it" : "each")} on glass before any use. When {(jars.Count == 1 ? "they" : $"those of jar {jars[0]}")} dry hard: {new Remedy("test", new InputName("jar", $"{jars[0].Value}"), new InputName("verdict", "pass"))}{(jars.Count == 1 ? "" : ", and so for each")}."), "jar");
 }

@@ -9,6 +9,10 @@ public sealed record TestResult(DateOnly Day, bool Passed)
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public bool Slow { get; init; }
 
+    /// <summary>True when it was what the jar was filled from that was tested; only known of a jar as it is, never recorded.</summary>
+    [JsonIgnore]
+    public bool OfMother { get; init; }
+
     /// <summary>How long a passed test is taken to hold, in days. A convention on the careful side: shellac goes off slowly, over
     /// months.</summary>
     public const int HoldsDays = 30;

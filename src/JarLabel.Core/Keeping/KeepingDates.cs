@@ -12,13 +12,14 @@ public sealed record KeepingDates(DateTime Ready, DateOnly TestFrom, DateOnly Us
 
     /// <summary>How a jar with these dates stands at a moment.</summary>
     /// <param name="moment">The moment.</param>
-    /// <param name="test">How it last was tested. A failure ends its use; a pass makes it good for a while past the test date, but never
-    /// past the use-by.</param>
+    /// <param name="test">How it last was tested. A failure ends its use; a pass makes it good for a while past the test date; one
+    /// that was made past the use-by says that for as long it may be used where drops are tried first.</param>
     /// <param name="inDoubt">True when its flakes were found bad since, which no test has settled.</param>
     public JarState StateAt(DateTime moment, TestResult? test = null, bool inDoubt = false)
     {
         var day = DateOnly.FromDateTime(moment);
-        return day > UseBy || test is { Passed: false } ? JarState.Past
+        return test is { Passed: false } || (day > UseBy && (test is null || test.Day <= UseBy || !test.HoldsOn(day))) ? JarState.Past
+            : day > UseBy ? JarState.Test
             : moment < Ready ? JarState.Dissolving
             : inDoubt || (day >= TestFrom && test?.HoldsOn(day) != true) ? JarState.Test
             : JarState.Good;

@@ -21,12 +21,18 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
         var dates = jar.Learned is { } learned ? jar.Dates.Shortest(learned) : jar.Dates;
         var state = jar.StateAt(now);
         var testFrom = dates.TestFrom < jar.TestFrom ? dates.TestFrom : jar.TestFrom;
-        var days = new ShelfChartDays(jar.MixedAt, dates.Ready, testFrom, dates.UseBy, [.. tests.OrderBy(t => t.Day)]);
+        TestResult[] shown = [.. tests.OrderBy(t => t.Day)];
+        if (jar.Test is { Passed: false, OfMother: true } before)
+        {
+            shown = [before with { Day = before.Day < DateOnly.FromDateTime(jar.MixedAt) ? DateOnly.FromDateTime(jar.MixedAt) : before.Day }, .. shown];
+        }
+
+        var days = new ShelfChartDays(jar.MixedAt, dates.Ready, testFrom, dates.UseBy, shown);
         return new(
             jar.Number.ToString(),
             $"{VulgarFraction.Of(jar.Contents.Cut?.PoundsPerUsGallon ?? 0)} lb {GradeWords.Names(jar.Held, catalog)} in {GradeWords.Solvents(jar.Held, catalog)}",
             $"{Stand(jar, state)}, {jar.Shelf}, {BenchAmount.Both(Volume.FromMilliliters(jar.Contents.Liquid.Milliliters), metric)}",
-            DateWords.Estimate(dates.UseBy),
+            jar.FailedOn is null ? DateWords.Estimate(dates.UseBy) : FailureWords.Failed,
             Follows(jar, testFrom, state),
             state,
             days);
@@ -69,6 +75,9 @@ public static class JarStateWords
 /// <param name="Tests">Its tests, the oldest first.</param>
 public sealed record ShelfChartDays(DateTime Mixed, DateTime Ready, DateOnly TestFrom, DateOnly UseBy, IReadOnlyList<TestResult> Tests)
 {
+    /// <summary>True when the last test failed: then there is no use-by.</summary>
+    public bool Failed => Tests is [.., { Passed: false }];
+
     /// <summary>The day it stopped drying hard as far as is known: the last test, where that failed; else the use-by.</summary>
     public DateOnly Ends => Tests is [.., { Passed: false } last] && last.Day < UseBy ? last.Day : UseBy;
 }

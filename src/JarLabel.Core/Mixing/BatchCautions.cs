@@ -47,12 +47,13 @@ public static class BatchCautions
     /// <summary>Cautions about working with a jar that stands as it does.</summary>
     public static IReadOnlyList<Problem> OfState(Jar jar, DateTime now) => (jar.StateAt(now), jar) switch
     {
-        (_, { FailedOn: { } day, OnShelf: true }) => [MixingCautions.Failed(jar.Number, day)],
-        (JarState.Past, _) => [MixingCautions.PastUse(), .. BagCautions.OfJar(jar)],
-        (JarState.Dissolving, _) => [MixingCautions.StillDissolving(), .. BagCautions.OfJar(jar)],
-        (JarState.Test, { BadFlakes: [] }) => [MixingCautions.NeverTested(jar.Number)],
+        (_, { Test: { Passed: false } failed, OnShelf: true }) => [MixingCautions.Failed(jar.Number, failed)],
+        (JarState.Past, _) => [MixingCautions.PastUse(), .. jar.Doubts.Cautions(jar.Number)],
+        (JarState.Dissolving, _) => [MixingCautions.StillDissolving(), .. jar.Doubts.Cautions(jar.Number)],
+        (JarState.Test, { Doubts.Any: false, Test: { Passed: true } test }) when test.Day > jar.Dates.UseBy => [MixingCautions.TestedPastUse(jar.Number, test)],
+        (JarState.Test, { Doubts.Any: false }) => [MixingCautions.NeverTested(jar.Number)],
         (JarState.Good, { Test.Slow: true }) => [MixingCautions.DriedSlowly(jar.Number)],
-        _ => BagCautions.OfJar(jar),
+        _ => jar.Doubts.Cautions(jar.Number),
     };
 
     private static Problem[] If(bool so, Problem caution) => so ? [caution] : [];

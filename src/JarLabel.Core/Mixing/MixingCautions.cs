@@ -51,9 +51,9 @@ public static class MixingCautions
         "This shellac is past its use-by: it may never dry hard. Let a few drops dry on glass first, and when they stay soft or tacky, discard it.",
         "jar");
 
-    internal static Problem Failed(JarNumber jar, DateOnly day) => new(
+    internal static Problem Failed(JarNumber jar, TestResult test) => new(
         "JL170",
-        Message.Of($"Jar {jar} failed its drying test on {DateWords.Of(day)}: it may never dry hard, so do not use it as a finish. {new Remedy("discard", new InputName("jar", $"{jar.Value}"))} takes it off the shelf; only a later test that dries hard says otherwise."),
+        Message.Of($"Jar {jar} {(test.OfMother ? "holds liquid of a jar that failed its" : "failed its")} drying test on {DateWords.Of(test.Day)}: it may never dry hard, so do not use it as a finish. {new Remedy("discard", new InputName("jar", $"{jar.Value}"))} takes it off the shelf; only a later test that dries hard says otherwise."),
         "jar");
 
     internal static Problem StillDissolving() => new(
@@ -64,6 +64,9 @@ public static class MixingCautions
     /// <summary>That its drops dried hard but slowly when it was last tested.</summary>
     public static Problem DriedSlowly(JarNumber jar) =>
         new("JL398", $"The drops of jar {jar} dried hard but clearly slower than fresh ones: it is near its end. Try a few drops before each use, keep it for small or inner work, and mix anew for a top coat.", "jar");
+
+    internal static Problem TestedPastUse(JarNumber jar, TestResult test) =>
+        new("JL179", $"Drops of jar {jar} dried hard on {DateWords.Of(test.Day)}, after its estimated use-by: it may be used while they do. Try a few before each use, keep it for small or inner work, and mix anew for a top coat.", "jar");
 
     internal static Problem NeverTested(JarNumber jar) => new(
         "JL179",

@@ -17,9 +17,6 @@ public static class BagCautions
         ];
     }
 
-    /// <summary>What to say of a jar whose flakes were found bad.</summary>
-    public static IReadOnlyList<Problem> OfJar(Jar jar) => [.. jar.BadFlakes.Select(bag => OfJars(bag, [jar.Number]))];
-
     /// <summary>What to say of jars that were mixed from it before.</summary>
     public static Problem OfJars(Bag bag, IReadOnlyList<JarNumber> jars) => new("JL397", Message.Of(
         $"A pinch of bag {bag.Number} came out {PinchWords.Of(bag.Bad!.Pinch)} on {DateWords.Of(bag.Bad.Day)}, and {(jars.Count == 1 ? "jar" : "jars")} {string.Join(", ", jars)} {(jars.Count == 1 ? "holds" : "hold")} flakes of it from before. Try a few drops of {(jars.Count == 1 ? "it" : "each")} on glass before any use; {(jars.Count == 1 ? "its use-by was" : "their use-by dates were")} given without knowing this. When {(jars.Count == 1 ? "they" : $"those of jar {jars[0]}")} dry hard: {new Remedy("test", new InputName("jar", $"{jars[0].Value}"), new InputName("verdict", "pass"))}{(jars.Count == 1 ? "" : ", and so for each")}."), "jar");

@@ -19,7 +19,7 @@ internal sealed class LifeLine(DayScale scale, DateTime now)
         var testFrom = Math.Clamp(scale.X(days.TestFrom), Math.Min(ready, ends), ends);
         return
         [
-            .. DayScale.Day(days.Ends) < now ? Hollow(ends, Math.Max(scale.X(now), scale.X(days.UseBy)), y) : [],
+            .. DayScale.Day(days.Ends) < now ? Hollow(ends, days.Failed ? scale.X(now) : Math.Max(scale.X(now), scale.X(days.UseBy)), y) : [],
             .. Filled(Math.Min(ready, ends), testFrom, y),
             .. HalfFilled(testFrom, ends, y),
             .. scale.IsBefore(days.Mixed) ? FromBefore(mixed, y) : Begun(mixed, Math.Min(ready, ends), y),
@@ -62,7 +62,7 @@ internal sealed class LifeLine(DayScale scale, DateTime now)
     /// <summary>An arrow to what lies before the drawing.</summary>
     private static IEnumerable<Mark> FromBefore(double x, double y) => [Draw.Polygon(Ink.Black, (x, y), (x + 2.2, y - Half - 0.6), (x + 2.2, y + Half + 0.6))];
 
-    private IEnumerable<Mark> End(ShelfChartDays days, double y) => scale.IsBefore(DayScale.Day(days.UseBy)) ? []
+    private IEnumerable<Mark> End(ShelfChartDays days, double y) => days.Failed || scale.IsBefore(DayScale.Day(days.UseBy)) ? []
         : scale.IsAfter(DayScale.Day(days.UseBy)) ? [Draw.Polygon(Ink.Black, (scale.X(days.UseBy), y), (scale.X(days.UseBy) - 2.2, y - Half - 0.6), (scale.X(days.UseBy) - 2.2, y + Half + 0.6))]
         : UseBy(scale.X(days.UseBy), y);
 }

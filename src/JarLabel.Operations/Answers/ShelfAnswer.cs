@@ -18,14 +18,13 @@ internal static class ShelfAnswer
     {
         var jars = seen.List.Jars;
         var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
-        var poisons = Poisons(bench, jars);
         var screen = new Screen().Title($"{Capital.Of(ShelfChartText.Shown(jars.Count, seen.Standing))}, {BenchAmount.Both(total, bench.Metric)} of liquid");
         if (jars.Count > 0)
         {
-            string[] poison = poisons.Count > 0 ? ["poison"] : [];
+            string[] poison = jars.Any(jar => seen.List.Poisons.Contains(jar.Number)) ? ["poison"] : [];
             screen.Gap().Table(
                 ["jar", " cut", "grade", "shelf", " holds", "state", "tested", " use by (estimate)", .. poison],
-                [.. jars.Select(j => (string[])[.. Row(bench, j, seen.List), .. poison.Select(_ => poisons.Contains(j.Solvent) ? PoisonWords.Words[0] : "")])],
+                [.. jars.Select(j => (string[])[.. Row(bench, j, seen.List), .. poison.Select(_ => seen.List.Poisons.Contains(j.Number) ? PoisonWords.Words[0] : "")])],
                 i => StateWords.Style(State(bench, jars[i], seen.List)),
                 i => Screen.Step("jar", ("jar", $"{jars[i].Number}")));
         }
@@ -47,15 +46,11 @@ internal static class ShelfAnswer
             total.Bottles == 0 ? null : $"{CountWords.Of(total.Bottles, "bottle")} of alcohol, {BenchAmount.Both(total.Alcohol, bench.Metric)}",
         ]).OfType<string>()));
 
-    /// <summary>Those of the jars' alcohols that can poison; a jar counts by what most of its alcohol is.</summary>
-    internal static IReadOnlySet<string> Poisons(Workbench bench, IEnumerable<JarEntry> jars) =>
-        jars.Select(jar => jar.Solvent).Distinct().Where(solvent => PoisonWords.WantedOn(bench.Catalog.SolventOf(solvent), bench.Rules)).ToHashSet();
-
     private static string[] Row(Workbench bench, JarEntry jar, ShelfList list) =>
     [
         JarNumber.From(jar.Number).ToString(),
         VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0) + " lb",
-        jar.Grade,
+        jar.Flakes,
         jar.Shelf,
         BenchAmount.Both(jar.Liquid, bench.Metric),
         StateWords.Of(State(bench, jar, list)),

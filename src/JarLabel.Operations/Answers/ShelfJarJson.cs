@@ -25,12 +25,24 @@ internal sealed record ShelfJarJson(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public bool? LabelOutOfDate { get; init; }
 
+    /// <summary>All its flakes, the largest first, where they are several.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? Grades { get; init; }
+
+    /// <summary>All its alcohols, the largest first, where they are several.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? Solvents { get; init; }
+
+    /// <summary>True for what can poison; left out for what cannot.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public bool? Poison { get; init; }
+
     internal static ShelfJarJson Of(JarEntry jar, ShelfList list, DateTime now) => new(
         jar.Number,
         JarNumber.From(jar.Number).ToString(),
         jar.Revision,
-        jar.Grade,
-        jar.Solvent,
+        jar.Grades[0],
+        jar.Solvents[0],
         jar.Shelf,
         jar.Cut?.PoundsPerUsGallon ?? 0,
         jar.Liquid.Milliliters,
@@ -42,6 +54,9 @@ internal sealed record ShelfJarJson(
         jar.Test?.Passed)
     {
         LearnedUseBy = list.Learned(jar) is { } learned ? Day(learned.UseBy) : null,
+        Grades = jar.Grades is [_, _, ..] grades ? grades : null,
+        Solvents = jar.Solvents is [_, _, ..] solvents ? solvents : null,
+        Poison = list.Poisons.Contains(jar.Number) ? true : null,
         LabelOutOfDate = list.OldLabels.Contains(jar.Number) ? true : null,
     };
 

@@ -10,12 +10,17 @@ internal static class ShopAnswer
     /// <summary>What a shop has settled, or now settled.</summary>
     internal static Answer Of(Workbench bench, ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated) => Of(bench, "Settings of the shop", settings, before, redated);
 
+    /// <summary>That a warmth of an earlier day ends where another was said of a later one.</summary>
+    private static IEnumerable<Problem> Between(ShopSettings before, Shelf shelf) => before.Shelves.Where(was => was.Name == shelf.Name).SelectMany(was => shelf.Earlier
+        .Where(now => was.Earlier.Any(then => then.Until == now.Until && !then.Temperature.DegreesCelsius.Equals(now.Temperature.DegreesCelsius)))
+        .Select(now => KeepingProblems.WarmUntil(shelf.Name, now.Temperature, now.Until, shelf.Warmth.On(now.Until))));
+
     /// <summary>The same of a shop that was to be made and is there.</summary>
     internal static Answer There(Workbench bench) => Of(bench, "The shop is there already", bench.Settings, bench.Settings, []);
 
     private static Answer Of(Workbench bench, string title, ShopSettings settings, ShopSettings before, IReadOnlyList<Problem> redated)
     {
-        Problem[] cautions = [.. redated, .. ForgetShelf.Cautions(before, settings)];
+        Problem[] cautions = [.. redated, .. settings.Shelves.SelectMany(shelf => Between(before, shelf)), .. ForgetShelf.Cautions(before, settings)];
         return Answer.Of(
             new Screen().Title(title).Gap().Rows(
                 ("folder", bench.Folder.Path),

@@ -24,7 +24,7 @@ public static class BlendJars
         }
 
         var recorder = Recorder.ForNewJar(step);
-        Problem[] ofParts = [.. pours.SelectMany(pour => pour.Cautions(bench)).Distinct()];
+        Problem[] ofParts = [.. pours.Where(pour => !pour.IsAll).SelectMany(pour => pour.Cautions(bench)).Distinct()];
         if (!completion.Record(recorder, begun, into.Label, ofParts, goesOn: true).TryGet(out var outcome, out faults)
             || !Results.All(pours.Select(pour => pour.Out(bench, recorder.Jar))).TryGet(out var left, out faults))
         {

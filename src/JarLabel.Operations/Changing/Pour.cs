@@ -13,6 +13,9 @@ internal sealed record Pour(Recorder From, Jar Jar, Contents Taken)
     /// <summary>The dates that what goes has on the other shelf.</summary>
     internal Result<KeepingDates> DatesOn(Workbench bench, Store.Shops.Shelf shelf) => From.History.Then(history => ShelfMoves.DatesOn(bench, From.Step, history, shelf));
 
+    /// <summary>True when nothing stays behind.</summary>
+    internal bool IsAll => Jar.Contents.Without(Taken) is { IsEmpty: true };
+
     /// <summary>What should be known of it before it goes anywhere.</summary>
     internal IReadOnlyList<Problem> Cautions(Workbench bench) => BatchCautions.OfState(Jar, bench.Now);
 

@@ -19,7 +19,7 @@ internal static class ShelfMoves
         {
             var dating = new JarDating(bench, view, lives);
             var dates = Changed(dating.Of(history.Life), dating.Of(moved.Life)) ?? jar.Dates;
-            return dating.Doubts.Of(history).Count > 0 && dates.UseBy > jar.Dates.UseBy ? jar.Dates : dates;
+            return dating.Doubts.Of(history).Any && dates.UseBy > jar.Dates.UseBy ? jar.Dates : dates;
         }));
     }
 

@@ -44,7 +44,7 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
 
     /// <summary>The jar as it is, where there is nothing to record.</summary>
     internal Result<JarOutcome> Nothing(Recorder recorder, Problem why) =>
-        recorder.Marked(bench).Then<JarOutcome>(history => new JarOutcome(history, JarWords.Hazards(bench, history.Jar), null, [why, .. BagCautions.OfJar(history.Jar)]));
+        recorder.Marked(bench).Then<JarOutcome>(history => new JarOutcome(history, JarWords.Hazards(bench, history.Jar), null, [why, .. history.Jar.Doubts.Cautions(history.Jar.Number)]));
 
     /// <summary>What to say of the shelves when several jars changed in one step.</summary>
     internal IReadOnlyList<Problem> OfShelves(LedgerStep step, IReadOnlyList<Jar> changed, IReadOnlyList<Jar> made) =>
@@ -58,7 +58,7 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
         .. outcome.History.Jar.OnShelf ? first : first.Where(caution => !caution.Text.Remedies.Any(step => step.Verb is "discard" or "test")),
         .. JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards),
         .. LearnedDates.Cautions(outcome.History.Jar, outcome.History.IsLabelled),
-        .. outcome.History.Jar.FailedOn is null ? BagCautions.OfJar(outcome.History.Jar) : BatchCautions.OfState(outcome.History.Jar, bench.Now),
+        .. outcome.History.Jar.FailedOn is null ? outcome.History.Jar.Doubts.Cautions(outcome.History.Jar.Number) : BatchCautions.OfState(outcome.History.Jar, bench.Now),
         .. TestCautions.Of(outcome.History, outcome.Step!),
         .. TestCautions.OfLearning(bench, recorder.Step, outcome.History, outcome.Step!),
     ];

@@ -24,7 +24,7 @@ public static class DrawShelf
     }
 
     private static ShelfChartRow Row(Workbench bench, ShelfList list, JarEntry entry, JarHistory history) => ShelfChartRow.Of(
-        history.Jar with { Learned = list.Learned(entry), BadFlakes = list.BadFlakes(entry) },
+        history.Jar with { Learned = list.Learned(entry), Doubts = list.Doubts(entry) },
         history.Life.Standing.OfType<Tested>().Select(t => new TestResult(DateOnly.FromDateTime(t.At), t.Passed) { Slow = t.HowDried == Core.Keeping.Drying.Slow }),
         bench.Catalog,
         bench.Now,

@@ -7,7 +7,7 @@ internal sealed class JarDating(Workbench bench, LedgerView view, LearnedLives l
     private readonly JarOrigins origins = Origins(view);
 
     /// <summary>Finds out whether flakes in a jar were found bad.</summary>
-    internal FlakesInDoubt Doubts => field ??= new FlakesInDoubt(view, origins, DateOnly.FromDateTime(bench.Now));
+    internal JarsInDoubt Doubts => field ??= new JarsInDoubt(view, origins, DateOnly.FromDateTime(bench.Now));
 
     /// <summary>What the tests say.</summary>
     internal LearnedLives Lives => lives;

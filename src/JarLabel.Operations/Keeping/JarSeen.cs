@@ -15,7 +15,7 @@ public static class JarSeen
         .. labelSeen ? [] : OfLabel(history),
         .. TestCautions.OfLabel(history),
         .. BatchCautions.OfState(history.Jar, bench.Now),
-        .. StorageCautions.Of(history.Jar, hazards, bench.Catalog),
+        .. history.Jar.OnShelf ? JarCautions.Of(bench, history.Jar, hazards) : [],
     ];
 
     /// <summary>That the newest label is older than the jar as it is.</summary>

@@ -13,13 +13,13 @@ internal static class LearnedDates
     /// <summary>The jar alone. Where its own test failed no other date is told: it has none to promise. Where its flakes were found bad, no later one is.</summary>
     internal static Jar Mark(JarDating dating, JarHistory history)
     {
-        var jar = history.Jar with { Learned = null, BadFlakes = dating.Doubts.Of(history) };
+        var jar = history.Jar with { Learned = null, Doubts = dating.Doubts.Of(history) };
         return jar is { OnShelf: true, FailedOn: null } && dating.Lives.SaysMore && dating.Of(history.Life) is { } now && IsTold(jar, now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber)
             ? jar with { Learned = now }
             : jar;
     }
 
-    private static bool IsTold(Jar jar, int daysLater) => Math.Abs(daysLater) >= ToldDays && (daysLater < 0 || jar.BadFlakes.Count == 0);
+    private static bool IsTold(Jar jar, int daysLater) => Math.Abs(daysLater) >= ToldDays && (daysLater < 0 || !jar.Doubts.Any);
 
     /// <summary>What to say of a jar whose dates have moved; nothing where they have not.</summary>
     internal static IReadOnlyList<Problem> Cautions(Jar jar, bool labelled) =>

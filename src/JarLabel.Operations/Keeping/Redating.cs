@@ -39,8 +39,8 @@ internal static class Redating
 
     /// <summary>The jar with its new dates; none where they stay.</summary>
     private static Result<IReadOnlyList<RedatedJar>> Redate(Workbench bench, Recorder recorder, RedatingCause cause, JarDating old, JarDating anew) => recorder.History.Then(history =>
-        ShelfMoves.Changed(old.Of(history.Life), anew.Of(history.Life)) is { } dates && ShelfMoves.Changed(history.Jar.Dates, dates) is not null
-        && (dates.UseBy < history.Jar.Dates.UseBy || anew.Doubts.Of(history).Count == 0)
+        history.Jar.FailedOn is null && ShelfMoves.Changed(old.Of(history.Life), anew.Of(history.Life)) is { } dates && ShelfMoves.Changed(history.Jar.Dates, dates) is not null
+        && (dates.UseBy < history.Jar.Dates.UseBy || !anew.Doubts.Of(history).Any)
             ? recorder.Redate(new Redated(Later(bench.Now, history.Events[^1].Event.At), dates) { Shelf = cause.Shelf, Setting = cause.Setting }).Then(_ => Result<IReadOnlyList<RedatedJar>>.Of([new RedatedJar(recorder.Jar, dates.UseBy, history.IsLabelled)]))
             : Result<IReadOnlyList<RedatedJar>>.Of([]));
 

@@ -18,8 +18,8 @@ public static class ShelfCalendar
     private static IEnumerable<Reminder> Of(Workbench bench, ShelfList list, string ledger, Store.Index.JarEntry jar)
     {
         var dates = list.Known.DatesOf(jar);
-        var what = string.Create(CultureInfo.InvariantCulture, $"{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)} lb cut of {jar.Grade}, shelf {jar.Shelf}");
-        if (list.BadFlakes(jar).Count > 0)
+        var what = string.Create(CultureInfo.InvariantCulture, $"{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)} lb cut of {jar.Flakes}, shelf {jar.Shelf}");
+        if (list.Doubts(jar).Any)
         {
             dates = dates with { TestFrom = DateOnly.FromDateTime(bench.Now) };
         }

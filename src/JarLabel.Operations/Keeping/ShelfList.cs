@@ -28,7 +28,7 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
 
         var found = due is { } day ? Due(view.Shelf(query with { Due = day, Take = int.MaxValue }), [.. looked, .. Behind(view, query, looked, known)], known, bench.Now) : looked;
         JarEntry[] first = [.. (soonest ? known.SoonestFirst(found) : found).Take(query.Take)];
-        return new ShelfList(first, known) { Standing = due is null ? first.Length : found.Count, OldLabels = OldLabelsOf(view, first) };
+        return new ShelfList(first, known) { Standing = due is null ? first.Length : found.Count, OldLabels = OldLabelsOf(view, first), Poisons = PoisonsOf(bench, view, first) };
     }
 
     private const int MostLookedAt = 1000;
@@ -36,11 +36,24 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     /// <summary>How many there are of which these are the first.</summary>
     public int Standing { get; private init; }
 
+    /// <summary>Those that can poison.</summary>
+    public IReadOnlySet<int> Poisons { get; init; } = new HashSet<int>();
+
+    /// <summary>Of one alcohol a jar is what that is; of several it is worked out whole, where one of them can poison.</summary>
+    private static HashSet<int> PoisonsOf(Workbench bench, LedgerView view, IReadOnlyList<JarEntry> jars)
+    {
+        var poisons = jars.SelectMany(jar => jar.Solvents).Distinct().Where(solvent => PoisonWords.WantedOn(bench.Catalog.SolventOf(solvent), bench.Rules)).ToHashSet();
+        return [.. jars.Where(jar => jar.Solvents.Any(poisons.Contains) && (jar.Solvents.Count == 1 || IsPoison(bench, view, jar))).Select(jar => jar.Number)];
+    }
+
+    private static bool IsPoison(Workbench bench, LedgerView view, JarEntry jar) =>
+        !JarHistory.Of(JarNumber.From(jar.Number), view.EventsOf(Subject.Jar(jar.Number))).TryGet(out var history, out _) || JarWords.Hazards(bench, history.Jar).PoisonWording;
+
     /// <summary>Those whose newest label speaks of them as they were.</summary>
     public IReadOnlySet<int> OldLabels { get; init; } = new HashSet<int>();
 
     /// <summary>True when the label on the jar is no longer true, because of what was done to it or because its dates have moved.</summary>
-    public bool IsLabelOld(JarEntry jar) => OldLabels.Contains(jar.Number) || Learned(jar) is not null;
+    public bool IsLabelOld(JarEntry jar) => OldLabels.Contains(jar.Number) || (Learned(jar) is not null && !Known.Unlabelled.Contains(jar.Number));
 
     /// <summary>The use-by that counts now, the more careful one, and whether its label is out of date.</summary>
     /// <param name="jar">A listed jar.</param>
@@ -52,34 +65,34 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     /// <summary>The dates that the tests say now; null where they are those on record.</summary>
     public KeepingDates? Learned(JarEntry jar) => Known.Moved.GetValueOrDefault(jar.Number);
 
-    /// <summary>The bags of which bad flakes are in it.</summary>
-    public IReadOnlyList<Bag> BadFlakes(JarEntry jar) => Known.BadFlakes.GetValueOrDefault(jar.Number, []);
+    /// <summary>What it is in doubt for.</summary>
+    public JarDoubts Doubts(JarEntry jar) => Known.DoubtsOf(jar.Number);
 
-    /// <summary>From when a drop is tried before use, as on record or as its flakes say.</summary>
-    public DateOnly TestFrom(JarEntry jar) => BadFlakes(jar).Select(bag => bag.Bad!.Day).Append(jar.TestFrom).Min();
+    /// <summary>From when a drop is tried before use, as on record or as what was found since says.</summary>
+    public DateOnly TestFrom(JarEntry jar) => Doubts(jar).Days.Append(jar.TestFrom).Min();
 
     /// <summary>How a listed jar stands, by the more careful dates.</summary>
     public JarState StateOf(JarEntry jar, DateTime now) => Known.StateOf(jar, now);
 
-    /// <summary>Those with bad flakes that stand so far behind that they were not looked at.</summary>
+    /// <summary>Those in doubt that stand so far behind that they were not looked at.</summary>
     private static IEnumerable<JarEntry> Behind(LedgerView view, ShelfQuery query, IReadOnlyList<JarEntry> looked, ShelfKnowledge known) =>
-        known.BadFlakes.Keys.Except(looked.Select(jar => jar.Number)).Select(view.Jar).OfType<JarEntry>().Where(query.Includes);
+        known.Doubts.Keys.Except(looked.Select(jar => jar.Number)).Select(view.Jar).OfType<JarEntry>().Where(query.Includes);
 
     private static IReadOnlyList<JarEntry> Due(IReadOnlyList<JarEntry> onRecord, IReadOnlyList<JarEntry> all, ShelfKnowledge known, DateTime now) =>
         [.. onRecord.Concat(all.Where(jar => known.Has(jar) && known.StateOf(jar, now) is (JarState.Test or JarState.Past))).DistinctBy(j => j.Number).OrderBy(j => j.UseBy).ThenBy(j => j.Number)];
 
-    /// <summary>What to say of the jars listed: that their dates have moved, that their flakes were found bad.</summary>
+    /// <summary>What to say of the jars listed: that their dates have moved, that they are in doubt.</summary>
     public IReadOnlyList<Problem> Cautions =>
     [
-        .. Known.Moved.Count == 0 ? Array.Empty<Problem>() : [OperationProblems.UseByOfShelfMoved([.. Known.Moved.OrderBy(m => m.Value.UseBy).Select(m => (JarNumber.From(m.Key), m.Value.UseBy))])],
-        .. FlakesInDoubt.Cautions(Jars.Select(jar => (JarNumber.From(jar.Number), BadFlakes(jar)))),
+        .. Known.Moved.Count == 0 ? Array.Empty<Problem>() : [OperationProblems.UseByOfShelfMoved([.. Known.Moved.OrderBy(m => m.Value.UseBy).Select(m => (JarNumber.From(m.Key), m.Value.UseBy))], Known.Moved.Keys.Any(jar => !Known.Unlabelled.Contains(jar)))],
+        .. JarDoubts.Cautions(Jars.Select(jar => (JarNumber.From(jar.Number), Doubts(jar)))),
     ];
 }
 
 /// <summary>What is known of jars on the shelves beside what is on record of each.</summary>
 /// <param name="Moved">By number, the dates that the shop's drying tests say now where those on record are clearly others.</param>
-/// <param name="BadFlakes">By number, the bags of which bad flakes are in it.</param>
-public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved, IReadOnlyDictionary<int, IReadOnlyList<Bag>> BadFlakes)
+/// <param name="Doubts">By number, what those are in doubt for that are.</param>
+public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved, IReadOnlyDictionary<int, JarDoubts> Doubts)
 {
     /// <summary>What is known of those jars.</summary>
     public static Result<ShelfKnowledge> Of(Workbench bench, LedgerView view, IReadOnlyList<JarEntry> jars) =>
@@ -93,13 +106,26 @@ public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved
             return new ShelfKnowledge(new Dictionary<int, KeepingDates>(), doubts);
         }
 
-        return Results.All(jars.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number))))).Then<ShelfKnowledge>(all => new ShelfKnowledge(
-            all.Select(history => LearnedDates.Mark(dating, history)).Where(jar => jar.Learned is not null).ToDictionary(jar => jar.Number.Value, jar => jar.Learned!),
-            doubts));
+        if (!Results.All(jars.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number))))).TryGet(out var all, out var faults))
+        {
+            return faults;
+        }
+
+        JarHistory[] moved = [.. all.Select(history => history with { Jar = LearnedDates.Mark(dating, history) }).Where(history => history.Jar.Learned is not null)];
+        return new ShelfKnowledge(moved.ToDictionary(history => history.Jar.Number.Value, history => history.Jar.Learned!), doubts)
+        {
+            Unlabelled = moved.Where(history => !history.IsLabelled).Select(history => history.Jar.Number.Value).ToHashSet(),
+        };
     }
 
+    /// <summary>What a jar is in doubt for.</summary>
+    public JarDoubts DoubtsOf(int jar) => Doubts.GetValueOrDefault(jar, JarDoubts.None);
+
+    /// <summary>Those of the moved that never had a label.</summary>
+    public IReadOnlySet<int> Unlabelled { get; private init; } = new HashSet<int>();
+
     /// <summary>How a jar stands, by the more careful dates.</summary>
-    public JarState StateOf(JarEntry jar, DateTime now) => DatesOf(jar).StateAt(now, jar.Test, inDoubt: BadFlakes.ContainsKey(jar.Number));
+    public JarState StateOf(JarEntry jar, DateTime now) => DatesOf(jar).StateAt(now, jar.Test, inDoubt: Doubts.ContainsKey(jar.Number));
 
     /// <summary>A jar's dates, the more careful of those on record and those the tests say now.</summary>
     internal KeepingDates DatesOf(JarEntry jar)
@@ -114,5 +140,5 @@ public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved
     /// <summary>Those first that are due soonest by the more careful dates.</summary>
     public IEnumerable<JarEntry> SoonestFirst(IEnumerable<JarEntry> jars) => jars.OrderBy(jar => (UseBy(jar), jar.Number));
 
-    internal bool Has(JarEntry jar) => Moved.ContainsKey(jar.Number) || BadFlakes.ContainsKey(jar.Number);
+    internal bool Has(JarEntry jar) => Moved.ContainsKey(jar.Number) || Doubts.ContainsKey(jar.Number);
 }

@@ -4,7 +4,7 @@ namespace JarLabel.Operations.Labels;
 internal sealed class LabelCautions
 {
     private readonly List<(JarNumber Jar, DateOnly Day)> failed = [];
-    private readonly List<(JarNumber Jar, IReadOnlyList<Bag> Bags)> inDoubt = [];
+    private readonly List<(JarNumber Jar, JarDoubts Doubts)> inDoubt = [];
     private readonly List<string> drawnOtherwise = [];
     private readonly HashSet<string> undrawn = new(StringComparer.Ordinal);
 
@@ -12,7 +12,7 @@ internal sealed class LabelCautions
     internal IReadOnlyList<Problem> All =>
     [
         .. failed.Count > 0 ? [OperationProblems.TestsFailed(failed)] : Array.Empty<Problem>(),
-        .. FlakesInDoubt.Cautions(inDoubt),
+        .. JarDoubts.Cautions(inDoubt),
         .. undrawn.Count > 0 ? [OperationProblems.DrawnOtherwise(drawnOtherwise, [.. undrawn])] : Array.Empty<Problem>(),
     ];
 
@@ -37,9 +37,9 @@ internal sealed class LabelCautions
             failed.Add((jar.Number, day));
         }
 
-        if (jar.BadFlakes.Count > 0)
+        if (jar.Doubts.Any)
         {
-            inDoubt.Add((jar.Number, jar.BadFlakes));
+            inDoubt.Add((jar.Number, jar.Doubts));
         }
 
         var missing = OwnWords.Missing([jar.By, jar.Job, jar.Note, .. history.Events.Select(e => HistoryWords.Of(e.Event))], new SkiaRuler());

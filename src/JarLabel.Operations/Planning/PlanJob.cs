@@ -27,7 +27,7 @@ public static class PlanJob
             return faults;
         }
 
-        JarEntry[] standing = [.. view.Standing().Where(e => e.Grade == request.Grade.Id && e.Solvent == request.Solvent.Id && e.Cut is not null)];
+        JarEntry[] standing = [.. view.Standing().Where(e => e.Flakes == request.Grade.Id && e.Alcohol == request.Solvent.Id && e.Cut is not null)];
         if (!ShelfKnowledge.Of(new JarDating(bench, view, lives), view, standing).TryGet(out var known, out faults))
         {
             return faults;
@@ -46,8 +46,8 @@ public static class PlanJob
 
         var fresh = Fresh(bench, lives, request);
         var steps = PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric);
-        var doubts = plan.Serves.Select(serves => (serves.Jar.Number, known.BadFlakes.GetValueOrDefault(serves.Jar.Number.Value, []))).DistinctBy(doubt => doubt.Number);
-        return new PlannedJob(request, plan, fresh, air, steps, [.. AirCautions.Of(air), .. FlakesInDoubt.Cautions(doubts), .. Slow(view, plan)]);
+        var doubts = plan.Serves.Select(serves => (serves.Jar.Number, known.DoubtsOf(serves.Jar.Number.Value))).DistinctBy(doubt => doubt.Number);
+        return new PlannedJob(request, plan, fresh, air, steps, [.. AirCautions.Of(air), .. JarDoubts.Cautions(doubts), .. Slow(view, plan)]);
     }
 
     /// <summary>That a jar which dried slowly when it was last tested is none for a top coat.</summary>
@@ -87,7 +87,7 @@ public static class PlanJob
         {
             if (known.StateOf(jar, bench.Now) is var state and (JarState.Good or JarState.Test or JarState.Dissolving))
             {
-                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, known.UseBy(jar), state == JarState.Test || known.BadFlakes.ContainsKey(jar.Number), jar.Ready);
+                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, known.UseBy(jar), state == JarState.Test || known.Doubts.ContainsKey(jar.Number), jar.Ready);
             }
         }
     }

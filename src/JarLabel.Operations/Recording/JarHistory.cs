@@ -23,8 +23,8 @@ public sealed record JarHistory(Jar Jar, IReadOnlyList<(JarEvent Event, int Revi
     /// <summary>The revision that the newest label speaks of; null where none was ever written.</summary>
     internal int? LabelledRevision => Label?.Revision;
 
-    /// <summary>The same with what is known of the jar's flakes, which no event of it says.</summary>
-    internal JarHistory Knowing(IReadOnlyList<Bag> badFlakes) => this with { Jar = Jar with { BadFlakes = badFlakes } };
+    /// <summary>The same with what the jar is in doubt for, which no event of it says.</summary>
+    internal JarHistory Knowing(JarDoubts doubts) => this with { Jar = Jar with { Doubts = doubts } };
 
     /// <summary>The history with one event more, before the ledger has it.</summary>
     internal Result<JarHistory> With(JarEvent happened) => Jar.Fold(Jar.Number, [.. Events.Select(e => e.Event), happened])

@@ -53,14 +53,14 @@ public sealed class JarReader : IJarReader
         jar.Number.Value,
         jar.Revision,
         jar.Shelf,
-        jar.Held.Resins[0].Grade,
-        jar.Held.Solvents[0].Solvent,
+        JarEntry.Joined(jar.Held.Resins.Select(resin => resin.Grade)),
+        JarEntry.Joined(jar.Held.Solvents.Select(solvent => solvent.Solvent)),
         jar.Contents.Cut,
         jar.Contents.Liquid,
         DateOnly.FromDateTime(jar.MixedAt),
         jar.Dates.Ready.AddTicks(-(jar.Dates.Ready.Ticks % TimeSpan.TicksPerMinute)), // the list keeps minutes
         jar.Dates.TestFrom,
         jar.Dates.UseBy,
-        jar.Test,
+        jar.Test is { } test ? test with { OfMother = false } : null,
         jar.OnShelf);
 }

@@ -27,15 +27,8 @@ public static class LedgerCare
         var names = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var jar in view.Standing())
         {
-            if (bench.Catalog.Grades.Find(jar.Grade) is null)
-            {
-                names.Add(jar.Grade);
-            }
-
-            if (bench.Catalog.Solvents.Find(jar.Solvent) is null)
-            {
-                names.Add(jar.Solvent);
-            }
+            names.UnionWith(jar.Grades.Where(grade => bench.Catalog.Grades.Find(grade) is null));
+            names.UnionWith(jar.Solvents.Where(solvent => bench.Catalog.Solvents.Find(solvent) is null));
         }
 
         return names.Count == 0 ? [] : [OperationProblems.NotListedHere([.. names])];

@@ -7,7 +7,7 @@ public static class ScanSupply
     public static Result<SupplyOutcome> Find(Workbench bench, string typed, SupplyCode code)
     {
         return Demand(bench, typed, code).Then(_ => SupplyBook.Find(bench, code.Kind, code.Number))
-            .Then<SupplyOutcome>(supply => SupplyOperations.Of(bench, supply) with { Cautions = supply.OnHand ? [] : [ScanProblems.SupplyGone(supply)] });
+            .Then<SupplyOutcome>(supply => SupplyOperations.Of(bench, supply) with { Cautions = supply.OnHand ? SupplyOperations.OfContents(bench, supply) : [ScanProblems.SupplyGone(supply)] });
     }
 
     /// <summary>A whole code must be one that this shop printed: another shop has a bag of the same number.</summary>

@@ -29,6 +29,14 @@ internal static class ShopSteps
         var changed = bench.DryRun
             ? change(before).Then(settings => Redating.Do(bench, settings, () => settings))
             : ShopSettingsFile.Change(bench.Folder, settings => change(before = settings), (settings, settle) => Redating.Do(bench.With(before), settings, settle));
-        return changed.Then<Outcome>(settled => new Outcome(ShopAnswer.Of(bench, settled.Settings, before, settled.Cautions)));
+        return changed.Then<Outcome>(settled => new Outcome(ShopAnswer.Of(bench, settled.Settings, before, [.. settled.Cautions, .. OnGlass(bench, before, settled.Settings)])));
+    }
+
+    /// <summary>That labels say whose rules and which telephone number were in force when they were printed.</summary>
+    private static IReadOnlyList<Problem> OnGlass(Workbench bench, ShopSettings before, ShopSettings after)
+    {
+        var what = before.Rules != after.Rules ? "the rules" : PoisonCenter.Number(before.Rules, before.PoisonCenter) != PoisonCenter.Number(after.Rules, after.PoisonCenter) ? "the telephone number" : null;
+        return what is not null && File.Exists(bench.Folder.Ledger) && LedgerAccess.Read(bench, view => Result<IReadOnlyList<int>>.Of(view.LabelledJars())).TryGet(out var jars, out _) && jars.Count > 0
+            ? [OperationProblems.LabelsOfBefore(what, jars.Count, jars[0])] : [];
     }
 }

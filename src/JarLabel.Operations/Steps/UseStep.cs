@@ -8,7 +8,7 @@ internal static class UseStep
 
     private static Input<string?> Job => field ??= Shared.Job.Help("text", "What it goes to: \"viola top\".");
 
-    internal static Step Step => field ??= Step.OnJar("use", "Use", "Take liquid out of a jar for a job.", [Amount, Job], Do) with { IsAskedFor = (jar, now) => jar.StateAt(now) is JarState.Good };
+    internal static Step Step => field ??= Step.OnJar("use", "Use", "Take liquid out of a jar for a job.", [Amount, Job], Do) with { IsAskedFor = (jar, now) => jar.StateAt(now) is JarState.Good || (jar.StateAt(now) is JarState.Test && jar.Test is { Passed: true } test && test.Day == DateOnly.FromDateTime(now)) };
 
     private static Result<JarOutcome> Do(Values given) =>
         UseJar.Do(given.Bench, Step.Jar(given), given.Get(Amount), given.Get(Job));

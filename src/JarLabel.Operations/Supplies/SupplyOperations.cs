@@ -31,7 +31,7 @@ public static class SupplyOperations
     /// <summary>Says how a pinch of a bag dissolved.</summary>
     public static Result<SupplyOutcome> Test(Workbench bench, SupplyNumber number, Pinch pinch) =>
         Record(bench, SupplyKind.Bag, number, bag => OnHand(bag, new FlakesTested(bench.Now, pinch)))
-            .Then<SupplyOutcome>(outcome => outcome with { Cautions = [.. outcome.Cautions, .. BagCautions.OfTest((Bag)outcome.Supply, FlakesInDoubt.Holding(bench, (Bag)outcome.Supply))] });
+            .Then<SupplyOutcome>(outcome => outcome with { Cautions = [.. outcome.Cautions, .. BagCautions.OfTest((Bag)outcome.Supply, JarsInDoubt.Holding(bench, (Bag)outcome.Supply))] });
 
     /// <summary>Says where a bottle stands now.</summary>
     public static Result<SupplyOutcome> Move(Workbench bench, SupplyNumber number, string shelf) =>
@@ -84,20 +84,20 @@ public static class SupplyOperations
             .Then<SupplyOutcome>(label => outcome with { Label = label, Cautions = [.. outcome.Cautions, .. LabelCautions.Of($"{supply.Kind.Word()} {supply.Number}", supply.Note)] });
     }
 
-    private static IEnumerable<Problem> OfContents(Workbench bench, LedgerView view, SupplyOutcome outcome)
+    private static IEnumerable<Problem> OfContents(Workbench bench, LedgerView view, SupplyOutcome outcome) =>
+        [.. OfContents(bench, outcome.Supply), .. outcome.Supply is Bottle bottle ? ShelfCautions.Of(bench, view, bottle.Shelf) : []];
+
+    /// <summary>What should be known of what is in it, and of what it stands in.</summary>
+    internal static IReadOnlyList<Problem> OfContents(Workbench bench, Supply supply)
     {
-        if (outcome.Supply is not Bottle bottle)
+        if (supply is not Bottle bottle)
         {
-            var grade = bench.Catalog.GradeOf(outcome.Supply.Holds);
-            return BatchCautions.OfFlakes(grade, bench.Catalog.Keeping.Find(grade.Keeping)!, outcome.Supply.Since, DateOnly.FromDateTime(bench.Now));
+            var grade = bench.Catalog.GradeOf(supply.Holds);
+            return [.. BatchCautions.OfFlakes(grade, bench.Catalog.Keeping.Find(grade.Keeping)!, supply.Since, DateOnly.FromDateTime(bench.Now)), .. BagCautions.OfTest((Bag)supply, JarsInDoubt.Holding(bench, (Bag)supply))];
         }
 
-        return
-        [
-            .. BatchCautions.OfLid(outcome.Hazards!),
-            .. StorageCautions.Of(bottle, outcome.Hazards!, bench.Catalog),
-            .. ShelfCautions.Of(bench, view, bottle.Shelf),
-        ];
+        var hazards = SupplyWords.Hazards(bench, bottle);
+        return [.. BatchCautions.OfSolvent(bench.Catalog.SolventOf(bottle.Solvent)), .. BatchCautions.OfLid(hazards), .. StorageCautions.Of(bottle, hazards, bench.Catalog)];
     }
 }
 

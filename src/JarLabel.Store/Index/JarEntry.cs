@@ -6,8 +6,8 @@ namespace JarLabel.Store.Index;
 /// <param name="Number">The jar's number.</param>
 /// <param name="Revision">How often its contents changed.</param>
 /// <param name="Shelf">The shelf it stands on.</param>
-/// <param name="Grade">The grade's id.</param>
-/// <param name="Solvent">The solvent's id.</param>
+/// <param name="Flakes">The ids of its grades, the largest first, as <see cref="Joined"/> writes them.</param>
+/// <param name="Alcohol">The ids of its solvents, likewise.</param>
 /// <param name="Cut">The cut now; null when the jar is empty.</param>
 /// <param name="Liquid">What is in the jar now, stored in millilitres.</param>
 /// <param name="Mixed">The day it was first mixed.</param>
@@ -20,8 +20,8 @@ public sealed record JarEntry(
     int Number,
     int Revision,
     string Shelf,
-    string Grade,
-    string Solvent,
+    string Flakes,
+    string Alcohol,
     PoundCut? Cut,
     Volume Liquid,
     DateOnly Mixed,
@@ -31,6 +31,20 @@ public sealed record JarEntry(
     TestResult? Test,
     bool OnShelf)
 {
+    private const string And = " + ";
+
+    /// <summary>Several ids as one text.</summary>
+    public static string Joined(IEnumerable<string> ids) => string.Join(And, ids.Distinct());
+
+    /// <summary>The first of several ids.</summary>
+    internal static string First(string joined) => joined.Split(And)[0];
+
+    /// <summary>The ids of its grades, the largest first.</summary>
+    public IReadOnlyList<string> Grades => Flakes.Split(And);
+
+    /// <summary>The ids of its solvents, the largest first.</summary>
+    public IReadOnlyList<string> Solvents => Alcohol.Split(And);
+
     /// <summary>The day its latest test failed; null where there was none, or it passed.</summary>
     public DateOnly? FailedOn => Test is { Passed: false } failed ? failed.Day : null;
 

@@ -50,6 +50,8 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
     internal IReadOnlyList<int> Tested(int most) => database.List(
         "SELECT number FROM jars WHERE tested IS NOT NULL ORDER BY tested DESC, number DESC LIMIT $1", row => row.GetInt32(0), most);
 
+    internal IReadOnlyList<int> Failed() => database.List("SELECT number FROM jars WHERE tested IS NOT NULL AND test_passed = 0", row => row.GetInt32(0));
+
     internal HashSet<int> OldLabels(IEnumerable<int> numbers) =>
     [
         .. database.List(
@@ -57,6 +59,10 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
             row => row.GetInt32(0),
             $"[{string.Join(',', numbers)}]"),
     ];
+
+    internal IReadOnlyList<int> Labelled() => database.List(
+        "SELECT number FROM jars WHERE on_shelf = 1 AND EXISTS (SELECT 1 FROM events WHERE subject = 'jar' AND events.number = jars.number AND kind = 'Labelled' AND json_extract(body, '$.design') <> 'card') ORDER BY number",
+        row => row.GetInt32(0));
 
     internal IReadOnlyList<ShelfTotal> Totals() => database.List(
         "SELECT shelf, sum(jars), sum(microliters) FROM shelf_liquids GROUP BY shelf HAVING sum(jars) > 0 ORDER BY shelf",
@@ -71,7 +77,7 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
           UNION ALL SELECT shelf, solvent, hundredths, -jars, -microliters FROM ({Liquid} WHERE number IN (SELECT value FROM json_each($2)) AND +on_shelf = 1 AND +shelf = $1)
         ) GROUP BY solvent, hundredths HAVING sum(jars) > 0 AND hundredths >= 0
         """,
-        row => new ShelfLiquid(row.GetString(0), PoundCut.FromPoundsPerUsGallon(row.GetInt32(1) / 100.0), Volume.FromMilliliters(row.GetInt64(2) / 1000.0)),
+        row => new ShelfLiquid(JarEntry.First(row.GetString(0)), PoundCut.FromPoundsPerUsGallon(row.GetInt32(1) / 100.0), Volume.FromMilliliters(row.GetInt64(2) / 1000.0)),
         shelf,
         $"[{string.Join(',', without)}]");
 
@@ -148,7 +154,7 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
         database.Execute("DELETE FROM jars WHERE number = $1", jar.Number);
         database.Execute(
             "INSERT INTO jars VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15)",
-            jar.Number, jar.Revision, happened, jar.Shelf, jar.Grade, jar.Solvent, jar.Cut?.PoundsPerUsGallon, jar.Liquid.Milliliters, Text(jar.Mixed),
+            jar.Number, jar.Revision, happened, jar.Shelf, jar.Flakes, jar.Alcohol, jar.Cut?.PoundsPerUsGallon, jar.Liquid.Milliliters, Text(jar.Mixed),
             jar.Ready.ToString(Minute, CultureInfo.InvariantCulture), Text(jar.TestFrom), Text(jar.UseBy),
             jar.Test is { } test ? Text(test.Day) : null, jar.Test is null ? null : Passed(jar.Test), jar.OnShelf);
     }

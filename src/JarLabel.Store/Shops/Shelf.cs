@@ -11,11 +11,16 @@ public sealed record Shelf(string Name, Temperature Temperature)
     /// <summary>How warm it is and was.</summary>
     public WarmthHistory Warmth => new(Temperature, Earlier);
 
-    /// <summary>The shelf from a day on as warm as said; what it was before is kept, so that the age of its jars stays right.</summary>
+    /// <summary>The shelf from a day on as warm as said, until the next change where one was said of a later day; what it was before and after is kept, so that the
+    /// age of its jars stays right.</summary>
     public Shelf From(DateOnly day, Temperature now)
     {
         var before = Warmth.On(day.AddDays(-1));
-        EarlierWarmth[] kept = [.. Earlier.Where(e => e.Until < day)];
-        return this with { Temperature = now, Earlier = before.DegreesCelsius.Equals(now.DegreesCelsius) ? kept : [.. kept, new EarlierWarmth(day, before)] };
+        EarlierWarmth[] kept = [.. Earlier.Where(e => e.Until < day), .. IsSame(before, now) ? (EarlierWarmth[])[] : [new EarlierWarmth(day, before)]];
+        return Earlier.Where(e => e.Until > day).ToArray() is not [var last, .. var rest] ? this with { Temperature = now, Earlier = kept }
+            : IsSame(now, rest is [var next, ..] ? next.Temperature : Temperature) ? this with { Earlier = [.. kept, .. rest] }
+            : this with { Earlier = [.. kept, last with { Temperature = now }, .. rest] };
     }
+
+    private static bool IsSame(Temperature one, Temperature other) => one.DegreesCelsius.Equals(other.DegreesCelsius);
 }

@@ -40,11 +40,10 @@ internal static class ShelfPage
     /// <summary>The jars as one list of links.</summary>
     private static Markup Jars(Workbench bench, ShelfList list, Func<JarEntry, string> address)
     {
-        var poisons = ShelfAnswer.Poisons(bench, list.Jars);
-        return Html.Of($"""<ul class="jars">{list.Jars.Select(j => One(bench, j, list, address(j), poisons.Contains(j.Solvent)))}</ul>""");
+        return Html.Of($"""<ul class="jars">{list.Jars.Select(j => One(bench, j, list, address(j)))}</ul>""");
     }
 
-    private static Markup One(Workbench bench, JarEntry jar, ShelfList list, string address, bool poison)
+    private static Markup One(Workbench bench, JarEntry jar, ShelfList list, string address)
     {
         var state = list.StateOf(jar, bench.Now);
         var useBy = jar.FailedOn is { } failed ? FailureWords.On(failed)
@@ -52,8 +51,8 @@ internal static class ShelfPage
         return Html.Of(
             $"""
             <li><a href="{address}"><b>{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)}</b>
-            <span class="name">{bench.Catalog.Grades.Find(jar.Grade)?.Name ?? jar.Grade}, jar {JarNumber.From(jar.Number).ToString()}</span>
-            <span class="how"><span{Html.Own(state == JarState.Past ? " class=\"past\"" : "")}>{StateShape.Of(state)}{JarStateWords.Of(state)}</span> <span>{useBy}</span> <span>{BenchAmount.Both(jar.Liquid, bench.Metric)}</span>{Html.If(poison, () => Html.Of($" <span class=\"past\">{PoisonWords.Words[0]}</span>"))}</span></a></li>
+            <span class="name">{string.Join(" + ", jar.Grades.Select(grade => bench.Catalog.Grades.Find(grade)?.Name ?? grade))}, jar {JarNumber.From(jar.Number).ToString()}</span>
+            <span class="how"><span{Html.Own(state == JarState.Past ? " class=\"past\"" : "")}>{StateShape.Of(state)}{JarStateWords.Of(state)}</span> <span>{useBy}</span> <span>{BenchAmount.Both(jar.Liquid, bench.Metric)}</span>{Html.If(list.Poisons.Contains(jar.Number), () => Html.Of($" <span class=\"past\">{PoisonWords.Words[0]}</span>"))}</span></a></li>
             """);
     }
 

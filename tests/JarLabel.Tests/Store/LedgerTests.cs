@@ -204,11 +204,11 @@ public sealed class LedgerTests
         Assert.Equal((0, ""), OutsideProgram.Run("sqlite3", shop.Folder.Ledger, "UPDATE jars SET grade = 'other'"));
         using (var same = shop.Open())
         {
-            Assert.Equal("other", same.Look(view => view.Jar(1)!.Grade).Require());
+            Assert.Equal("other", same.Look(view => view.Jar(1)!.Flakes).Require());
         }
 
         using var newer = shop.Open(LedgerMode.Read, reader: 2);
-        Assert.Equal("garnet", newer.Look(view => view.Jar(1)!.Grade).Require());
+        Assert.Equal("garnet", newer.Look(view => view.Jar(1)!.Flakes).Require());
     }
 
     [Fact]

@@ -59,7 +59,7 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer c
         {
             var known = LearnedDates.Mark(dating, history);
             var redated = known.Learned is { } now ? new Redated(bench.Now, now) : null;
-            return (redated is null ? history : history.With(redated)).Then<(JarHistory, Redated?)>(dated => (dated.Knowing(known.BadFlakes), redated));
+            return (redated is null ? history : history.With(redated)).Then<(JarHistory, Redated?)>(dated => (dated.Knowing(known.Doubts), redated));
         });
 
     /// <summary>Draws the pages into the file; on a dry run they are made and dropped.</summary>

@@ -1,0 +1,36 @@
+namespace JarLabel.Core.Jars;
+
+/// <summary>What was found since a jar was dated that it was dated without knowing. A test that the jar passed since then settles it for as long as a test holds. No
+/// event of the jar says it: it follows from what was done with bags and other jars.</summary>
+/// <param name="BadFlakes">Bags of which flakes are in it and which were found to be going off after it was mixed.</param>
+/// <param name="FailedKin">Jars with liquid of the same batch whose drops stayed soft.</param>
+public sealed record JarDoubts(IReadOnlyList<Bag> BadFlakes, IReadOnlyList<FailedKin> FailedKin)
+{
+    /// <summary>Nothing.</summary>
+    public static JarDoubts None { get; } = new([], []);
+
+    /// <summary>True when there is anything.</summary>
+    public bool Any => BadFlakes.Count > 0 || FailedKin.Count > 0;
+
+    /// <summary>The days from which on a few drops are tried before use.</summary>
+    public IEnumerable<DateOnly> Days => BadFlakes.Select(bag => bag.Bad!.Day).Concat(FailedKin.Select(kin => kin.Day));
+
+    /// <summary>What to say of a jar.</summary>
+    public IReadOnlyList<Problem> Cautions(JarNumber jar) => Cautions([(jar, this)]);
+
+    /// <summary>What to say of several jars, once for each bag and each failed jar.</summary>
+    public static IReadOnlyList<Problem> Cautions(IEnumerable<(JarNumber Jar, JarDoubts Doubts)> jars)
+    {
+        var all = jars.ToArray();
+        return
+        [
+            .. all.SelectMany(one => one.Doubts.BadFlakes.Select(bag => (one.Jar, Bag: bag))).GroupBy(one => one.Bag.Number).Select(of => BagCautions.OfJars(of.First().Bag, [.. of.Select(one => one.Jar).Order()])),
+            .. all.SelectMany(one => one.Doubts.FailedKin.Select(kin => (one.Jar, Kin: kin))).GroupBy(one => one.Kin).Select(of => JarProblems.KinFailed(of.Key, [.. of.Select(one => one.Jar).Order()])),
+        ];
+    }
+}
+
+/// <summary>A jar that failed its test.</summary>
+/// <param name="Jar">The jar.</param>
+/// <param name="Day">The day of the test.</param>
+public readonly record struct FailedKin(JarNumber Jar, DateOnly Day);
