@@ -40,7 +40,7 @@ public sealed record PlanSheetText(
             PlanWords.Takes(plan, air, room, metric),
             steps,
             [
-                .. AirWords.Fire(air) is { } fire ? [fire] : Array.Empty<string>(),
+                .. AirCautions.Of(air).Select(caution => caution.Message),
                 "Highly flammable: no spark, heater or pilot light; a burning alcohol flame is nearly invisible by day.",
                 "Window and door open, a fan that blows outdoors; goggles and gloves.",
                 RagWords.AtTheBench,
