@@ -18,7 +18,7 @@ public sealed record PlanSheetText(
     string Closing)
 {
     /// <summary>What stands over the steps.</summary>
-    public const string StepsHead = "Tick what is done. The line under a step records it; a new jar gets its label.";
+    public const string StepsHead = "Tick what is done. The line under a step records it; a new jar gets its label. What you pour from a bottle besides, measure afterwards.";
 
     /// <summary>The words of the sheet.</summary>
     /// <param name="shop">The shop's name; null where it has none.</param>

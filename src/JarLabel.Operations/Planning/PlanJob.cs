@@ -84,7 +84,7 @@ public static class PlanJob
         {
             if (known.StateOf(jar, bench.Now) is var state and (JarState.Good or JarState.Test or JarState.Dissolving))
             {
-                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, known.UseBy(jar), state == JarState.Test || known.BadFlakes.ContainsKey(jar.Number), jar.Ready);
+                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, known.UseBy(jar), state == JarState.Test || known.BadFlakes.ContainsKey(jar.Number) || jar.Test is { Slow: true }, jar.Ready) { Slow = jar.Test is { Slow: true } };
             }
         }
     }
