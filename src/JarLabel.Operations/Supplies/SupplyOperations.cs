@@ -69,7 +69,7 @@ public static class SupplyOperations
         return SupplyBook.Find(step, kind, number).Then<SupplyOutcome>(after => Of(bench, after) with
         {
             Step = timed,
-            Cautions = [.. bench.ClockBehind is { } clock ? [clock] : (Problem[])[], .. bench.FarAhead is { } ahead ? [ahead] : (Problem[])[], .. MovedTo(before, after) is { } shelf ? ShelfCautions.Of(bench, step, shelf) : []],
+            Cautions = [.. bench.ClockBehind is { } clock ? [clock] : (Problem[])[], .. bench.Slips, .. MovedTo(before, after) is { } shelf ? ShelfCautions.Of(bench, step, shelf) : []],
         });
     });
 
