@@ -20,6 +20,9 @@ internal static class OperationProblems
     internal static Problem ShelfOverLimit(string shelf, StorageLimit limit) =>
         new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "shelf");
 
+    internal static Problem FarBehind(DateTime at, DateTime clock) =>
+        new("JL234", Message.Of($"This is dated {DateWords.Of(DateOnly.FromDateTime(at))}, and the clock says {DateWords.Of(DateOnly.FromDateTime(clock))}: more than ten years back. If that was a slip, take the step back and enter it with the right day; what is reckoned from this one, such as a use-by, is wrong too."), "at");
+
     internal static Problem FarAhead(DateTime at, DateTime clock) =>
         new("JL234", Message.Of($"This is dated {DateWords.Of(DateOnly.FromDateTime(at))}, and the clock says {DateWords.Of(DateOnly.FromDateTime(clock))}: more than a year ahead. If that was a slip, take the step back and enter it with the right day; no use-by is learned from it."), "at");
 

@@ -42,6 +42,15 @@ public sealed class Workbench
     /// <summary>That the moment lies so far ahead of the clock that it must be a slip; null otherwise.</summary>
     internal Problem? FarAhead => Dated && request.Clock is { } clock && Now > Slip(clock) ? OperationProblems.FarAhead(Now, clock) : null;
 
+    /// <summary>That the moment lies so far before the clock that it must be a slip; null otherwise.</summary>
+    internal Problem? FarBehind => Dated && request.Clock is { } clock && Now < clock.AddYears(-YearsOnRecord) ? OperationProblems.FarBehind(Now, clock) : null;
+
+    /// <summary>That the moment must be a slip, one way or the other.</summary>
+    internal IEnumerable<Problem> Slips => ((Problem?[])[FarAhead, FarBehind]).OfType<Problem>();
+
+    /// <summary>Nobody enters a jar, a bag or a bottle that stood there longer ago.</summary>
+    private const int YearsOnRecord = 10;
+
     /// <summary>From when on a moment must be a slip: what is entered is of the past, and seldom of what is planned.</summary>
     internal static DateTime Slip(DateTime now) => now.AddYears(1);
 

@@ -228,6 +228,29 @@ public sealed class ChangeTests : IDisposable
         Assert.Equal(4, (int)Number(warm["jar"]!, "revision"));
     }
 
+    /// <summary>Flammable liquid that is thrown away goes to the waste point; a bag of flakes does not, and what is taken back is thrown away no more.</summary>
+    [Fact]
+    public void What_is_discarded_is_told_where_its_liquid_goes()
+    {
+        shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--no-label");
+        shop.Json("bottle", "add", "--solvent", "ethanol-95", "--volume", "1 L", "--no-label");
+        shop.Json("bag", "add", "--grade", "garnet", "--mass", "500 g", "--date", "2026-01-01", "--no-label");
+        var jar = $"{shop.Json("shelf")["jars"]!.AsArray()[^1]!["number"]}";
+        var run = shop.Run("discard", jar);
+        Assert.Matches(@"(?m)^ *held +\S", run.Result);
+        Assert.DoesNotMatch("(?m)^ *holds ", run.Result);
+        foreach (var said in (string[])[run.Result, shop.Run("bottle", "discard", "1").Result])
+        {
+            Assert.Matches(@"hazardous-waste\s+point,\s+never\s+the\s+drain", said);
+            Assert.Matches(@"local\s+rules", said);
+        }
+
+        foreach (var line in (string[][])[["bag", "discard", "1"], ["bottle", "undo", "1"], ["undo", jar, "--no-label"]])
+        {
+            Assert.DoesNotContain("hazardous-waste", shop.Run(line).Result, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void The_shelf_shows_tests_and_what_is_due()
     {
@@ -239,6 +262,10 @@ public sealed class ChangeTests : IDisposable
         Assert.Equal("past", shop.Json(due)["jars"]![0]!["state"]!.GetValue<string>());
         shop.Json("discard", "2", "--why", "stays tacky", "--at", "2026-07-21");
         Assert.Empty(shop.Json(due)["jars"]!.AsArray());
+        var none = shop.Run(due).Result;
+        Assert.StartsWith("No jar is due", none, StringComparison.Ordinal);
+        Assert.Matches("(?m)^.*jarlabel shelf *$", none);
+        Assert.DoesNotContain("mix", none, StringComparison.Ordinal);
         Assert.Equal(359.58, Number(shop.Json("shelf")["shelves"]![0]!, "milliliters"), 1e-3);
     }
 

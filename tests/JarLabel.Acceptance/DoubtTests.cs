@@ -119,6 +119,19 @@ public sealed class DoubtTests : IDisposable
         Assert.Empty(shop.Json("keeping", "--at", "2026-03-01")["kinds"]!.AsArray());
     }
 
+    /// <summary>A slip of a century back is one as well; three years back is an old jar that is entered late.</summary>
+    [Fact]
+    public void What_is_dated_a_century_back_is_told()
+    {
+        foreach (var line in (string[][])[["mix", .. Batch[1..], "--no-label"], ["bag", "add", "--grade", "garnet", "--mass", "500 g", "--date", "1926-03-01", "--no-label"], ["bottle", "add", "--solvent", "ethanol-95", "--volume", "1 gal", "--no-label"]])
+        {
+            var run = shop.Run([.. line, "--at", "1926-04-01"]);
+            Assert.True(run.ExitCode == 0, run.Errors);
+            Assert.Contains("more than ten years back", run.Result, StringComparison.Ordinal);
+            Assert.DoesNotContain("JL234", Codes(shop.Json([.. line, "--at", "2023-04-01"])));
+        }
+    }
+
     /// <summary>Garnet fails at seven weeks, so that jars of its kind come before one of another kind that is sooner on record.</summary>
     [Fact]
     public void The_list_is_in_the_order_of_the_dates_that_count()

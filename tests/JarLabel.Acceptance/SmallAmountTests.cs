@@ -22,7 +22,9 @@ public sealed class SmallAmountTests : IDisposable
     [InlineData("calc coverage --cut 2 --coats 1 --area=0.0001m2", "JL372", "--area \"14 sq ft\"")]
     [InlineData("use 1 0.1mL", "JL105", "at least 0.5 mL")]
     [InlineData("decant 1 --into=0.1mL", "JL105", "at least 0.5 mL")]
-    [InlineData("decant 1 --into=0.25mL", "JL373", "0.039 g of flakes")]
+    [InlineData("use 1 0.3ml", "JL105", "at least 0.5 mL")]
+    [InlineData("mix --grade garnet --solvent ethanol-95 --cut 2 --pour=0.3mL", "JL105", "at least 0.5 mL")]
+    [InlineData("decant 1 --into=0.25mL", "JL105", "at least 0.5 mL")]
     [InlineData("bag add --grade garnet --mass=0.01g --date 2026-01-01", "JL105", "at least 0.1 g")]
     [InlineData("bottle add --solvent ethanol-95 --volume=0.01mL --date 2026-01-01", "JL105", "at least 0.5 mL")]
     public void What_would_be_printed_as_nothing_is_refused_with_the_least_there_is(string line, string code, string least)
@@ -32,6 +34,16 @@ public sealed class SmallAmountTests : IDisposable
         Assert.StartsWith($"error {code}", run.Errors, StringComparison.Ordinal);
         Assert.Contains(least, run.Errors, StringComparison.Ordinal);
         Assert.Equal("1-9", Assert.Single(shop.Json("shelf")["jars"]!.AsArray())!["id"]!.GetValue<string>());
+    }
+
+    /// <summary>By hand: ½ mL of a ½ lb cut, 60 g a litre, holds 0.03 g of flakes.</summary>
+    [Fact]
+    public void A_new_jar_whose_flakes_nobody_could_weigh_is_refused()
+    {
+        shop.Json("mix", "--grade", "garnet", "--cut", "0.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--no-label");
+        var run = shop.Run("decant", "2", "--into", "0.5 mL");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Matches(@"^error JL373.* 0\.0[23]\d* g of flakes", run.Errors);
     }
 
     /// <summary>The smallest that a message names is one, and nothing of it is shown as 0 in either measure.</summary>

@@ -105,6 +105,9 @@ internal static class UnreadLine
     /// <summary>The command that it stands under; null for the root.</summary>
     private static Command? Above(Command command) => command.Parents.OfType<Command>().FirstOrDefault();
 
-    private static string? Meant(string unknown, Command[] commands) =>
-        Nearest.To(unknown, unknown.StartsWith('-') ? commands.SelectMany(c => c.Options).Select(o => o.Name) : commands[0].Subcommands.Select(c => c.Name));
+    private static string? Meant(string unknown, Command[] commands)
+    {
+        string[] known = [.. unknown.StartsWith('-') ? commands.SelectMany(c => c.Options).Select(o => o.Name) : commands[0].Subcommands.Select(c => c.Name)];
+        return MeantOptions.Of(unknown, known) ?? Nearest.To(unknown, known);
+    }
 }

@@ -57,6 +57,9 @@ public sealed record AirAssessment
     /// <summary>True when the air itself can catch fire: from the lower explosive limit on.</summary>
     public bool CanBurn => FractionOfLel >= 1 - LastFigure;
 
+    /// <summary>True when there is more in the air than may be breathed over a shift.</summary>
+    public bool PassesLimit => FractionOfLimit > 1 + 1e-9;
+
     /// <summary>What is told as 25.0 % counts as 25 %.</summary>
     private const double LastFigure = 0.0005;
 

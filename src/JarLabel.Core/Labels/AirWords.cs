@@ -26,14 +26,27 @@ public static class AirWords
     public static string? Fire(AirAssessment air)
     {
         var share = Say($"{100 * air.FractionOfLel:0.#} %");
-        var closed = air.Question.ChangesPerHour > 0 ? "" : ", the room closed";
         return air switch
         {
-            { CanBurn: true } => $"THE AIR CAN BURN: {share} of the lower explosive limit{closed}; one spark is enough. Evaporate less, or air far more.",
-            { PassesWorkingLel: true } => $"Too near to fire: {share} of the lower explosive limit{closed}; fire rules keep under 25 %. Evaporate less, or air more.",
+            { CanBurn: true } => $"THE AIR CAN BURN: {share} of the lower explosive limit{Closed(air)}; one spark is enough. Evaporate less, or air far more.",
+            { PassesWorkingLel: true } => $"Too near to fire: {share} of the lower explosive limit{Closed(air)}; fire rules keep under 25 %. Evaporate less, or air more.",
             _ => null,
         };
     }
+
+    /// <summary>That the air holds more than may be breathed, and what to do; null within the limit.</summary>
+    public static string? Breathing(AirAssessment air) => air is { PassesLimit: true, LimitPpm: { } limit }
+        ? $"TOO MUCH TO BREATHE: {Times(air.FractionOfLimit)} the exposure limit of {Say($"{limit:0}")} ppm{Closed(air)}. Let in more fresh air, let less evaporate at once, or work out of doors. "
+            + $"Where that is not enough, wear the breathing protection that section 8 of the safety data sheet names; a dust mask holds back no vapour{(air.Parts.Any(part => part.Substance.Id == Substance.MethanolId) ? ", a cartridge mask does not hold methanol" : "")}."
+        : null;
+
+    /// <summary>How many times a limit.</summary>
+    public static string Times(double fraction) => fraction.ToString(fraction < 10 ? "0.0" : "0", CultureInfo.InvariantCulture) + " times";
+
+    /// <summary>How the fresh air is reckoned, in a few words.</summary>
+    public static string Mixing(double factor) => Say($"mixing factor {factor:0.##}, of 1 where air mixes perfectly to 10 where it hardly does");
+
+    private static string Closed(AirAssessment air) => air.Question.ChangesPerHour > 0 ? "" : ", the room closed";
 
     /// <summary>Between which shares of vapour the air can burn.</summary>
     public static string Burns(AirAssessment air) =>

@@ -20,7 +20,7 @@ internal static class NoticeDuties
             ["Pour", $"Over a tray; nozzle and metal container bonded and grounded at any size{(us ? " (29 CFR 1910.106(e)(6)(ii))" : "")}. Gloves, goggles.{(methanol ? " Methanol soon goes through nitrile, and a cartridge mask does not hold it." : "")}"],
             ["Dissolve", "In warm water away from any flame; no stove, blender or grinder near alcohol."],
             ["Rags", "Alcohol: spread singly outdoors to dry. Drying oil: they heat by themselves and burn; flat outdoors, or under water in a closed metal can."],
-            ["Waste", $"To the hazardous-waste point, never the drain. Locked from children{(methanol ? ", child-resistant lids" : "")}; no drinking vessels."],
+            ["Waste", $"{WasteWords.ToThePoint} Locked from children{(methanol ? ", child-resistant lids" : "")}; no drinking vessels."],
         ];
     }
 }

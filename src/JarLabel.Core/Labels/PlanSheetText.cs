@@ -18,7 +18,7 @@ public sealed record PlanSheetText(
     string Closing)
 {
     /// <summary>What stands over the steps.</summary>
-    public const string StepsHead = "Tick what is done. The line under a step records it; a new jar gets its label.";
+    public const string StepsHead = "Tick what is done. The line under a step records it; a new jar gets its label. What you pour from a bottle besides, measure afterwards.";
 
     /// <summary>The words of the sheet.</summary>
     /// <param name="shop">The shop's name; null where it has none.</param>
@@ -40,7 +40,7 @@ public sealed record PlanSheetText(
             PlanWords.Takes(plan, air, room, metric),
             steps,
             [
-                .. AirWords.Fire(air) is { } fire ? [fire] : Array.Empty<string>(),
+                .. AirCautions.Of(air).Select(caution => caution.Message),
                 "Highly flammable: no spark, heater or pilot light; a burning alcohol flame is nearly invisible by day.",
                 "Window and door open, a fan that blows outdoors; goggles and gloves.",
                 RagWords.AtTheBench,

@@ -17,14 +17,38 @@ public static class PlanSteps
     {
         return
         [
-            .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).Select(s =>
-                new PlanStep($"try a few drops of jar {s.Jar.Number} on glass; if they do not dry hard, plan again", new Remedy("test", Jar(s.Jar), new InputName("verdict", "pass")))),
+            .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).SelectMany(s => Try(s.Jar)),
             .. plan.FlakesMissing > Mass.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.FlakesMissing, metric)} of {grade} flakes: the bags on record do not hold enough")] : Array.Empty<PlanStep>(),
             .. plan.AlcoholMissing > Volume.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.AlcoholMissing, metric)} of {solvent}: the bottles on record do not hold enough")] : Array.Empty<PlanStep>(),
             .. Mixes(plan, grade, solvent, bags, bottles).Select(m => Mix(m.Batch, m.Flakes, m.Alcohol, ready, metric)),
             .. plan.Serves.Select(s => Fetch(s, now, metric)),
+            .. Measured(plan, bottles, metric),
             .. plan.Lines.Select((l, i) => Coat(l, i, metric)),
         ];
+    }
+
+    /// <summary>Drops on glass first, and how to say either way how they dried.</summary>
+    private static IEnumerable<PlanStep> Try(ShelfJar jar)
+    {
+        var slow = jar.Slow ? "; it dried slowly last time: keep it for small or inner work, and mix anew for a top coat" : "";
+        yield return new($"try a few drops of jar {jar.Number} on glass before you use it{slow}. If they dry hard, record it; if hard but slowly, write slow instead of pass", new Remedy("test", Jar(jar), new InputName("verdict", "pass")));
+        yield return new($"if the drops of jar {jar.Number} stay soft or tacky, record that instead, do not use the jar, and plan again", new Remedy("test", Jar(jar), new InputName("verdict", "fail")));
+    }
+
+    /// <summary>What was poured on top of liquid out of a jar leaves no bottle on record: measure it afterwards.</summary>
+    private static IEnumerable<PlanStep> Measured(JobPlan plan, IReadOnlyList<Bottle> bottles, bool metric)
+    {
+        var poured = Volume.FromMilliliters(plan.Serves.Sum(s => s.Add.Milliliters));
+        var inBatches = Volume.FromMilliliters(plan.Batches.Sum(b => b.Recipe.Pour.Milliliters));
+        if (poured <= Volume.Zero || bottles.Count == 0)
+        {
+            yield break;
+        }
+
+        var words = $"measure what is left in the bottle that the {BenchAmount.Both(poured, metric)} of alcohol came from: no line above counts it";
+        yield return bottles is [var bottle] && bottle.Left - poured - inBatches is var left && left >= BenchAmount.LeastVolume
+            ? new($"{words}. Write what you measured", new Remedy("bottle left", new InputName("bottle", Say($"{bottle.Number.Value}")), new InputName("volume", BenchAmount.Metric(left))))
+            : new(words);
     }
 
     /// <summary>Each batch with what it is worked from: the bag and the bottle that came first and still hold enough after the batches
@@ -65,8 +89,8 @@ public static class PlanSteps
         var step = new Remedy("use", Jar(serves.Jar), new InputName("volume", BenchAmount.Metric(serves.Take)));
         var when = serves.Jar.Ready > now ? $"; it should be dissolved ≈ {DateWords.Of(serves.Jar.Ready)}" : "";
         return serves.Add > Volume.Zero
-            ? new($"take {amount} from jar {serves.Jar.Number} ({CutWords.Of(serves.Jar.Cut)}) into a clean glass, add {BenchAmount.Both(serves.Add, metric)} of alcohol: {BenchAmount.Both(serves.Gives, metric)} of {CutWords.Of(serves.To)}{when}", step)
-            : new($"take {amount} from jar {serves.Jar.Number} as it is, {CutWords.Of(serves.Jar.Cut)}{when}", step);
+            ? new($"take {amount} from jar {serves.Jar.Number} ({CutWords.Of(serves.Jar.Cut)}) into {VesselWords.For(serves.Gives, metric)}, add {BenchAmount.Both(serves.Add, metric)} of alcohol: {BenchAmount.Both(serves.Gives, metric)} of {CutWords.Of(serves.To)}; {VesselWords.Care}{when}", step)
+            : new($"take {amount} from jar {serves.Jar.Number} as it is, {CutWords.Of(serves.Jar.Cut)}, into {VesselWords.For(serves.Take, metric)}; {VesselWords.Care}{when}", step);
     }
 
     private static PlanStep Coat(JobLine line, int place, bool metric) => new(string.Create(

@@ -19,8 +19,10 @@ public static class MixingCautions
 
     internal static Problem Syrup(PoundCut cut) => new(
         "JL173",
-        string.Create(CultureInfo.InvariantCulture, $"A {cut.PoundsPerUsGallon:0.##} lb cut is a syrup: it dissolves slowly, strains badly and is for thinning later. Up to 5 lb works at most benches."),
+        string.Create(CultureInfo.InvariantCulture, $"{Capital.Of(ArticleWords.A(Figure($"{cut.PoundsPerUsGallon:0.##}")))} lb cut is a syrup: it dissolves slowly, strains badly and is for thinning later. Up to 5 lb works at most benches."),
         "cut");
+
+    private static string Figure(FormattableString figure) => figure.ToString(CultureInfo.InvariantCulture);
 
     internal static Problem ChildResistant(HazardAssessment hazards) => new("JL385", ChildResistantLid.WantedForMethanol(hazards) ? Methanol(hazards) : Classed(hazards), "container");
 

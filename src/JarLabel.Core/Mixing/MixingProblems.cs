@@ -21,17 +21,17 @@ internal static class MixingProblems
 
     internal static Problem NoUsableCut(Mass flakes, Volume pour) => new(
         "JL134",
-        string.Create(CultureInfo.InvariantCulture, $"{flakes.Grams:0.##} g of flakes in {pour.Milliliters:0.##} mL is a {flakes.Pounds / pour.UsGallons:0.###} lb cut; allowed is {PoundCut.Weakest} to {PoundCut.Strongest:0} lb. Check the units: flakes are weighed (oz, g), solvent is measured (fl oz, mL)."),
+        string.Create(CultureInfo.InvariantCulture, $"{flakes.Grams:0.##} g of flakes in {pour.Milliliters:0.##} mL is {A(flakes.Pounds / pour.UsGallons)} lb cut; allowed is {PoundCut.Weakest} to {PoundCut.Strongest:0} lb. Check the units: flakes are weighed (oz, g), solvent is measured (fl oz, mL)."),
         "flakes");
 
     internal static Problem NotThinner(PoundCut from, PoundCut to) => new(
         "JL135",
-        string.Create(CultureInfo.InvariantCulture, $"The liquid is a {from.PoundsPerUsGallon:0.###} lb cut and {to.PoundsPerUsGallon:0.###} lb was wanted; thinning leads to a weaker cut. To make it stronger, thicken it."),
+        string.Create(CultureInfo.InvariantCulture, $"The liquid is {A(from.PoundsPerUsGallon)} lb cut and {to.PoundsPerUsGallon:0.###} lb was wanted; thinning leads to a weaker cut. To make it stronger, thicken it."),
         "to");
 
     internal static Problem NotThicker(PoundCut from, PoundCut to) => new(
         "JL136",
-        string.Create(CultureInfo.InvariantCulture, $"The liquid is a {from.PoundsPerUsGallon:0.###} lb cut and {to.PoundsPerUsGallon:0.###} lb was wanted; thickening leads to a stronger cut. To make it weaker, thin it."),
+        string.Create(CultureInfo.InvariantCulture, $"The liquid is {A(from.PoundsPerUsGallon)} lb cut and {to.PoundsPerUsGallon:0.###} lb was wanted; thickening leads to a stronger cut. To make it weaker, thin it."),
         "to");
 
     internal static Problem NothingToBlend(int read) =>
@@ -40,7 +40,7 @@ internal static class MixingProblems
     internal static Problem DoesNotFit(Recipe recipe, Volume container, Volume most, Recipe largest) => new(
         "JL138",
         Message.Of($"The batch makes {BenchAmount.Both(recipe.Makes)}; a container of {BenchAmount.Both(container)} holds {BenchAmount.Both(most)} at most with its 5 % head space (alcohol grows in the warm, and the jar is swirled). "
-        + $"The largest batch of this cut that fits: pour {BenchAmount.Both(largest.Pour)}, then {BenchAmount.Both(largest.Flakes)} of flakes; or give {new InputName("fill", BenchAmount.Metric(container))} instead of the amount."),
+        + $"The largest batch of this cut that fits: pour {AtMostAmount.Both(largest.Pour)}, then {AtMostAmount.Both(largest.Flakes)} of flakes; or give {new InputName("fill", AtMostAmount.Metric(container))} instead of the amount."),
         "container");
 
     internal static Problem ThinningDoesNotFit(JarNumber jar, Thinning thinning, Volume container, Volume most, Volume pourOff, int jars) => new(
@@ -62,12 +62,12 @@ internal static class MixingProblems
 
     internal static Problem TooSmallAThinning(Thinning thinning, PoundCut from, double nearest) => new(
         "JL371",
-        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thinning.To.PoundsPerUsGallon:0.####} lb that would add {thinning.Add.Milliliters:0.###} mL to {BenchAmount.Both(thinning.Of)}; {Bench} The least that can be added makes it a {nearest:0.####} lb cut: it is the cut wanted already, as nearly as can be told."),
+        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thinning.To.PoundsPerUsGallon:0.####} lb that would add {thinning.Add.Milliliters:0.###} mL to {BenchAmount.Both(thinning.Of)}; {Bench} The least that can be added makes it {ArticleWords.A(nearest.ToString("0.####", CultureInfo.InvariantCulture))} lb cut: it is the cut wanted already, as nearly as can be told."),
         "to");
 
     internal static Problem TooSmallAThickening(Thickening thickening, PoundCut from, double nearest) => new(
         "JL371",
-        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thickening.To.PoundsPerUsGallon:0.####} lb that would add {thickening.Add.Grams:0.###} g to {BenchAmount.Both(thickening.Of)}; {Bench} The least that can be added makes it a {nearest:0.####} lb cut: it is the cut wanted already, as nearly as can be told."),
+        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thickening.To.PoundsPerUsGallon:0.####} lb that would add {thickening.Add.Grams:0.###} g to {BenchAmount.Both(thickening.Of)}; {Bench} The least that can be added makes it {ArticleWords.A(nearest.ToString("0.####", CultureInfo.InvariantCulture))} lb cut: it is the cut wanted already, as nearly as can be told."),
         "to");
 
     internal static Problem TooSmallAJob(Coverage job) => new(
@@ -79,6 +79,8 @@ internal static class MixingProblems
         "JL373",
         string.Create(CultureInfo.InvariantCulture, $"That would be a jar of {contents.Poured.Milliliters:0.###} mL of alcohol and {contents.Flakes.Grams:0.###} g of flakes; {Bench} Pour more into it, such as \"100 mL\", or record it as used."),
         "jar");
+
+    private static string A(double pounds) => ArticleWords.A(pounds.ToString("0.###", CultureInfo.InvariantCulture));
 
     private static string Bench => $"a bench measures {BenchAmount.Metric(BenchAmount.LeastVolume)} and {BenchAmount.Metric(BenchAmount.LeastMass)} at least.";
 

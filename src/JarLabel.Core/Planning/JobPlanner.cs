@@ -85,4 +85,8 @@ public sealed record JarServes(int Line, ShelfJar Jar, Volume Take, PoundCut To,
 /// <param name="UseBy">Its estimated use-by.</param>
 /// <param name="TestFirst">True when a few drops on glass come first.</param>
 /// <param name="Ready">From when its flakes are dissolved.</param>
-public sealed record ShelfJar(JarNumber Number, PoundCut Cut, Volume Liquid, DateOnly UseBy, bool TestFirst, DateTime Ready);
+public sealed record ShelfJar(JarNumber Number, PoundCut Cut, Volume Liquid, DateOnly UseBy, bool TestFirst, DateTime Ready)
+{
+    /// <summary>True when its drops dried hard but slowly when it was last tested.</summary>
+    public bool Slow { get; init; }
+}

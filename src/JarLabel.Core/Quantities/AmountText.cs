@@ -1,12 +1,13 @@
 namespace JarLabel.Core.Quantities;
 
-/// <summary>Reads an amount as people write it: numbers and unit words, one pair or several that go from large to small (<c>1 lb 4 oz</c>).</summary>
+/// <summary>Reads an amount as people write it: numbers and unit words, one pair or several that go from large to small (<c>1 lb 4 oz</c>);
+/// a half or a quarter may stand as a word.</summary>
 internal static class AmountText
 {
     /// <summary>The amount in the kind's base unit, more than nothing, at least <paramref name="least"/> and at most <paramref name="most"/>.</summary>
     internal static Result<double> Read(string text, UnitKind kind, double most, string where, double least = 0)
     {
-        var written = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var written = NumberWords.AsFraction(string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
         if (NumberText.IsAmbiguous(written))
         {
             return QuantityProblems.AmbiguousComma(text, where);

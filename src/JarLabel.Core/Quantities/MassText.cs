@@ -7,7 +7,7 @@ public static class MassText
 
     /// <summary>What a bench can weigh, at most 1000 kg; otherwise a problem that says what was read and what is allowed.</summary>
     public static Result<Mass> Read(string text, string where) => ReadPart(text, where).Then<Mass>(mass =>
-        BenchAmount.IsNothing(mass) ? QuantityProblems.TooSmallToMeasure(text, UnitKind.Mass, BenchAmount.Metric(BenchAmount.LeastMass), where) : mass);
+        mass < BenchAmount.LeastMass * (1 - 1e-9) ? QuantityProblems.TooSmallToMeasure(text, UnitKind.Mass, BenchAmount.Metric(BenchAmount.LeastMass), where) : mass);
 
     /// <summary>A weight in a ratio, such as a cut, which nobody weighs: more than nothing.</summary>
     internal static Result<Mass> ReadPart(string text, string where) =>

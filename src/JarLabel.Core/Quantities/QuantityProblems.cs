@@ -66,7 +66,7 @@ internal static partial class QuantityProblems
         : part with { Text = Message.Of($"Read {Quoted.Of(read)} as a cut, a weight in a volume. {part.Text}") };
 
     internal static Problem CutOutOfRange(string read, double pounds, string where) =>
-        new("JL112", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}, a {pounds:0.###} lb cut; allowed is {PoundCut.Weakest} to {PoundCut.Strongest:0} lb of flakes per US gallon of alcohol poured. A wash coat is about 1/2, padding 1 to 2, a spray build 3."), where);
+        new("JL112", string.Create(CultureInfo.InvariantCulture, $"Read {Quoted.Of(read)}, {ArticleWords.A(pounds.ToString("0.###", CultureInfo.InvariantCulture))} lb cut; allowed is {PoundCut.Weakest} to {PoundCut.Strongest:0} lb of flakes per US gallon of alcohol poured. A wash coat is about 1/2, padding 1 to 2, a spray build 3."), where);
 
     internal static Problem NotASpread(string read, string where) =>
         new("JL123", $"Read {Quoted.Of(read)} as a spread; write the area that a volume covers, such as \"400 sqft/gal\" or \"9 m2/L\", from 1 to 1000 m2/L.", where);

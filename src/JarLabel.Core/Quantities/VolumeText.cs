@@ -7,7 +7,7 @@ public static class VolumeText
 
     /// <summary>What a bench can measure, at most 1000 L; otherwise a problem that says what was read and what is allowed.</summary>
     public static Result<Volume> Read(string text, string where) => ReadPart(text, where).Then<Volume>(volume =>
-        BenchAmount.IsNothing(volume) ? QuantityProblems.TooSmallToMeasure(text, UnitKind.Volume, BenchAmount.Metric(BenchAmount.LeastVolume), where) : volume);
+        volume < BenchAmount.LeastVolume * (1 - 1e-9) ? QuantityProblems.TooSmallToMeasure(text, UnitKind.Volume, BenchAmount.Metric(BenchAmount.LeastVolume), where) : volume);
 
     /// <summary>A volume in a ratio, such as a cut, which nobody measures: more than nothing.</summary>
     internal static Result<Volume> ReadPart(string text, string where) =>

@@ -3,33 +3,33 @@ namespace JarLabel.Operations.Answers;
 /// <summary>What is said of the air in a room.</summary>
 internal static class AirAnswer
 {
-    internal static Answer Of(Workbench bench, AirAssessment air, string chart) =>
-        Answer.Of(Show(bench, air, chart), tell => AirAnswerJson.Of(air, chart, tell), c => c.AirAnswerJson, [.. AirCautions.Of(air)]);
+    internal static Answer Of(Workbench bench, Solvent solvent, AirAssessment air, string chart) =>
+        Answer.Of(Show(bench, solvent, air, chart), tell => AirAnswerJson.Of(air, chart, tell), c => c.AirAnswerJson, [.. AirCautions.Of(air)]);
 
-    private static Screen Show(Workbench bench, AirAssessment air, string chart)
+    private static Screen Show(Workbench bench, Solvent solvent, AirAssessment air, string chart)
     {
         var question = air.Question;
         return new Screen().Title($"{BenchAmount.Both(question.Evaporated, bench.Metric)} evaporating in {question.Room.CubicMeters:0.#} m³ ({question.Room.CubicFeet:0} cu ft)").Gap()
             .Rows(
                 ("vapour", $"{air.VaporVolume.CubicMeters:0.000} m³ at {question.Temperature.DegreesCelsius:0.#} °C"),
                 ("at the most", $"{air.PeakPpm:0} ppm{(air.Saturated ? ", all that the air can hold" : "")}"),
-                ("health", air.LimitPpm is { } limit ? $"{Times(air.FractionOfLimit)} the exposure limit of {limit:0} ppm" : "no exposure limit is known"),
+                ("health", air.LimitPpm is { } limit ? $"{AirWords.Times(air.FractionOfLimit)} the exposure limit of {limit:0} ppm" : "no exposure limit is known"),
                 ("held against", AirWords.Limits(air) is { Count: > 0 } limits ? string.Join("; ", limits) : null),
                 ("fire", $"{100 * air.FractionOfLel:0.#} % of the lower explosive limit; work below 25 %"),
                 ("it burns at", $"{AirWords.Burns(air)}; near the wet work there is always some that can"),
                 ("fresh air for health", air.AirForLimit is { } health ? $"{AirWords.Flow(health)}{Spread(question)}" : null),
                 ("fresh air for fire", $"{AirWords.Flow(air.AirForQuarterLel)}{Spread(question)}"),
+                ("reckoned with", AirWords.Mixing(question.MixingFactor)),
                 ("governs", AirWords.Governs(air)),
                 ("a window", AirWords.Window(air)),
                 ("a fan", AirWords.Fan(air)),
                 ("clear after", air.ClearAfter is { } clear ? $"{clear.Minutes:0} min" : "never without fresh air: open up"),
                 ("chart", chart.Length > 0 ? chart : null))
+            .Rows([.. PoisonRows.Of(bench, SupplyWords.Hazards(bench, solvent))])
             .Rows(ListedRows.Of("doubt", air.Doubts))
             .Rows(ListedRows.Of("unverified", air.Unverified));
     }
 
     /// <summary>A sudden spill has no pace; the air is then reckoned as if it took an hour.</summary>
     private static string Spread(AirQuestion question) => question.Over is null ? ", if it dries over an hour" : "";
-
-    private static string Times(double fraction) => fraction.ToString(fraction < 10 ? "0.0" : "0", CultureInfo.InvariantCulture) + " times";
 }

@@ -20,7 +20,8 @@ internal sealed record AirAnswerJson(
     string? Chart,
     IReadOnlyList<Problem> Warnings,
     double LowerExplosivePercent,
-    double UpperExplosivePercent)
+    double UpperExplosivePercent,
+    double MixingFactor)
 {
     internal static AirAnswerJson Of(AirAssessment air, string? chart, Tell tell) => new(
         air.VaporVolume.CubicMeters,
@@ -41,5 +42,6 @@ internal sealed record AirAnswerJson(
         chart is { Length: > 0 } ? chart : null,
         tell([.. AirCautions.Of(air)]),
         air.LowerExplosivePercent,
-        air.UpperExplosivePercent);
+        air.UpperExplosivePercent,
+        air.Question.MixingFactor);
 }

@@ -65,7 +65,7 @@ internal sealed record HazardsAnswerJson(HazardsJson Hazards);
 internal sealed record ProblemsJson(IReadOnlyList<Problem> Problems);
 
 /// <summary>What <c>calc purge</c> says.</summary>
-internal sealed record PurgeAnswerJson(double Minutes, double Fraction);
+internal sealed record PurgeAnswerJson(double Minutes, double Fraction, double MixingFactor);
 
 /// <summary>What <c>calc mix</c> says.</summary>
 internal sealed record RecipeAnswerJson(RecipeJson Recipe, IReadOnlyList<Core.Problem> Warnings);

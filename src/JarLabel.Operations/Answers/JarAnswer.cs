@@ -17,7 +17,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = MovedRow(
-            Begin(bench, jar).Rows([.. Done(bench, outcome.Step), ("holds", Holds(bench, jar)), ("state", State(bench, jar)), .. AlsoRows.Of(bench, outcome), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
+            Begin(bench, jar).Rows([.. Done(bench, outcome.Step), (outcome.Step is Discarded ? "held" : "holds", Holds(bench, jar)), ("state", State(bench, jar)), ("waste", outcome.Step is Discarded ? WasteWords.OfWhatIsLeft : null), .. AlsoRows.Of(bench, outcome), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
             outcome);
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }

@@ -11,12 +11,8 @@ internal static class PlanAnswer
         var (plan, metric) = (job.Plan, bench.Metric);
         return new Screen().Title($"Plan: {PlanWords.Liquid(plan, metric)}, low confidence: coats and waste differ much").Gap()
             .Table([.. PlanWords.LineHeads], [.. PlanWords.Lines(plan, metric)]).Gap()
-            .Rows([.. PlanWords.Takes(plan, job.Air, job.Request.Room, metric), ("calendar", job.Request.Calendar), ("sheet", sheet), .. Poison(bench, SupplyWords.Hazards(bench, job.Request.Solvent))]).Gap()
+            .Rows([.. PlanWords.Takes(plan, job.Air, job.Request.Room, metric), ("calendar", job.Request.Calendar), ("sheet", sheet), .. PoisonRows.Of(bench, SupplyWords.Hazards(bench, job.Request.Solvent))]).Gap()
             .ToDo([.. job.Steps.Select(s => (s.Words, s.Step))])
             .Next(job.Steps.FirstOrDefault(s => s.Step is not null)?.Step ?? new Remedy("shelf"));
     }
-
-    /// <summary>Of an alcohol that can poison, the words of its bottle and whom to call.</summary>
-    private static IEnumerable<(string, string?)> Poison(Workbench bench, HazardAssessment hazards) =>
-        [("poison", hazards.PoisonWording ? PoisonWords.Text : null), .. hazards.MethanolCounts ? ListedRows.Of("first aid", FirstAidWords.Of(hazards, bench.Settings.PoisonCenter)) : []];
 }

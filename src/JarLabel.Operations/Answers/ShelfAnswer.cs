@@ -18,7 +18,7 @@ internal static class ShelfAnswer
     {
         var jars = seen.List.Jars;
         var total = Volume.FromMilliliters(jars.Sum(j => j.Liquid.Milliliters));
-        var screen = new Screen().Title($"{Capital.Of(ShelfChartText.Shown(jars.Count, seen.Standing))}, {BenchAmount.Both(total, bench.Metric)} of liquid");
+        var screen = new Screen().Title(NothingDue(seen) ? "No jar is due: none is to be tested or used soon." : $"{Capital.Of(ShelfChartText.Shown(jars.Count, seen.Standing))}, {BenchAmount.Both(total, bench.Metric)} of liquid");
         if (jars.Count > 0)
         {
             string[] poison = jars.Any(jar => seen.List.Poisons.Contains(jar.Number)) ? ["poison"] : [];
@@ -35,8 +35,10 @@ internal static class ShelfAnswer
         }
 
         return (seen.Totals.Count > 1 || seen.Totals.Any(t => t.Bottles > 0) ? screen.Gap().Rows(seen.Totals.Select(t => Total(bench, t))) : screen)
-            .Next(jars.Count > 0 ? Screen.Step("jar", ("jar", $"{jars[0].Number}")) : JarToName.Mix);
+            .Next(jars.Count > 0 ? Screen.Step("jar", ("jar", $"{jars[0].Number}")) : NothingDue(seen) ? Screen.Step("shelf") : JarToName.Mix);
     }
+
+    private static bool NothingDue(ShelvesSeen seen) => seen.DueOnly && seen.List.Jars.Count == 0;
 
     /// <summary>A shelf and what stands on it altogether.</summary>
     internal static (string, string?) Total(Workbench bench, StandingOnShelf total) =>

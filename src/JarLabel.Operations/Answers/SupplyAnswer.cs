@@ -46,6 +46,7 @@ internal static class SupplyAnswer
         [
             (bench.DryRun ? "would be done" : "done", outcome.Step is SupplyUndone undone ? $"taken back: {UndoneWords.Of(undone)}" : null),
             ("left", supply.Standing(bench.Metric)),
+            ("waste", supply is Bottle { Discarded: true } && outcome.Step is not SupplyUndone ? WasteWords.OfWhatIsLeft : null),
             (bag is null ? "since" : "made", DateWords.Of(supply.Since)),
             ("shelf", bottle?.Shelf),
             ("a pinch", bag?.Test is { } test ? PinchWords.WithAdvice(test) : null),

@@ -54,7 +54,7 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
     [
         .. recorder.Step.Cautions,
         .. bench.ClockBehind is { } clock ? [clock] : Array.Empty<Problem>(),
-        .. bench.FarAhead is { } ahead ? [ahead] : Array.Empty<Problem>(),
+        .. bench.Slips,
         .. outcome.History.Jar.OnShelf ? first : first.Where(caution => !caution.Text.Remedies.Any(step => step.Verb is "discard" or "test")),
         .. JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards),
         .. LearnedDates.Cautions(outcome.History.Jar, outcome.History.IsLabelled),

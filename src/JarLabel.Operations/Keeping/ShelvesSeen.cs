@@ -9,6 +9,9 @@ internal sealed record ShelvesSeen(ShelfList List, IReadOnlyList<StandingOnShelf
     /// <summary>How many there are of which the jars listed are the first.</summary>
     internal required int Standing { get; init; }
 
+    /// <summary>True when only jars were asked for that want to be tested or used soon.</summary>
+    internal bool DueOnly { get; init; }
+
     /// <summary>The calendar that was written, if one was.</summary>
     internal string? Calendar { get; init; }
 
@@ -40,6 +43,7 @@ internal sealed record ShelvesSeen(ShelfList List, IReadOnlyList<StandingOnShelf
 
         return new ShelvesSeen(list, totals, [.. view.HasEventsAfter(bench.Now) ? [OperationProblems.LaterList(bench.Now)] : (Problem[])[], .. ShelfCautions.Of(bench, view, query.Shelf), .. ShelfCautions.OfContainers(bench, view, query.Shelf, list.Jars), .. list.Cautions])
         {
+            DueOnly = due is not null,
             Standing = due is null ? totals.Where(total => query.Shelf is null || total.Shelf == query.Shelf).Sum(total => total.Jars) : list.Standing,
         };
     }

@@ -5,16 +5,13 @@ public static class WriteNotice
 {
     private const string Design = "notice";
 
-    /// <summary>How badly air mixes in a shop with a window or a fan, of 1 to 10 (ACGIH, Industrial Ventilation: 3 is a usual choice; from memory).</summary>
-    private const double MixingFactor = 3;
-
     /// <summary>The solvent that the air of an empty shelf is reckoned with.</summary>
     private const string UsualSolvent = "ethanol-95";
 
     /// <summary>The written notice, or every reason why not; then nothing was written.</summary>
     public static Result<WrittenNotice> Do(Workbench bench, NoticeRequest request)
     {
-        return AirQuestion.Of(request.Evaporated, request.Room, request.Over, mixingFactor: MixingFactor).Then(question =>
+        return AirQuestion.Of(request.Evaporated, request.Room, request.Over).Then(question =>
             bench.Settings.Shelf(request.Shelf).Then(shelf => LabelComposer.Open(bench).Then(composer =>
                 LedgerAccess.Record(bench, step => Write(bench, request, question, shelf, composer, step)))));
     }
@@ -79,6 +76,6 @@ public enum NoticePaper
 /// <param name="Request">What was asked.</param>
 /// <param name="Stock">What stands on the shelf.</param>
 /// <param name="Air">What the worst of it does to the room's air; null when nothing is known of its vapour.</param>
-/// <param name="Cautions">Storage limits that the shelf passes.</param>
+/// <param name="Cautions">Storage limits that the shelf passes, and what is wrong with the air.</param>
 public sealed record WrittenNotice(
     string File, string Sheet, string Shelf, NoticeRequest Request, ShelfStock Stock, AirAssessment? Air, IReadOnlyList<Problem> Cautions);

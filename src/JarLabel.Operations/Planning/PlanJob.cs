@@ -5,9 +5,6 @@ namespace JarLabel.Operations.Planning;
 /// <summary>Plans what to mix for a job. It changes no jar; only a calendar is written where one is wanted.</summary>
 public static class PlanJob
 {
-    /// <summary>How badly air mixes in a shop, as the wall notice has it.</summary>
-    private const double MixingFactor = 3;
-
     /// <summary>The plan, or every reason why not.</summary>
     public static Result<PlannedJob> Do(Workbench bench, PlanRequest request)
     {
@@ -62,7 +59,7 @@ public static class PlanJob
         SupplyBook.Bottles(view).Then(bottles => Result<IReadOnlyList<Bottle>>.Of([.. bottles.Where(b => b.OnHand && b.Solvent == request.Solvent.Id)]));
 
     private static Result<AirAssessment> Air(Workbench bench, PlanRequest request, JobPlan plan) =>
-        AirQuestion.Of(plan.WorstCoat, request.Room, request.Over, mixingFactor: MixingFactor)
+        AirQuestion.Of(plan.WorstCoat, request.Room, request.Over)
             .Then(question => RoomAirAssessor.Assess(request.Solvent, question, bench.Rules));
 
     private static KeepingDates Fresh(Workbench bench, LearnedLives lives, PlanRequest request) => LearnedDates.Fresh(
@@ -87,7 +84,7 @@ public static class PlanJob
         {
             if (known.StateOf(jar, bench.Now) is var state and (JarState.Good or JarState.Test or JarState.Dissolving))
             {
-                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, known.UseBy(jar), state == JarState.Test || known.Doubts.ContainsKey(jar.Number), jar.Ready);
+                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, known.UseBy(jar), state == JarState.Test || known.Doubts.ContainsKey(jar.Number) || jar.Test is { Slow: true }, jar.Ready) { Slow = jar.Test is { Slow: true } };
             }
         }
     }

@@ -22,7 +22,7 @@ internal static class AirSteps
 
     private static Input<double> Changes => field ??= Input.Or("changes", "Air changes an hour", "6", ValueReader.Number(0, 1000, 6).Invoke, 0).Help("number", "Room volumes of fresh air an hour (a closed room: under 1).").Hint("none when left empty; a closed room has under 1");
 
-    private static Input<double> Mixing => field ??= Input.Or("mixing", "How air mixes", "3", ValueReader.Number(1, 10, 3).Invoke, 1).Help("number", "1 where air mixes perfectly, to 10 where it hardly does.").More();
+    private static Input<double> Mixing => field ??= Input.Or("mixing", "How air mixes", "3", ValueReader.Number(1, 10, 3).Invoke, AirQuestion.UsualMixingFactor).Help("number", "1 where air mixes perfectly, to 10 where it hardly does; 3 unless said.").Hint("3 when left empty, as in a shop with a window or a fan").More();
 
     private static Input<string?> Chart => field ??= Shared.Out("Also draw it over time, limits and all: a .svg, .png or .pdf file.");
 
@@ -36,7 +36,7 @@ internal static class AirSteps
 
     private static Input<double?> Minutes => field ??= Input.Optional<double>("minutes", "Or after so many minutes", "30", ValueReader.Number(0, 100_000, 30).Invoke).Help("number", "Or how long.");
 
-    internal static Step Purging => field ??= Step.OfShop("calc purge", "Airing a room", "How long to air a room, or what is left after a time.", [ChangesNeeded, Left, Minutes], DoPurge) with
+    internal static Step Purging => field ??= Step.OfShop("calc purge", "Airing a room", "How long to air a room, or what is left after a time.", [ChangesNeeded, Left, Minutes, Mixing], DoPurge) with
     { Looks = true, Example = [new("changes", "6"), new("to", "0.01")] };
 
     private static Result<Volume> OfSpell(Values given)
@@ -76,21 +76,22 @@ internal static class AirSteps
             return faults;
         }
 
-        return new Outcome(AirAnswer.Of(bench, air, chart));
+        return new Outcome(AirAnswer.Of(bench, given.Get(Shared.Solvent), air, chart));
     }
 
     private static Result<Outcome> DoPurge(Values given)
     {
-        var (changes, to, minutes) = (given.Get(ChangesNeeded), given.Get(Left), given.Get(Minutes));
+        var (changes, to, minutes, mixing) = (given.Get(ChangesNeeded), given.Get(Left), given.Get(Minutes), given.Get(Mixing));
         if (to is null == minutes is null)
         {
             return TypingProblems.OneOfTwo("to", "minutes");
         }
 
-        var solved = to is { } fraction ? Purge.Until(changes, fraction) : Purge.After(changes, Duration.FromMinutes(minutes!.Value));
+        var solved = to is { } fraction ? Purge.Until(changes, fraction, mixing) : Purge.After(changes, Duration.FromMinutes(minutes!.Value), mixing);
         return solved.Then<Outcome>(purge => new Outcome(Answer.Of(
-            new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{purge.Time.Minutes:0.#} min at {changes:0.##} air changes an hour leave {100 * purge.FractionLeft:0.###} %")),
-            new PurgeAnswerJson(purge.Time.Minutes, purge.FractionLeft),
+            new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{purge.Time.Minutes:0.#} min at {changes:0.##} air changes an hour leave {100 * purge.FractionLeft:0.###} %")).Gap()
+                .Rows(("reckoned with", AirWords.Mixing(mixing))),
+            new PurgeAnswerJson(purge.Time.Minutes, purge.FractionLeft, mixing),
             c => c.PurgeAnswerJson)));
     }
 }

@@ -24,7 +24,7 @@ internal static class SmallSteps
         Button = "Discard the jar",
         IsAskedFor = (jar, _) => jar.FailedOn is not null,
         IsSeldom = true,
-        Says = "Takes the jar off the shelf for good. What is left in it is waste that burns: hand it in as your local rules say, not into the drain.",
+        Says = "Takes the jar off the shelf for good. What is left in it is waste that burns: hand it in at the hazardous-waste point as your local rules say, never into the drain.",
     };
 
     internal static Step Undo => field ??= Step.OnJar("undo", "Undo", "Take back the last thing recorded of a jar; nothing is erased, the taking back is recorded too.", [Shared.NewLabel],

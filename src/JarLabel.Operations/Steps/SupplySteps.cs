@@ -87,7 +87,7 @@ internal sealed class SupplySteps
         given => Said(given, SupplyOperations.Discard(given.Bench, kind, given.Get(One), given.Get(Why)))) with
     {
         Button = $"Discard the {Word}",
-        Says = kind == SupplyKind.Bag ? null : "What is left in it is waste that burns: hand it in as your local rules say, not into the drain.",
+        Says = kind == SupplyKind.Bag ? null : "What is left in it is waste that burns: hand it in at the hazardous-waste point as your local rules say, never into the drain.",
     };
 
     internal Step Undo => field ??= Step.OfShop(Verb("undo"), $"Undo at a {Word}", $"Take back the last thing said of a {Word}; what a jar took is taken back at the jar.", [Any],

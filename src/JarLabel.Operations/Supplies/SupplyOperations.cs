@@ -69,7 +69,7 @@ public static class SupplyOperations
         return SupplyBook.Find(step, kind, number).Then<SupplyOutcome>(after => Of(bench, after) with
         {
             Step = timed,
-            Cautions = [.. bench.ClockBehind is { } clock ? [clock] : (Problem[])[], .. bench.FarAhead is { } ahead ? [ahead] : (Problem[])[], .. MovedTo(before, after) is { } shelf ? ShelfCautions.Of(bench, step, shelf) : []],
+            Cautions = [.. bench.ClockBehind is { } clock ? [clock] : (Problem[])[], .. bench.Slips, .. MovedTo(before, after) is { } shelf ? ShelfCautions.Of(bench, step, shelf) : []],
         });
     });
 
@@ -79,7 +79,7 @@ public static class SupplyOperations
     private static Result<SupplyOutcome> Labelled(Workbench bench, LedgerStep step, SupplyLabels labels, Supply supply, LabelChoice? choice, string? file)
     {
         var outcome = Of(bench, supply);
-        outcome = outcome with { Cautions = [.. step.Cautions, .. OfContents(bench, step, outcome)] };
+        outcome = outcome with { Cautions = [.. step.Cautions, .. bench.Slips, .. OfContents(bench, step, outcome)] };
         return choice is null ? outcome : labels.Write(step, outcome, choice, file)
             .Then<SupplyOutcome>(label => outcome with { Label = label, Cautions = [.. outcome.Cautions, .. LabelCautions.Of($"{supply.Kind.Word()} {supply.Number}", supply.Note)] });
     }

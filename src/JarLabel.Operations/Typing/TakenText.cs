@@ -25,6 +25,13 @@ public readonly partial record struct TakenText(Volume? Volume, double? Share = 
         ["a quarter"] = 1.0 / 4,
         ["quarter"] = 1.0 / 4,
         ["1/4"] = 1.0 / 4,
+        ["¼"] = 1.0 / 4,
+        ["two thirds"] = 2.0 / 3,
+        ["2/3"] = 2.0 / 3,
+        ["⅔"] = 2.0 / 3,
+        ["three quarters"] = 3.0 / 4,
+        ["3/4"] = 3.0 / 4,
+        ["¾"] = 3.0 / 4,
     };
 
     /// <summary>A volume.</summary>
@@ -43,7 +50,7 @@ public readonly partial record struct TakenText(Volume? Volume, double? Share = 
     }
 
     /// <summary>Reads <c>100 mL</c>, <c>half</c>, <c>50 %</c> or <c>all</c>.</summary>
-    public static Result<TakenText> Read(string text, string where) => text.Trim() switch
+    public static Result<TakenText> Read(string text, string where) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)) switch
     {
         var all when all.Equals("all", StringComparison.OrdinalIgnoreCase) => default(TakenText),
         var word when Shares.TryGetValue(word, out var share) => new TakenText(null, share),

@@ -48,7 +48,7 @@ internal sealed class RandomLines(Random random)
         "calibrate --sheet:sheet --dx:number --dy:number --sx:number --sy:number --out:file", "check", "shop show", "shop set text text", "shop set shelf text", "shop init --name:text", "export file", "import file", "backup file", "verify",
         "calc mix --cut:cut --solvent:solvent --pour:volume --flakes:mass --makes:volume --fill:volume --temp:temp", "calc thin --from:cut --to:cut --of:volume", "calc thicken --from:cut --to:cut --of:volume", "calc blend --jar:text --jar:text",
         "calc solids --cut:cut --percent:number --solvent:solvent", "calc density --solvent:solvent --strength:number --temp:temp", "calc hazards --contents:text", "calc air --solvent:solvent --evaporate:volume --room:room --over:text --changes:number --mixing:number --out:file",
-        "calc purge --changes:number --to:number --minutes:number", "calc coverage --cut:cut --area:area --coats:number --spread:spread", "serve devices", "serve revoke text", "brew", "mix --help", "calc",
+        "calc purge --changes:number --to:number --minutes:number --mixing:number", "calc coverage --cut:cut --area:area --coats:number --spread:spread", "serve devices", "serve revoke text", "brew", "mix --help", "calc",
     ];
 
     private static readonly string[] Shared = ["--json", "--dry-run", "--rules:text", "--units:text", "--at:date"];

@@ -173,9 +173,38 @@ public class RoomAirAssessorTests
         var answer = Pure("ethanol", Question(liters, room: 50));
         Assert.Equal(answer.PeakPpm >= 33_000, answer.CanBurn);
         Assert.Equal(answer.PeakPpm >= 8250 - 17, answer.PassesWorkingLel); // 24.95 % is told as 25.0 %
-        string[] told = [.. AirCautions.Of(answer).Select(caution => caution.Message), AirWords.Governs(answer)];
+        string[] told = [.. AirCautions.Of(answer).Where(caution => caution.Code == "JL160").Select(caution => caution.Message), AirWords.Governs(answer)];
         Assert.Contains(says, told[0], StringComparison.Ordinal);
         Assert.Equal(!answer.PassesWorkingLel, told[^1].Contains("long before fire", StringComparison.Ordinal));
+    }
+
+    /// <summary>The limit of ethanol is 1000 ppm: 0.121 L in 50 m³ stay just under it.</summary>
+    [Theory, Cites(References.NioshPocketGuide, "ethyl alcohol: REL 1000 ppm")]
+    [InlineData(0.121, 0, null)]
+    [InlineData(0.15, 0, "TOO MUCH TO BREATHE: 1.2 times the exposure limit of 1000 ppm, the room closed. Let in more fresh air")]
+    [InlineData(0.9, 1, "TOO MUCH TO BREATHE: 4.7 times the exposure limit of 1000 ppm. Let in more fresh air")]
+    public void Air_over_the_exposure_limit_is_told_with_what_to_do(double liters, double changes, string? says)
+    {
+        var told = AirCautions.Of(Pure("ethanol", Question(liters, room: 50, hours: 1, changes))).Where(caution => caution.Code == "JL237").Select(caution => caution.Message).ToList();
+        Assert.Equal(says is null ? 0 : 1, told.Count);
+        Assert.All(told, words => Assert.StartsWith(says!, words, StringComparison.Ordinal));
+        Assert.All(told, words => Assert.All(["out of doors", "section 8 of the safety data sheet", "dust mask"], part => Assert.Contains(part, words, StringComparison.Ordinal)));
+    }
+
+    [Fact, CommonPractice]
+    public void Against_methanol_no_cartridge_is_advised()
+    {
+        Assert.Contains("a cartridge mask does not hold methanol", AirWords.Breathing(Pure("methanol", Question(1, 50))), StringComparison.Ordinal);
+        Assert.DoesNotContain("cartridge", AirWords.Breathing(Pure("ethanol", Question(1, 50))), StringComparison.Ordinal);
+    }
+
+    [Fact, Cites(References.AcgihVentilation, "the mixing factor multiplies the air and the time; 3 is a usual choice")]
+    public void Where_nobody_says_how_air_mixes_the_careful_factor_stands()
+    {
+        Assert.Equal(3, AirQuestion.UsualMixingFactor);
+        Assert.Equal(AirQuestion.UsualMixingFactor, AirQuestion.Of(Volume.FromLiters(1), Volume.FromCubicMeters(50)).Require().MixingFactor);
+        Assert.Equal(Purge.Until(6, 0.01, AirQuestion.UsualMixingFactor).Require().Time, Purge.Until(6, 0.01).Require().Time);
+        Assert.Equal(Purge.After(6, Duration.FromMinutes(30), AirQuestion.UsualMixingFactor).Require().FractionLeft, Purge.After(6, Duration.FromMinutes(30)).Require().FractionLeft);
     }
 
     [Fact]

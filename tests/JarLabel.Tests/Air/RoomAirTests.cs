@@ -14,8 +14,8 @@ public class RoomAirTests
     [InlineData(50, 6, 8)]
     public void Airing_takes_as_long_as_the_table_says(double changes, double minutesTo1Percent, double minutesToTenthPercent)
     {
-        Assert.Equal(minutesTo1Percent, Purge.Until(changes, 0.01).Require().Time.Minutes, 0.5);
-        Assert.Equal(minutesToTenthPercent, Purge.Until(changes, 0.001).Require().Time.Minutes, 0.5);
+        Assert.Equal(minutesTo1Percent, Purge.Until(changes, 0.01, 1).Require().Time.Minutes, 0.5);
+        Assert.Equal(minutesToTenthPercent, Purge.Until(changes, 0.001, 1).Require().Time.Minutes, 0.5);
     }
 
     [Theory, Cites(References.CdcTable, "MMWR 1994, table S3-1: minutes to remove 90 %")]
@@ -24,8 +24,8 @@ public class RoomAirTests
     [InlineData(25, 6)]
     public void A_tenth_is_left_after_the_tables_minutes(double changes, double minutes)
     {
-        Assert.Equal(minutes, Purge.Until(changes, 0.1).Require().Time.Minutes, 0.5);
-        Assert.InRange(Purge.After(changes, Duration.FromMinutes(minutes)).Require().FractionLeft, 0.08, 0.12);
+        Assert.Equal(minutes, Purge.Until(changes, 0.1, 1).Require().Time.Minutes, 0.5);
+        Assert.InRange(Purge.After(changes, Duration.FromMinutes(minutes), 1).Require().FractionLeft, 0.08, 0.12);
     }
 
     [Fact, Cites(References.CdcTable, "MMWR 1994: multiply by the mixing factor, up to 10 where air is badly distributed")]

@@ -69,7 +69,7 @@ public class TwoVolatilesTests
 
     private static AirAssessment Assess(Composition liquid, double liters, double room, double celsius) => RoomAirAssessor.Assess(
         liquid,
-        AirQuestion.Of(Volume.FromLiters(liters), Volume.FromCubicMeters(room), temperature: Temperature.FromDegreesCelsius(celsius)).Require(),
+        AirQuestion.Of(Volume.FromLiters(liters), Volume.FromCubicMeters(room), mixingFactor: 1, temperature: Temperature.FromDegreesCelsius(celsius)).Require(),
         RuleSet.Osha)!;
 
     private static Substance Named(string id) => ShopCatalog.Ours.Substances.Named(id).Require();
