@@ -39,7 +39,10 @@ internal static class OperationProblems
         new("JL332", $"Read {Quoted.Of(file)} as the file to write; its ending says what it becomes: .pdf, .png or .svg, such as label.pdf.", "out");
 
     internal static Problem ChangedSince(JarHistory history) =>
-        new("JL150", $"Jar {history.Jar.Number} has been worked on since this was opened; the last step is: {HistoryWords.Of(history.Events.Last(e => e.Event is not Labelled).Event)}. Look at what it holds now, then decide anew.", "jar");
+        new("JL150", $"Jar {history.Jar.Number} has been worked on since this was opened; the last step is: {HistoryWords.Of(history.Events.Last(e => e.Event is not Labelled).Event)}. It holds {(history.Jar.Contents.IsEmpty ? "nothing more" : BenchAmount.Both(history.Jar.Contents.Liquid))} now. Look whether this is still right, and send it again if it is.", "jar");
+
+    internal static Problem ChangedSince(Supply supply, bool metric) => new(
+        "JL150", $"{Capital.Of(supply.Kind.Word())} {supply.Number} has been worked on since this was opened. What is left now: {supply.Standing(metric)}{(supply.Last is { } last ? $"; the last that is said of it is {SupplyLastWords.Of(last)}" : "")}. Look whether this is still right, and send it again if it is.", supply.Kind.Word());
 
     internal static Problem WentOn(JarNumber jar, JarNumber made) =>
         new("JL147", Message.Of($"This step filled jar {made}, and jar {jar} has been worked on since. First take that back at jar {jar}: {new Remedy("undo", new InputName("jar", $"{jar}"))}."), "jar");

@@ -15,6 +15,7 @@ public sealed class Workbench
         Now = request.Now;
         DryRun = request.DryRun;
         StepsSeen = request.StepsSeen;
+        EventsSeen = request.EventsSeen;
         Dated = request.Dated;
         Rules = request.Rules ?? settings.Rules;
         Metric = request.Metric ?? settings.Metric;
@@ -68,6 +69,9 @@ public sealed class Workbench
 
     /// <summary>What the last recorded step wrote, and which places of label stock it took; null before there was one.</summary>
     public StepTrace? LastStep { get; internal set; }
+
+    /// <summary>How many events of the whole ledger the person has seen; null where that does not matter.</summary>
+    public long? EventsSeen { get; }
 
     /// <summary>Files of recorded steps that could not be put in their places yet.</summary>
     public IReadOnlyList<Problem> Unmoved { get; internal set; } = [];

@@ -20,6 +20,10 @@ internal sealed class Recorder(LedgerStep step, JarNumber jar)
     /// <summary>The jar as it is so far.</summary>
     internal Result<JarHistory> History => JarHistory.Of(jar, rows);
 
+    /// <summary>The jar, unless somebody has worked on it since a form was opened that is of no jar until it is filled in.</summary>
+    internal Result<JarHistory> Unchanged(Workbench bench) => History.Then<JarHistory>(history =>
+        bench.EventsSeen is { } seen && rows.Any(row => row.Sequence > seen && row.Kind != nameof(Labelled)) ? OperationProblems.ChangedSince(history) : history);
+
     /// <summary>The jar with what the shop's tests and its bags say of it now.</summary>
     internal Result<JarHistory> Marked(Workbench bench) => History.Then(history => LearnedDates.Mark(bench, step, history));
 

@@ -37,6 +37,14 @@ public static class SupplyBook
     internal static Result<Supply> Find(LedgerView view, SupplyKind kind, SupplyNumber number) =>
         Events(view, Subject(kind, number)).Then(events => Fold(kind, number, events));
 
+    /// <summary>One bag or bottle, unless somebody has done something with it since a form was opened.</summary>
+    internal static Result<Supply> Unchanged(Workbench bench, LedgerView view, SupplyKind kind, SupplyNumber number)
+    {
+        var rows = view.EventsOf(Subject(kind, number));
+        return Read(rows).Then(events => Fold(kind, number, events)).Then<Supply>(supply =>
+            bench.EventsSeen is { } seen && rows.Any(row => row.Sequence > seen && row.Kind != nameof(SupplyLabelled)) ? OperationProblems.ChangedSince(supply, bench.Metric) : supply);
+    }
+
     internal static Result<Supply> Find(Workbench bench, SupplyKind kind, SupplyNumber number) => LedgerAccess.Read(bench, view => Find(view, kind, number));
 
     private static Result<Supply> Fold(SupplyKind kind, SupplyNumber number, IReadOnlyList<SupplyEvent> events) => kind == SupplyKind.Bag

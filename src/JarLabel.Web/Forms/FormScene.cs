@@ -12,6 +12,9 @@ namespace JarLabel.Web.Forms;
 internal sealed record FormScene(
     StepForm Form, Workbench Bench, JarHistory? History, string Token, string Key, FormValues Values, IReadOnlyList<Problem> Problems, Markup Result)
 {
+    /// <summary>What there was to see when it was shown: how many steps of its jar; where it is of none, how many events of the ledger.</summary>
+    internal required long Seen { get; init; }
+
     /// <summary>Where it is sent.</summary>
     internal string Address => History is null ? $"/{Form.Name}" : $"/J/{History.Jar.Number}/{Form.Name}";
 

@@ -31,7 +31,7 @@ internal static class FormPage
         return Html.Of(
             $"""
             <form method="post" action="{scene.Address}"{Html.Own(form.WorksOut ? " data-live" : "")} autocomplete="off">
-            {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.History?.Steps ?? 0}")}
+            {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.Seen}")}
             {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
             {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
             {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
