@@ -81,7 +81,7 @@ internal sealed class SupplySteps
     { Button = "Record the test" };
 
     internal Step Move => field ??= Step.OfShop(Verb("move"), "Move a bottle", "Put a bottle on another shelf.", [One, NewShelf],
-        given => Said(given, SupplyOperations.Move(given.Bench, given.Get(One), given.Get(NewShelf))));
+        given => SupplyOperations.Move(given.Bench, given.Get(One), given.Get(NewShelf)).Then(outcome => Said(given, outcome).Then<Outcome>(said => said with { IsNothing = outcome.Step is null })));
 
     internal Step Discard => field ??= Step.OfShop(Verb("discard"), $"Discard a {Word}", $"Take a {Word} out of the shop.", [One, Why],
         given => Said(given, SupplyOperations.Discard(given.Bench, kind, given.Get(One), given.Get(Why)))) with
