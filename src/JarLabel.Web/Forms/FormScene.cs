@@ -23,9 +23,9 @@ internal sealed record FormScene(
 
     /// <summary>The step that shows what was recorded by it.</summary>
     internal Message Look => History is not null
-        ? Message.Of($"{new Remedy("jar", new InputName("jar", $"{History.Jar.Number}"))} at jar {History.Jar.Number}")
+        ? Message.Of($"{new Remedy("jar", new InputName("jar", $"{History.Jar.Number}"))}")
         : Message.Of($"{new Remedy(StepTable.Under(Form.Step.Verb.Split(' ')[0]).FirstOrDefault(step => step.Looks)?.Verb ?? "shelf")}");
 
     /// <summary>What is shown while one types.</summary>
-    internal Markup Live() => Problems.Count > 0 ? Html.All(Problems.Select(ProblemPage.Line)) : Result;
+    internal Markup Live() => Problems.Count > 0 ? ProblemPage.Lines(Problems, History?.Jar.Number) : Result;
 }

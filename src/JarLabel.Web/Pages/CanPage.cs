@@ -10,7 +10,7 @@ internal static class CanPage
         Html.Of(
             $"""
             <h1>Cans of this shop</h1>
-            {Html.If(problems.Count > 0, () => Html.Of($"""<div class="warn" role="alert">{ProblemPage.Nothing}{problems.Select(ProblemPage.Line)}</div>"""))}
+            {Html.If(problems.Count > 0, () => Html.Of($"""<div class="warn" role="alert">{ProblemPage.Nothing}{ProblemPage.Lines(problems)}</div>"""))}
             {cans.Select(can => One(bench, can))}
             <h2>Enter a can</h2>
             <p>Section 3 of its safety data sheet names what is in it. Where it gives a range, write the range: every question is then answered for the worst that it allows.</p>

@@ -47,14 +47,14 @@ internal static class FormPage
         $"""<p><a href="/J/{history.Jar.Number}">{JarTitle.Of(history.Jar, scene.Bench.Catalog)}</a>; holds {JarParts.Holds(scene.Bench, history.Jar)}</p>""");
 
     /// <summary>What is to be known of the jar before anything is done with it; once it is worked out, that tells it.</summary>
-    private static Markup Known(FormScene scene) => scene.History is { } history && scene.Result.Text.Length == 0 ? ProblemPage.Cautions(JarSeen.Cautions(scene.Bench, history, JarWords.Hazards(scene.Bench, history.Jar))) : default;
+    private static Markup Known(FormScene scene) => scene.History is { } history && scene.Result.Text.Length == 0 ? ProblemPage.Cautions(JarSeen.Cautions(scene.Bench, history, JarWords.Hazards(scene.Bench, history.Jar)), history.Jar.Number) : default;
 
     private static Markup Summary(FormScene scene, IReadOnlyList<FormField> fields) => Html.If(scene.Problems.Count > 0, () => Html.Of(
-        $"""<div class="warn" role="alert">{ProblemPage.Nothing}{scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))).Select(ProblemPage.Line)}{Marked(scene, fields)}</div>"""));
+        $"""<div class="warn" role="alert">{ProblemPage.Nothing}{ProblemPage.Lines(scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))), scene.History?.Jar.Number)}{Marked(scene, fields)}</div>"""));
 
     /// <summary>What stands against the step whatever is filled in, with the way out of it.</summary>
     private static Markup Hindered(FormScene scene, IReadOnlyList<Problem> hindered) => Html.Of(
-        $"""<div class="warn" role="alert">{Html.If(scene.Problems.Count > 0, () => ProblemPage.Nothing)}{hindered.Select(ProblemPage.Line)}</div>""");
+        $"""<div class="warn" role="alert">{Html.If(scene.Problems.Count > 0, () => ProblemPage.Nothing)}{ProblemPage.Lines(hindered, scene.History?.Jar.Number)}</div>""");
 
     private static Markup Marked(FormScene scene, IReadOnlyList<FormField> fields) => Html.All(fields
         .Where(field => scene.Problems.Any(problem => Is(field, problem)))
@@ -90,7 +90,7 @@ internal static class FormPage
     private static Markup One(FormScene scene, FormField field)
     {
         Problem[] problems = [.. scene.Problems.Where(problem => Is(field, problem))];
-        var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>{StepLinks.Row(problem.Text.Remedies)}"""));
+        var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>{StepLinks.Row(problem.Text.Remedies, scene.History?.Jar.Number)}"""));
         return field.Tick
             ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.Values.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
             : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
