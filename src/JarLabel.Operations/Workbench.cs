@@ -46,6 +46,9 @@ public sealed class Workbench
     /// <summary>From when on a moment must be a slip: what is entered is of the past, and seldom of what is planned.</summary>
     internal static DateTime Slip(DateTime now) => now.AddYears(1);
 
+    /// <summary>True for a step that lies so far ahead of the clock that one of the two is wrong, and most often the day that was said.</summary>
+    internal static bool IsAhead(DateTime step, DateTime clock) => step > clock.AddDays(1);
+
     /// <summary>That the clock goes wrong, where it does by what is on record; null otherwise.</summary>
     internal Problem? ClockBehind { get; private set; }
 
@@ -89,8 +92,8 @@ public sealed class Workbench
     /// set back loses nobody's work, and what is recorded bears the moment of that step.</summary>
     /// <param name="last">When that step was.</param>
     /// <param name="early">What to say of a moment before it.</param>
-    /// <param name="behind">What to say of such a clock.</param>
-    internal Result<DateTime> NotBefore(DateTime last, Func<Problem> early, Func<Problem> behind)
+    /// <param name="behind">What to say of such a clock; null for nothing.</param>
+    internal Result<DateTime> NotBefore(DateTime last, Func<Problem> early, Func<Problem?> behind)
     {
         if (Now < last && Dated)
         {
