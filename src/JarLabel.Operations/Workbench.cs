@@ -70,11 +70,11 @@ public sealed class Workbench
     /// <summary>How many steps of its jar the person has seen; null where that does not matter.</summary>
     public int? StepsSeen { get; }
 
-    /// <summary>What the last recorded step wrote, and which places of label stock it took; null before there was one.</summary>
-    public StepTrace? LastStep { get; internal set; }
-
     /// <summary>How many events of the whole ledger the person has seen; null where that does not matter.</summary>
     public long? EventsSeen { get; }
+
+    /// <summary>What the last recorded step wrote, and which places of label stock it took; null before there was one.</summary>
+    public StepTrace? LastStep { get; internal set; }
 
     /// <summary>Files of recorded steps that could not be put in their places yet.</summary>
     public IReadOnlyList<Problem> Unmoved { get; internal set; } = [];

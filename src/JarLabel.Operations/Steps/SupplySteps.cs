@@ -20,8 +20,8 @@ internal sealed class SupplySteps
 
     private Input<SupplyNumber> One => field ??= Of(OnHand);
 
-    /// <summary>The same, with those that are empty or discarded to choose from too.</summary>
-    private Input<SupplyNumber> Any => field ??= Of(bench => Chosen(bench, SupplyBook.All(bench, kind)));
+    /// <summary>The same, with those that are empty or discarded to choose from too, and without those that by the ledger never came.</summary>
+    private Input<SupplyNumber> Any => field ??= Of(bench => Chosen(bench, SupplyBook.All(bench, kind).Then(all => Result<IReadOnlyList<Supply>>.Of([.. all.Where(one => !one.TakenBack)]))));
 
     private Input<string?> Why => field ??= Shared.WhyItGoes(said.Why);
 
@@ -95,8 +95,12 @@ internal sealed class SupplySteps
     {
         Button = "Take back the last step",
         Says = $"Takes back the last thing said of the {Word}, by a new entry; nothing is erased. What a jar took from it is taken back at the jar.",
+        Hinders = NothingToUndo,
         WorksOut = true,
     };
+
+    private IReadOnlyList<Problem> NothingToUndo(Values given) =>
+        given.TryRead(Any, out var number) && SupplyBook.Find(given.Bench, kind, number).TryGet(out var supply, out _) && supply.TakenBack ? supply.Undo(given.Bench.Now).Problems : [];
 
     private Result<Outcome> DoLeft(Values given)
     {

@@ -19,7 +19,7 @@ internal sealed record FormScene(
     internal string Address => History is null ? $"/{Form.Name}" : $"/J/{History.Jar.Number}/{Form.Name}";
 
     /// <summary>What stands against the step whatever is filled in.</summary>
-    internal IReadOnlyList<Problem> Hindered => Form.Hindered(Bench, History?.Jar);
+    internal IReadOnlyList<Problem> Hindered => field ??= Form.Hindered(Bench, History?.Jar, Values);
 
     /// <summary>The step that shows what was recorded by it.</summary>
     internal Message Look => History is not null

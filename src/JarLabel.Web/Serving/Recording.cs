@@ -76,7 +76,8 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
         given.Where(one => !Form(place).Step.Fields.Any(field => field.IsObserved && field.Name == one.Key)).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>A form as it is opened: with what it would come to, as far as that can be said yet.</summary>
-    private static FormScene Filled(FormScene scene, bool given) => scene.Form.Step.ShowsAtOnce || (given && scene.Form.Step.Looks) ? Worked(scene)
+    private static FormScene Filled(FormScene scene, bool given) => scene.Hindered.Count > 0 ? scene
+        : scene.Form.Step.ShowsAtOnce || (given && scene.Form.Step.Looks) ? Worked(scene)
         : given && scene.Form.Step.WorksOut && Worked(scene) is { Problems.Count: 0 } worked ? worked
         : scene;
 
