@@ -42,7 +42,10 @@ internal static class OperationProblems
         new("JL332", $"Read {Quoted.Of(file)} as the file to write; its ending says what it becomes: .pdf, .png or .svg, such as label.pdf.", "out");
 
     internal static Problem ChangedSince(JarHistory history) =>
-        new("JL150", $"Jar {history.Jar.Number} has been worked on since this was opened; the last step is: {HistoryWords.Of(history.Events.Last(e => e.Event is not Labelled).Event)}. Look at what it holds now, then decide anew.", "jar");
+        new("JL150", $"Jar {history.Jar.Number} has been worked on since this was opened; the last step is: {HistoryWords.Of(history.Events.Last(e => e.Event is not Labelled).Event)}. It holds {(history.Jar.Contents.IsEmpty ? "nothing more" : BenchAmount.Both(history.Jar.Contents.Liquid))} now. Look whether this is still right, and send it again if it is.", "jar");
+
+    internal static Problem ChangedSince(Supply supply, bool metric) => new(
+        "JL150", $"{Capital.Of(supply.Kind.Word())} {supply.Number} has been worked on since this was opened. What is left now: {supply.Standing(metric)}{(supply.Last is { } last ? $"; the last that is said of it is {SupplyLastWords.Of(last)}" : "")}. Look whether this is still right, and send it again if it is.", supply.Kind.Word());
 
     internal static Problem WentOn(JarNumber jar, JarNumber made) =>
         new("JL147", Message.Of($"This step filled jar {made}, and jar {jar} has been worked on since. First take that back at jar {jar}: {new Remedy("undo", new InputName("jar", $"{jar}"))}."), "jar");
@@ -77,13 +80,22 @@ internal static class OperationProblems
         new("JL357", Message.Of($"Read {DateWords.Of(read)} as the moment of this step, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, which it builds on. Give a later moment, such as {At(before.At.AddDays(1))}{(before is IBeginning ? "" : Message.Of($", or take that step back first: {new Remedy("undo", new InputName("jar", $"{jar.Value}"))}"))}."), "at");
 
     internal static Problem ClockBehind(JarNumber jar, JarEvent before, DateTime clock) =>
-        new("JL374", Message.Of($"The clock says {DateWords.Of(clock)}, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, the last step of jar {jar}. Nothing is lost: this step is recorded under that moment. Set the clock right, or say when it was with {new InputName("at")}."), "at");
+        new("JL374", Message.Of($"The clock says {DateWords.Of(clock)}, before \"{HistoryWords.Of(before)}\" of {DateWords.Of(before.At)}, the last step of jar {jar}. Nothing is lost: this step is recorded under that moment. {SetRight(before.At, clock, new("undo", new InputName("jar", $"{jar.Value}")))}"), "at");
 
-    internal static Problem OutOfOrder(string supply, DateTime before, DateTime read) =>
-        new("JL375", Message.Of($"Read {DateWords.Of(read)} as the moment of this step, before the last step of {supply}, of {DateWords.Of(before)}. Give a later moment, such as {At(before.AddDays(1))}."), "at");
+    internal static Problem OutOfOrder(Supply supply, SupplyEvent before, DateTime read) =>
+        new("JL375", Message.Of($"Read {DateWords.Of(read)} as the moment of this step, before the last step of {supply.Kind.Word()} {supply.Number}, of {DateWords.Of(before.At)}. Give a later moment, such as {At(before.At.AddDays(1))}, or take that step back first: {TakeBack(supply, before)}."), "at");
 
-    internal static Problem ClockBehind(string supply, DateTime before, DateTime clock) =>
-        new("JL374", Message.Of($"The clock says {DateWords.Of(clock)}, before the last step of {supply}, of {DateWords.Of(before)}. Nothing is lost: this step is recorded under that moment. Set the clock right, or say when it was with {new InputName("at")}."), "at");
+    internal static Problem ClockBehind(Supply supply, SupplyEvent before, DateTime clock) =>
+        new("JL374", Message.Of($"The clock says {DateWords.Of(clock)}, before the last step of {supply.Kind.Word()} {supply.Number}, of {DateWords.Of(before.At)}. Nothing is lost: this step is recorded under that moment. {SetRight(before.At, clock, TakeBack(supply, before))}"), "at");
+
+    /// <summary>What to do where the clock is behind the last step: by hours, as when it was set back, or by days, as when a wrong one was said.</summary>
+    private static Message SetRight(DateTime last, DateTime clock, Remedy undo) => Workbench.IsAhead(last, clock)
+        ? Message.Of($"If the clock is right, that step is dated ahead: take back what is recorded under that moment, the last of it first, and enter it with the right day: {undo}. If not, set the clock right.")
+        : Message.Of($"Set the clock right, or say when it was with {new InputName("at")}.");
+
+    /// <summary>Taking back the last step of a bag or bottle, which is done at the jar where a jar took from it.</summary>
+    private static Remedy TakeBack(Supply supply, SupplyEvent last) =>
+        last is ITaking taking ? new("undo", new InputName("jar", $"{taking.Jar.Value}")) : new($"{supply.Kind.Word()} undo", new InputName(supply.Kind.Word(), $"{supply.Number.Value}"));
 
     internal static Problem OtherHead(string kind, string at, string name, DateTime happened) =>
         new("JL470", string.Create(CultureInfo.InvariantCulture, $"The line says {Quoted.Of(kind)} at {Quoted.Of(at)}, and the event in it {name} at {happened:yyyy-MM-ddTHH:mm:ss}; they are always the same."));

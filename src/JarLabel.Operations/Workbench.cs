@@ -15,6 +15,7 @@ public sealed class Workbench
         Now = request.Now;
         DryRun = request.DryRun;
         StepsSeen = request.StepsSeen;
+        EventsSeen = request.EventsSeen;
         Dated = request.Dated;
         Rules = request.Rules ?? settings.Rules;
         Metric = request.Metric ?? settings.Metric;
@@ -54,6 +55,9 @@ public sealed class Workbench
     /// <summary>From when on a moment must be a slip: what is entered is of the past, and seldom of what is planned.</summary>
     internal static DateTime Slip(DateTime now) => now.AddYears(1);
 
+    /// <summary>True for a step that lies so far ahead of the clock that one of the two is wrong, and most often the day that was said.</summary>
+    internal static bool IsAhead(DateTime step, DateTime clock) => step > clock.AddDays(1);
+
     /// <summary>That the clock goes wrong, where it does by what is on record; null otherwise.</summary>
     internal Problem? ClockBehind { get; private set; }
 
@@ -75,6 +79,9 @@ public sealed class Workbench
     /// <summary>How many steps of its jar the person has seen; null where that does not matter.</summary>
     public int? StepsSeen { get; }
 
+    /// <summary>How many events of the whole ledger the person has seen; null where that does not matter.</summary>
+    public long? EventsSeen { get; }
+
     /// <summary>What the last recorded step wrote, and which places of label stock it took; null before there was one.</summary>
     public StepTrace? LastStep { get; internal set; }
 
@@ -94,8 +101,8 @@ public sealed class Workbench
     /// set back loses nobody's work, and what is recorded bears the moment of that step.</summary>
     /// <param name="last">When that step was.</param>
     /// <param name="early">What to say of a moment before it.</param>
-    /// <param name="behind">What to say of such a clock.</param>
-    internal Result<DateTime> NotBefore(DateTime last, Func<Problem> early, Func<Problem> behind)
+    /// <param name="behind">What to say of such a clock; null for nothing.</param>
+    internal Result<DateTime> NotBefore(DateTime last, Func<Problem> early, Func<Problem?> behind)
     {
         if (Now < last && Dated)
         {

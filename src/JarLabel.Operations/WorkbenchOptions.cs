@@ -9,6 +9,10 @@ namespace JarLabel.Operations;
 /// <param name="StepsSeen">How many steps of its jar the person has seen; when there are more by now, the step is refused. Null where that does not matter.</param>
 public sealed record WorkbenchOptions(string? Shop, DateTime Now, RuleSet? Rules = null, bool? Metric = null, bool DryRun = false, int? StepsSeen = null)
 {
+    /// <summary>How many events of the whole ledger the person has seen, where it is not known yet which jar, bag or bottle the step is of; when there are
+    /// more of that one by now, the step is refused. Null where that does not matter.</summary>
+    public long? EventsSeen { get; init; }
+
     /// <summary>Writes over somebody else's file where one is in the place of an answer.</summary>
     public bool Force { get; init; }
 

@@ -30,34 +30,41 @@ public static class ContentsText
     {
         var shares = typed.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
             .Select(share => share.Split('=', 2, StringSplitOptions.TrimEntries))
-            .Select(halves => (halves[0], halves.ElementAtOrDefault(1) ?? "", where))
+            .Select(halves => (Of: halves[0], Share: halves.ElementAtOrDefault(1) ?? ""))
             .ToArray();
-        return shares.Length == 0 ? HazardProblems.NotAShare(typed, where) : Read(shares, measure, catalog, where);
+        return shares.Length == 0
+            ? HazardProblems.NotAShare(typed, where)
+            : Results.All(shares.Select(one => ReadPart(one.Of, one.Share, catalog, where, HazardProblems.NotAShare(one.Share.Length == 0 ? one.Of : $"{one.Of}={one.Share}", where))))
+                .Then(parts => Whole(parts, measure, where, [.. Twice(parts).Select(second => HazardProblems.NamedTwice(parts[second].Of, where))]));
     }
 
-    /// <summary>What is stated in rows of a substance and its percent, or every problem in them.</summary>
-    /// <param name="rows">The substance as typed, its share as typed, and where that was.</param>
+    /// <summary>What is stated in rows in which a substance is chosen and its percent typed, or every problem in them, each where it is.</summary>
+    /// <param name="rows">The rows.</param>
     /// <param name="measure">By weight or by volume.</param>
     /// <param name="catalog">Where the substances are.</param>
-    /// <param name="where">Where they were typed as a whole.</param>
-    public static Result<StatedContents> Read(
-        IEnumerable<(string Of, string Share, string? Where)> rows, Measure measure, ShopCatalog catalog, string? where)
-    {
-        Result<Part>[] parts = [.. rows.Select(row => ReadPart(row.Of, row.Share, catalog, row.Where))];
-        Problem[] faults = [.. parts.SelectMany(p => p.Problems)];
-        return faults.Length > 0 ? Result<StatedContents>.Failed(faults) : Whole([.. parts.Select(p => p.Require())], measure, where);
-    }
+    public static Result<StatedContents> Read(IReadOnlyList<ContentsRow> rows, Measure measure, ShopCatalog catalog) =>
+        Results.All(rows.Select(row => ReadPart(row.Of, row.Share, catalog, row.WhereOf, HazardProblems.NotAPercent(row.Share, row.WhereShare)))).Then(parts => Whole(
+            parts,
+            measure,
+            where: null,
+            [.. Twice(parts).Select(second => HazardProblems.ChosenTwice(catalog.Substances.Require(parts[second].Of).Name, rows[second].WhereOf))],
+            catalog.Substances.Require(Undeclared).Name));
 
-    private static Result<Part> ReadPart(string of, string share, ShopCatalog catalog, string? where) => ShareText.Read(share) is { } span
+    private const string Undeclared = "unknown";
+
+    private static Result<Part> ReadPart(string of, string share, ShopCatalog catalog, string? where, Problem unread) => ShareText.Read(share) is { } span
         ? catalog.Substances.Named(of, where).Then<Part>(substance => new Part(substance.Id, span.Least, span.Most))
-        : HazardProblems.NotAShare(share.Length == 0 ? of : $"{of}={share}", where);
+        : unread;
 
-    private static Result<StatedContents> Whole(IReadOnlyList<Part> parts, Measure measure, string? where)
+    /// <summary>The places of what stands there a second time.</summary>
+    private static IEnumerable<int> Twice(IReadOnlyList<Part> parts) => parts.Index().GroupBy(p => p.Item.Of, p => p.Index).Where(g => g.Count() > 1).Select(g => g.ElementAt(1));
+
+    private static Result<StatedContents> Whole(IReadOnlyList<Part> parts, Measure measure, string? where, IReadOnlyList<Problem> twice, string? undeclared = null)
     {
         Problem[] faults =
         [
-            .. parts.GroupBy(p => p.Of).Where(g => g.Count() > 1).Select(g => HazardProblems.NamedTwice(g.Key, where)),
-            .. parts.Count(p => p.IsRange) > RangeCorners.MostRanges ? [HazardProblems.TooManyRanges(parts.Count(p => p.IsRange), where)] : Array.Empty<Problem>(),
+            .. twice,
+            .. parts.Count(p => p.IsRange) > RangeCorners.MostRanges ? [HazardProblems.TooManyRanges(parts.Count(p => p.IsRange), where, undeclared)] : Array.Empty<Problem>(),
         ];
         if (faults.Length > 0)
         {
@@ -66,9 +73,16 @@ public static class ContentsText
 
         var (least, most) = (parts.Sum(p => p.Least), parts.Sum(p => p.Most));
         var slack = least == most ? Slack : 0;
-        return least > 100 + slack || most < 100 - slack ? HazardProblems.NotAHundred(least, most, where) : StatedContents.Of(measure, parts);
+        return least > 100 + slack || most < 100 - slack ? HazardProblems.NotAHundred(least, most, where, undeclared) : StatedContents.Of(measure, parts);
     }
 
     private static Composition Exact(StatedContents stated, ShopCatalog catalog) =>
         Composition.FromPercentages(stated.Parts.Select(p => new Ingredient(catalog.Substances.Require(p.Of), p.Parts)));
 }
+
+/// <summary>A row of a form: a substance that was chosen, and its percent.</summary>
+/// <param name="Of">The substance.</param>
+/// <param name="Share">Its percent as typed.</param>
+/// <param name="WhereOf">Where the substance was chosen.</param>
+/// <param name="WhereShare">Where the percent was typed.</param>
+public readonly record struct ContentsRow(string Of, string Share, string WhereOf, string WhereShare);

@@ -52,6 +52,9 @@ public abstract class Supply
     /// <summary>The last thing that was said of it and still stands; null when nothing does. Labels are not among them: they are paper.</summary>
     public SupplyEvent? Last => standing.Count == 0 ? null : standing[^1];
 
+    /// <summary>What was said of it before that and still stands; null when nothing was.</summary>
+    public SupplyEvent? BeforeLast => standing.Count < 2 ? null : standing[^2];
+
     /// <summary>An amount of what is in it, as it is shown.</summary>
     public abstract string Shown(double amount, bool metric = false);
 

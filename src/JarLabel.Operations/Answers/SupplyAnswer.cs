@@ -44,7 +44,7 @@ internal static class SupplyAnswer
         var (bag, bottle) = (supply as Bag, supply as Bottle);
         var screen = new Screen().Title($"{Capital.Of(supply.Kind.Word())} {supply.Number} · {What(bench, supply)}").Gap().Rows(
         [
-            (bench.DryRun ? "would be done" : "done", outcome.Step is SupplyUndone undone ? $"taken back: {UndoneWords.Of(undone)}" : null),
+            (bench.DryRun ? "would be done" : "done", outcome.Step is SupplyUndone undone ? $"taken back: {SupplyLastWords.Of(undone.What)}" : null),
             ("left", supply.Standing(bench.Metric)),
             ("waste", supply is Bottle { Discarded: true } && outcome.Step is not SupplyUndone ? WasteWords.OfWhatIsLeft : null),
             (bag is null ? "since" : "made", DateWords.Of(supply.Since)),
@@ -91,10 +91,12 @@ internal static class SupplyAnswer
     private const double UsualPour = 350;
 }
 
-/// <summary>A step at a bag or bottle that was taken back, in words.</summary>
-internal static class UndoneWords
+/// <summary>The last thing that was said of a bag or bottle, in words: what can be taken back, or was.</summary>
+internal static class SupplyLastWords
 {
-    internal static string Of(SupplyUndone undone) => undone.What switch
+    internal static string Of(SupplyEvent last) => last is ITaking taking ? $"what jar {taking.Jar} took" : Of(last.Name);
+
+    internal static string Of(string name) => name switch
     {
         nameof(BagAdded) or nameof(BottleAdded) => "that it came",
         nameof(FlakesLeft) or nameof(SolventLeft) => "what was measured",

@@ -29,7 +29,7 @@ public static class CanBook
         {
             if (before.Solvents.Find(id) is { } there)
             {
-                return IsSame(there, can) ? before : CanProblems.Taken(id, there.Name);
+                return IsSame(there, can) ? before : CanProblems.Taken(id, there.Name, can.Id is null ? can.Name : null);
             }
 
             var written = CanFile.With(own.Bytes.Span, CanFile.Row(id, can, bench.Now));
@@ -77,7 +77,7 @@ public static class CanBook
         }
 
         var id = word.ToString().Trim('-');
-        return id.Length > 0 && (can.Id is null || can.Id == id) ? id : CanProblems.NoId(can.Id ?? can.Name, can.Id is null ? "name" : "id");
+        return id.Length > 0 && (can.Id is null || can.Id == id) ? id : can.Id is null ? CanProblems.NoName(can.Name) : CanProblems.NoId(can.Id);
     }
 }
 
@@ -91,11 +91,19 @@ public sealed record CanOutcome(Solvent Solvent, HazardAssessment Hazards, strin
 /// <summary>What can go wrong with a can of the shop's own.</summary>
 internal static class CanProblems
 {
-    internal static Problem NoId(string read, string where) => new(
-        "JL223", Message.Of($"Read {Quoted.Of(read)}, of which no word for commands can be made; wanted are letters a to z, digits and hyphens, such as {new InputName("id", "green-can")}."), where);
+    internal static Problem NoName(string read) => new(
+        "JL223", Message.Of($"Read {Quoted.Of(read)}, of which no word for commands can be made. Give it a name with letters a to z or digits in it, such as \"the green can\", or say that word, such as {new InputName("id", "green-can")}."), "name");
 
-    internal static Problem Taken(string id, string name) => new(
-        "JL224", Message.Of($"There is an alcohol \"{id}\" already ({name}). What is in it stays as it was said, because jars may have been mixed from it; give this can another name, such as {new InputName("id", $"{id}-2")}."), "id");
+    internal static Problem NoId(string read) => new(
+        "JL223", Message.Of($"Read {Quoted.Of(read)}, of which no word for commands can be made; wanted are letters a to z, digits and hyphens, such as {new InputName("id", "green-can")}."), "id");
+
+    /// <param name="id">The word that is taken.</param>
+    /// <param name="name">What bears it.</param>
+    /// <param name="read">The name of which the word was made; null where the word itself was said.</param>
+    internal static Problem Taken(string id, string name, string? read) => new(
+        "JL224",
+        Message.Of($"There is an alcohol \"{id}\" already ({name}). What is in it stays as it was said, because jars may have been mixed from it; give this can another name, such as {(read is null ? Message.Of($"{new InputName("id", $"{id}-2")}") : Quoted.Of($"{read} 2"))}."),
+        read is null ? "id" : "name");
 
     internal static Problem NotWritten(string file, string why) => new(
         "JL225", $"The can could not be written into the shop's catalog, which stays as it was: {why}", file);

@@ -35,7 +35,7 @@ public static class BlendJars
     }
 
     private static Result<Pour> Part(Workbench bench, Recorder from, TakenText amount) =>
-        from.History.Then(history => Pour.Of(bench, from, amount.Of(history.Jar.Contents.Liquid), "jar"));
+        from.Unchanged(bench).Then(history => Pour.Of(bench, from, amount.Of(history.Jar.Contents.Liquid), "jar"));
 
     private static Result<Blended> Begin(Workbench bench, IReadOnlyList<Pour> pours, NewJar into)
     {

@@ -10,7 +10,7 @@ public static class UndoLast
         return StepCompletion.Open(bench).Then(completion => LedgerAccess.Record(bench, step =>
         {
             var recorder = new Recorder(step, number);
-            return recorder.History.Then(history => history.UnchangedSince(bench.StepsSeen)).Then(_ => recorder.InTime(bench)).Then(history => TakeBack(bench, recorder, history.Life, completion, label));
+            return recorder.History.Then(history => history.UnchangedSince(bench.StepsSeen)).Then(_ => recorder.InTime(bench, undoing: true)).Then(history => TakeBack(bench, recorder, history.Life, completion, label));
         }));
     }
 

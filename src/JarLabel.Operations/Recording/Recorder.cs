@@ -20,6 +20,10 @@ internal sealed class Recorder(LedgerStep step, JarNumber jar)
     /// <summary>The jar as it is so far.</summary>
     internal Result<JarHistory> History => JarHistory.Of(jar, rows);
 
+    /// <summary>The jar, unless somebody has worked on it since a form was opened that is of no jar until it is filled in.</summary>
+    internal Result<JarHistory> Unchanged(Workbench bench) => History.Then<JarHistory>(history =>
+        bench.EventsSeen is { } seen && rows.Any(row => row.Sequence > seen && row.Kind != nameof(Labelled)) ? OperationProblems.ChangedSince(history) : history);
+
     /// <summary>The jar with what the shop's tests and its bags say of it now.</summary>
     internal Result<JarHistory> Marked(Workbench bench) => History.Then(history => LearnedDates.Mark(bench, step, history));
 
@@ -53,10 +57,14 @@ internal sealed class Recorder(LedgerStep step, JarNumber jar)
     }
 
     /// <summary>The jar, when the moment is not before its last step that still stands.</summary>
-    internal Result<JarHistory> InTime(Workbench bench) => History.Then(history =>
-        history.Life.Standing is [var last, ..]
-            ? bench.NotBefore(last.At, () => OperationProblems.OutOfOrder(jar, last, bench.Now), () => OperationProblems.ClockBehind(jar, last, bench.Now)).Then<JarHistory>(_ => history)
+    /// <param name="bench">The shop.</param>
+    /// <param name="undoing">True to take that step back: where it lies ahead of the clock, only what stands before it can be wrong after that.</param>
+    internal Result<JarHistory> InTime(Workbench bench, bool undoing = false) => History.Then(history =>
+        history.Life.Standing is [var last, ..] standing
+            ? bench.NotBefore(last.At, () => OperationProblems.OutOfOrder(jar, last, bench.Now), () => Behind(bench.Now, undoing && Workbench.IsAhead(last.At, bench.Now) ? standing.ElementAtOrDefault(1) : last)).Then<JarHistory>(_ => history)
             : history);
+
+    private Problem? Behind(DateTime clock, JarEvent? last) => last is not null && last.At > clock ? OperationProblems.ClockBehind(jar, last, clock) : null;
 
     /// <summary>Adds an event and gives the jar as it is then.</summary>
     internal Result<JarHistory> Append(JarEvent happened)

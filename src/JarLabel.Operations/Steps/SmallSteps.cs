@@ -34,6 +34,7 @@ internal static class SmallSteps
         IsSeldom = true,
         TakesGone = true,
         Says = "Takes back the last thing recorded of this jar, by a new entry; nothing is erased.",
+        Hinders = given => given.TryRead(Shared.Jar, out var number) ? LedgerAccess.Jar(given.Bench, number).Then(history => history.Life.Undo(given.Bench.Now)).Problems : [],
         WorksOut = true,
         NeedsNothing = true,
     };

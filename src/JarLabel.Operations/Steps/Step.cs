@@ -56,6 +56,9 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     /// <summary>What is wrong with what was filled in as a whole, told beside the faults of single fields.</summary>
     internal Func<Values, IEnumerable<Problem>>? Holds { get; init; }
 
+    /// <summary>What stands against it at the jar, bag or bottle that it is of, whatever else is filled in: there is nothing to do it to.</summary>
+    internal Func<Values, IEnumerable<Problem>> Hinders { get; init; } = _ => [];
+
     /// <summary>On what it prints; null for what is said in the fields for a label.</summary>
     internal Input<LabelChoice>? Stock { get; init; }
 

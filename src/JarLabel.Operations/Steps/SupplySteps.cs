@@ -20,8 +20,8 @@ internal sealed class SupplySteps
 
     private Input<SupplyNumber> One => field ??= Of(OnHand);
 
-    /// <summary>The same, with those that are empty or discarded to choose from too.</summary>
-    private Input<SupplyNumber> Any => field ??= Of(bench => Chosen(bench, SupplyBook.All(bench, kind)));
+    /// <summary>The same, with those that are empty or discarded to choose from too, and without those that by the ledger never came.</summary>
+    private Input<SupplyNumber> Any => field ??= Of(bench => Chosen(bench, SupplyBook.All(bench, kind).Then(all => Result<IReadOnlyList<Supply>>.Of([.. all.Where(one => !one.TakenBack)]))));
 
     private Input<string?> Why => field ??= Shared.WhyItGoes(said.Why);
 
@@ -81,7 +81,7 @@ internal sealed class SupplySteps
     { Button = "Record the test" };
 
     internal Step Move => field ??= Step.OfShop(Verb("move"), "Move a bottle", "Put a bottle on another shelf.", [One, NewShelf],
-        given => Said(given, SupplyOperations.Move(given.Bench, given.Get(One), given.Get(NewShelf))));
+        given => SupplyOperations.Move(given.Bench, given.Get(One), given.Get(NewShelf)).Then(outcome => Said(given, outcome).Then<Outcome>(said => said with { IsNothing = outcome.Step is null })));
 
     internal Step Discard => field ??= Step.OfShop(Verb("discard"), $"Discard a {Word}", $"Take a {Word} out of the shop.", [One, Why],
         given => Said(given, SupplyOperations.Discard(given.Bench, kind, given.Get(One), given.Get(Why)))) with
@@ -95,8 +95,12 @@ internal sealed class SupplySteps
     {
         Button = "Take back the last step",
         Says = $"Takes back the last thing said of the {Word}, by a new entry; nothing is erased. What a jar took from it is taken back at the jar.",
+        Hinders = NothingToUndo,
         WorksOut = true,
     };
+
+    private IReadOnlyList<Problem> NothingToUndo(Values given) =>
+        given.TryRead(Any, out var number) && SupplyBook.Find(given.Bench, kind, number).TryGet(out var supply, out _) && supply.TakenBack ? supply.Undo(given.Bench.Now).Problems : [];
 
     private Result<Outcome> DoLeft(Values given)
     {

@@ -37,6 +37,14 @@ public static class SupplyBook
     internal static Result<Supply> Find(LedgerView view, SupplyKind kind, SupplyNumber number) =>
         Events(view, Subject(kind, number)).Then(events => Fold(kind, number, events));
 
+    /// <summary>One bag or bottle, unless somebody has done something with it since a form was opened.</summary>
+    internal static Result<Supply> Unchanged(Workbench bench, LedgerView view, SupplyKind kind, SupplyNumber number)
+    {
+        var rows = view.EventsOf(Subject(kind, number));
+        return Read(rows).Then(events => Fold(kind, number, events)).Then<Supply>(supply =>
+            bench.EventsSeen is { } seen && rows.Any(row => row.Sequence > seen && row.Kind != nameof(SupplyLabelled)) ? OperationProblems.ChangedSince(supply, bench.Metric) : supply);
+    }
+
     internal static Result<Supply> Find(Workbench bench, SupplyKind kind, SupplyNumber number) => LedgerAccess.Read(bench, view => Find(view, kind, number));
 
     private static Result<Supply> Fold(SupplyKind kind, SupplyNumber number, IReadOnlyList<SupplyEvent> events) => kind == SupplyKind.Bag
@@ -72,11 +80,11 @@ public static class SupplyBook
 
     /// <summary>The event at its moment, which is not before the last thing that was said of the bag or bottle and still stands.</summary>
     internal static Result<SupplyEvent> InTime(Workbench bench, Supply supply, SupplyEvent happened) => supply.Last is { } last
-        ? bench.NotBefore(last.At, () => OperationProblems.OutOfOrder(Name(supply), last.At, bench.Now), () => OperationProblems.ClockBehind(Name(supply), last.At, bench.Now))
+        ? bench.NotBefore(last.At, () => OperationProblems.OutOfOrder(supply, last, bench.Now), () => Behind(supply, bench.Now, happened is SupplyUndone && Workbench.IsAhead(last.At, bench.Now) ? supply.BeforeLast : last))
             .Then<SupplyEvent>(now => happened with { At = now })
         : happened;
 
-    private static string Name(Supply supply) => Subject(supply.Kind, supply.Number).ToString();
+    private static Problem? Behind(Supply supply, DateTime clock, SupplyEvent? last) => last is not null && last.At > clock ? OperationProblems.ClockBehind(supply, last, clock) : null;
 
     internal static Result<SupplyEvent> Read(EventRow row) =>
         SupplyEventJson.Read(row.Body, string.Create(CultureInfo.InvariantCulture, $"event {row.Sequence}"));

@@ -26,7 +26,7 @@ public static class SupplyOperations
 
     /// <summary>Says what the scale or the measure says is left; nothing is an answer too.</summary>
     public static Result<SupplyOutcome> Left(Workbench bench, SupplyKind kind, SupplyNumber number, SupplyEvent reading) =>
-        Record(bench, kind, number, supply => SupplyFit.Check(reading, supply));
+        Record(bench, kind, number, supply => SupplyFit.Check(reading, supply), ofMoment: true);
 
     /// <summary>Says how a pinch of a bag dissolved.</summary>
     public static Result<SupplyOutcome> Test(Workbench bench, SupplyNumber number, Pinch pinch) =>
@@ -45,7 +45,7 @@ public static class SupplyOperations
 
     /// <summary>Takes the last step at it back, by a new event.</summary>
     public static Result<SupplyOutcome> Undo(Workbench bench, SupplyKind kind, SupplyNumber number) =>
-        Record(bench, kind, number, supply => supply.Undo(bench.Now).Then<SupplyEvent>(undone => undone));
+        Record(bench, kind, number, supply => supply.Undo(bench.Now).Then<SupplyEvent>(undone => undone), ofMoment: true);
 
     /// <summary>One looked up, with what is dangerous about it.</summary>
     internal static SupplyOutcome Of(Workbench bench, Supply supply) => new(supply, supply is Bottle bottle ? SupplyWords.Hazards(bench, bottle) : null, null, []);
@@ -56,9 +56,14 @@ public static class SupplyOperations
         ? bench.Settings.Shelf(bottle.Shelf.Length == 0 ? null : bottle.Shelf).Then<SupplyEvent>(shelf => bottle with { At = bench.Now, Shelf = shelf.Name })
         : request.Added with { At = bench.Now };
 
-    private static Result<SupplyOutcome> Record(Workbench bench, SupplyKind kind, SupplyNumber number, Func<Supply, Result<SupplyEvent>> happen) => LedgerAccess.Record(bench, step =>
+    /// <param name="bench">The shop.</param>
+    /// <param name="kind">Which of both.</param>
+    /// <param name="number">Its number.</param>
+    /// <param name="happen">What happens to it.</param>
+    /// <param name="ofMoment">True for what is said of it as it was seen, and is no longer true when something was done with it since.</param>
+    private static Result<SupplyOutcome> Record(Workbench bench, SupplyKind kind, SupplyNumber number, Func<Supply, Result<SupplyEvent>> happen, bool ofMoment = false) => LedgerAccess.Record(bench, step =>
     {
-        if (!SupplyBook.Find(step, kind, number).TryGet(out var before, out var faults)
+        if (!(ofMoment ? SupplyBook.Unchanged(bench, step, kind, number) : SupplyBook.Find(step, kind, number)).TryGet(out var before, out var faults)
             || !happen(before).TryGet(out var happened, out faults)
             || !SupplyBook.InTime(bench, before, happened).TryGet(out var timed, out faults))
         {

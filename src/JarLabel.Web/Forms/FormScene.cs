@@ -12,17 +12,20 @@ namespace JarLabel.Web.Forms;
 internal sealed record FormScene(
     StepForm Form, Workbench Bench, JarHistory? History, string Token, string Key, FormValues Values, IReadOnlyList<Problem> Problems, Markup Result)
 {
+    /// <summary>What there was to see when it was shown: how many steps of its jar; where it is of none, how many events of the ledger.</summary>
+    internal required long Seen { get; init; }
+
     /// <summary>Where it is sent.</summary>
     internal string Address => History is null ? $"/{Form.Name}" : $"/J/{History.Jar.Number}/{Form.Name}";
 
     /// <summary>What stands against the step whatever is filled in.</summary>
-    internal IReadOnlyList<Problem> Hindered => Form.Hindered(Bench, History?.Jar);
+    internal IReadOnlyList<Problem> Hindered => field ??= Form.Hindered(Bench, History?.Jar, Values);
 
     /// <summary>The step that shows what was recorded by it.</summary>
     internal Message Look => History is not null
-        ? Message.Of($"{new Remedy("jar", new InputName("jar", $"{History.Jar.Number}"))} at jar {History.Jar.Number}")
+        ? Message.Of($"{new Remedy("jar", new InputName("jar", $"{History.Jar.Number}"))}")
         : Message.Of($"{new Remedy(StepTable.Under(Form.Step.Verb.Split(' ')[0]).FirstOrDefault(step => step.Looks)?.Verb ?? "shelf")}");
 
     /// <summary>What is shown while one types.</summary>
-    internal Markup Live() => Problems.Count > 0 ? Html.All(Problems.Select(ProblemPage.Line)) : Result;
+    internal Markup Live() => Problems.Count > 0 ? ProblemPage.Lines(Problems, History?.Jar.Number) : Result;
 }

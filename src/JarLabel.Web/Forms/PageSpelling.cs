@@ -25,7 +25,7 @@ internal sealed class PageSpelling(Step? step = null) : ISpelling
     public string Write(InputName input) => input.Value is null ? $"“{Label(input.Name)}”" : $"“{Label(input.Name)}” {input.Value}";
 
     /// <inheritdoc/>
-    public string Write(Remedy remedy) => $"“{StepTable.Find(remedy.Verb)?.Title ?? remedy.Verb}”";
+    public string Write(Remedy remedy) => $"“{StepWay.To(remedy).Title}”";
 
     private string Label(string name) => LabelIn(step, name)
         ?? Others.GetValueOrDefault(name)

@@ -22,11 +22,12 @@ internal sealed record StepForm(Step Step)
     /// <summary>When it was done, for every step that records.</summary>
     internal static FormField At { get; } = new("at", "When, if not now", "yesterday, 2026-03-09, or 2026-03-09 14:30") { Seldom = true };
 
-    /// <summary>What stands against the step whatever is filled in; then there is nothing to send.</summary>
+    /// <summary>What stands against the step whatever else is filled in; then there is nothing to send.</summary>
     /// <param name="bench">The shop.</param>
     /// <param name="jar">The jar; null where the step is of none.</param>
-    internal IReadOnlyList<Problem> Hindered(Workbench bench, Jar? jar) => jar is not null && !Step.TakesGone && !jar.DemandOnShelf().TryGet(out _, out var gone) ? spelling.Of([.. gone]) : spelling.Of(
-        [.. Open.Where(one => one is { IsNeeded: true, WhenNone: not null } && one.Choices?.Invoke(bench) is { Count: 0 }).Select(one => TypingProblems.NothingToChoose(one.Name, one.Label, one.WhenNone!))]);
+    /// <param name="entry">What is filled in.</param>
+    internal IReadOnlyList<Problem> Hindered(Workbench bench, Jar? jar, FormValues entry) => jar is not null && !Step.TakesGone && !jar.DemandOnShelf().TryGet(out _, out var gone) ? spelling.Of([.. gone]) : spelling.Of(
+        [.. Step.Hinders(new Values(bench, new Filled(Step, entry, jar?.Number ?? default))), .. Open.Where(one => one is { IsNeeded: true, WhenNone: not null } && one.Choices?.Invoke(bench) is { Count: 0 }).Select(one => TypingProblems.NothingToChoose(one.Name, one.Label, one.WhenNone!))]);
 
     private IEnumerable<Field> Open => Step.Fields.Where(one => !one.IsSubject && !one.IsTypedOnly);
 

@@ -35,10 +35,10 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
         : Pages.Html.Of($"<h1>{said}</h1>");
 
     private Markup Links() => Outcome.Jar is not { } done
-        ? Pages.Html.Of($"""{Pages.Html.If(!Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{StepLinks.Of([.. Next, .. Outcome.Ways], "/")}<a class="go" href="/">All jars</a><a class="go" href="/steps">All steps</a>""")
+        ? Pages.Html.Of($"""{Pages.Html.If(!Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{StepLinks.Of([.. Next, .. Outcome.Ways], null, "/")}<a class="go" href="/">All jars</a><a class="go" href="/steps">All steps</a>""")
         : Pages.Html.Of(
         $"""
-        {Pages.Html.If(done.Label is { Event.IsOnGlass: true } && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{Pages.Html.If(done.Label is { Event.IsOnGlass: false } && !Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{done.Made.Select(Made)}{Jar(done.History.Jar.Number.ToString())}{StepLinks.Of(Next, $"/J/{done.History.Jar.Number}")}
+        {Pages.Html.If(done.Label is { Event.IsOnGlass: true } && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{Pages.Html.If(done.Label is { Event.IsOnGlass: false } && !Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{done.Made.Select(Made)}{Jar(done.History.Jar.Number.ToString())}{StepLinks.Of(Next, done.History.Jar.Number, $"/J/{done.History.Jar.Number}")}
         """);
 
     private IEnumerable<Remedy> Next => BlockParts.Next(Outcome.Answer.Screen);
@@ -65,7 +65,7 @@ internal static class PaperPart
     private static Markup Ended(PaperRun run, PrintOutcome outcome) => Html.Of(
         $"""
         <p class="{(outcome.End is PrintEnd.Failed or PrintEnd.Unknown ? "warn" : "told")}">{run.Printer}: {PrintWords.Of(outcome)}{(outcome.End == PrintEnd.Failed ? "; everything else is recorded" : "")}.</p>
-        {outcome.Problems.Select(ProblemPage.Line)}
+        {ProblemPage.Lines(outcome.Problems)}
         {ProblemPage.Cautions(outcome.Cautions)}
         """);
 }

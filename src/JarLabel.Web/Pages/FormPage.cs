@@ -19,7 +19,7 @@ internal static class FormPage
                 <h1>{title}</h1>
                 {Jar(scene)}{Known(scene)}
                 {(form.Says is { } says ? Html.Of($"<p>{says}</p>") : default)}
-                {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene, fields)}{Form(scene, fields)}"))}
+                {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene.Problems, fields, scene.History?.Jar.Number)}{Form(scene, fields)}"))}
                 """),
             Frame.Served,
             script: form.WorksOut && hindered.Count == 0);
@@ -31,7 +31,7 @@ internal static class FormPage
         return Html.Of(
             $"""
             <form method="post" action="{scene.Address}"{Html.Own(form.WorksOut ? " data-live" : "")} autocomplete="off">
-            {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.History?.Steps ?? 0}")}
+            {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.Seen}")}
             {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
             {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
             {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
@@ -47,17 +47,21 @@ internal static class FormPage
         $"""<p><a href="/J/{history.Jar.Number}">{JarTitle.Of(history.Jar, scene.Bench.Catalog)}</a>; holds {JarParts.Holds(scene.Bench, history.Jar)}</p>""");
 
     /// <summary>What is to be known of the jar before anything is done with it; once it is worked out, that tells it.</summary>
-    private static Markup Known(FormScene scene) => scene.History is { } history && scene.Result.Text.Length == 0 ? ProblemPage.Cautions(JarSeen.Cautions(scene.Bench, history, JarWords.Hazards(scene.Bench, history.Jar))) : default;
+    private static Markup Known(FormScene scene) => scene.History is { } history && scene.Result.Text.Length == 0 ? ProblemPage.Cautions(JarSeen.Cautions(scene.Bench, history, JarWords.Hazards(scene.Bench, history.Jar)), history.Jar.Number) : default;
 
-    private static Markup Summary(FormScene scene, IReadOnlyList<FormField> fields) => Html.If(scene.Problems.Count > 0, () => Html.Of(
-        $"""<div class="warn" role="alert">{ProblemPage.Nothing}{scene.Problems.Where(problem => !fields.Any(field => Is(field, problem))).Select(ProblemPage.Line)}{Marked(scene, fields)}</div>"""));
+    /// <summary>What hinders it: here where it is of no field, else the way to the field.</summary>
+    /// <param name="problems">The problems.</param>
+    /// <param name="fields">The fields of the form.</param>
+    /// <param name="own">The jar whose page it is; null for any other.</param>
+    internal static Markup Summary(IReadOnlyList<Problem> problems, IReadOnlyList<FormField> fields, JarNumber? own = null) => Html.If(problems.Count > 0, () => Html.Of(
+        $"""<div class="warn" role="alert">{ProblemPage.Nothing}{ProblemPage.Lines(problems.Where(problem => !fields.Any(field => Is(field, problem))), own)}{Marked(problems, fields)}</div>"""));
 
     /// <summary>What stands against the step whatever is filled in, with the way out of it.</summary>
     private static Markup Hindered(FormScene scene, IReadOnlyList<Problem> hindered) => Html.Of(
-        $"""<div class="warn" role="alert">{Html.If(scene.Problems.Count > 0, () => ProblemPage.Nothing)}{hindered.Select(ProblemPage.Line)}</div>""");
+        $"""<div class="warn" role="alert">{Html.If(scene.Problems.Count > 0, () => ProblemPage.Nothing)}{ProblemPage.Lines(hindered, scene.History?.Jar.Number)}</div>""");
 
-    private static Markup Marked(FormScene scene, IReadOnlyList<FormField> fields) => Html.All(fields
-        .Where(field => scene.Problems.Any(problem => Is(field, problem)))
+    private static Markup Marked(IReadOnlyList<Problem> problems, IReadOnlyList<FormField> fields) => Html.All(fields
+        .Where(field => problems.Any(problem => Is(field, problem)))
         .Select(field => Html.Of($"""<p><a href="#f-{field.Name}">{field.Label}</a>: see below.</p>""")));
 
     private static bool Is(FormField field, Problem problem) => problem.Where == field.Name;
@@ -87,12 +91,19 @@ internal static class FormPage
     private static bool Wanted(FormScene scene, FormField field) =>
         scene.Problems.Any(problem => Is(field, problem)) || (scene.Values.Text(field.Name) is not null && field.Value != field.First);
 
-    private static Markup One(FormScene scene, FormField field)
+    private static Markup One(FormScene scene, FormField field) => One(scene.Problems, field, scene.Values, scene.History?.Jar.Number);
+
+    /// <summary>A field with what is wrong with it.</summary>
+    /// <param name="all">The problems of the whole form.</param>
+    /// <param name="field">The field.</param>
+    /// <param name="values">What was filled in.</param>
+    /// <param name="own">The jar whose page it is; null for any other.</param>
+    internal static Markup One(IReadOnlyList<Problem> all, FormField field, FormValues values, JarNumber? own = null)
     {
-        Problem[] problems = [.. scene.Problems.Where(problem => Is(field, problem))];
-        var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>{StepLinks.Row(problem.Text.Remedies)}"""));
+        Problem[] problems = [.. all.Where(problem => Is(field, problem))];
+        var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>{StepLinks.Row(problem.Text.Remedies, own)}"""));
         return field.Tick
-            ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(scene.Values.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
+            ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(values.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
             : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
     }
 

@@ -24,12 +24,18 @@ internal static class ProblemPage
     internal static Markup List(IEnumerable<Problem> problems) => Html.All(problems.Select(One));
 
     /// <summary>Cautions, which hinder nothing but should be known.</summary>
-    internal static Markup Cautions(IEnumerable<Problem> cautions) =>
-        Html.All(cautions.Select(PageSpelling.Any.Of).Select(c => Html.Of($"""<p class="told">{c.Message} <small>{c.Code}</small></p>{StepLinks.Row(c.Text.Remedies)}""")));
+    /// <param name="cautions">The cautions.</param>
+    /// <param name="own">The jar whose page it is; null for any other.</param>
+    internal static Markup Cautions(IEnumerable<Problem> cautions, JarNumber? own = null) =>
+        Html.All(cautions.Select(PageSpelling.Any.Of).Select(c => Html.Of($"""<p class="told">{c.Message} <small>{c.Code}</small></p>{StepLinks.Row(c.Text.Remedies, own)}""")));
 
-    /// <summary>One problem in a line.</summary>
-    internal static Markup Line(Problem problem) =>
-        Html.Of($"""<p>{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}{(problem.Where is { } where ? $", {where}" : "")}</small></p>{StepLinks.Row(problem.Text.Remedies)}""");
+    /// <summary>Each problem in a line.</summary>
+    /// <param name="problems">The problems.</param>
+    /// <param name="own">The jar whose page it is; null for any other.</param>
+    internal static Markup Lines(IEnumerable<Problem> problems, JarNumber? own = null) => Html.All(problems.Select(problem => Line(problem, own)));
 
-    private static Markup One(Problem problem) => Html.Of($"""<div class="warn" role="alert">{Line(problem)}</div>""");
+    private static Markup Line(Problem problem, JarNumber? own) =>
+        Html.Of($"""<p>{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}{(problem.Where is { } where ? $", {where}" : "")}</small></p>{StepLinks.Row(problem.Text.Remedies, own)}""");
+
+    private static Markup One(Problem problem) => Html.Of($"""<div class="warn" role="alert">{Line(problem, null)}</div>""");
 }

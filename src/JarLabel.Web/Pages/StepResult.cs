@@ -6,13 +6,13 @@ namespace JarLabel.Web.Pages;
 internal static class StepResult
 {
     internal static Markup Of(Workbench bench, Outcome outcome) => outcome.Jar is { Made.Count: 0 } jar ? Of(bench, jar) : Html.Of(
-        $"""{BlockParts.Of(outcome.Answer.Screen)}{ProblemPage.Cautions(outcome.Answer.Warnings)}""");
+        $"""{BlockParts.Of(outcome.Answer.Screen)}{ProblemPage.Cautions(outcome.Answer.Warnings, outcome.Jar?.History.Jar.Number)}""");
 
     /// <summary>The same of a step that only looks, with what comes next.</summary>
     internal static Markup Looked(Workbench bench, Outcome outcome) => Html.Of($"""{Of(bench, outcome)}{StepLinks.Row([.. BlockParts.Next(outcome.Answer.Screen), .. outcome.Ways])}""");
 
     private static Markup Of(Workbench bench, JarOutcome outcome) => Html.Of(
-        $"""{JarParts.Rows([.. Rows(bench, outcome)])}{ProblemPage.Cautions(outcome.Cautions)}{Label(bench, outcome)}""");
+        $"""{JarParts.Rows([.. Rows(bench, outcome)])}{ProblemPage.Cautions(outcome.Cautions, outcome.History.Jar.Number)}{Label(bench, outcome)}""");
 
     private static IEnumerable<(string, string?)> Rows(Workbench bench, JarOutcome outcome)
     {

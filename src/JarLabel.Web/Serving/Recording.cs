@@ -59,9 +59,12 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
     {
         var (form, token) = (Form(place), tokens.Of(who.Device));
         return factory.Open(rehearse: true, at: Moment(entry)?.TryGet(out var at, out _) == true ? at : null).Then(bench => place.Jar.Length == 0
-            ? new FormScene(form, bench, null, token, once.NewKey(), entry, [], default)
-            : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, token, once.NewKey(), entry, [], default)));
+            ? new FormScene(form, bench, null, token, once.NewKey(), entry, [], default) { Seen = Events(bench) }
+            : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, token, once.NewKey(), entry, [], default) { Seen = found.Jar.History.Steps }));
     }
+
+    /// <summary>How many events the ledger has; none where it cannot be read, which is told when something is recorded.</summary>
+    private static long Events(Workbench bench) => LedgerAccess.Read<long>(bench, view => view.EventCount).TryGet(out var count, out _) ? count : 0;
 
     /// <summary>When it happened, where that is said: what was done yesterday is entered as of yesterday. Null for now.</summary>
     private Result<DateTime>? Moment(FormValues entry) => entry.Text(StepForm.At.Name) is { } text ? ValueReader.Moment(factory.Now)(text, StepForm.At.Name) : default(Result<DateTime>?);
@@ -73,7 +76,8 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
         given.Where(one => !Form(place).Step.Fields.Any(field => field.IsObserved && field.Name == one.Key)).ToDictionary(StringComparer.Ordinal);
 
     /// <summary>A form as it is opened: with what it would come to, as far as that can be said yet.</summary>
-    private static FormScene Filled(FormScene scene, bool given) => scene.Form.Step.ShowsAtOnce || (given && scene.Form.Step.Looks) ? Worked(scene)
+    private static FormScene Filled(FormScene scene, bool given) => scene.Hindered.Count > 0 ? scene
+        : scene.Form.Step.ShowsAtOnce || (given && scene.Form.Step.Looks) ? Worked(scene)
         : given && scene.Form.Step.WorksOut && Worked(scene) is { Problems.Count: 0 } worked ? worked
         : scene;
 
@@ -105,7 +109,7 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
             return (Old(place, who, scene), null);
         }
 
-        return factory.Open(scene.History is null ? null : seen, at: scene.Bench.Dated ? scene.Bench.Now : null)
+        return factory.Open(scene.History is null ? null : seen, at: scene.Bench.Dated ? scene.Bench.Now : null, events: scene.History is null ? seen : null)
             .Then(bench => scene.Form.Printing(bench, Number(scene), scene.Values) is { } wanted ? Printed(scene, who, bench, wanted) : Done(scene, who, bench))
             .TryGet(out var page, out var problems)
                 ? (Reply.SeeOther($"/done/{key}"), page)
@@ -123,7 +127,7 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
     /// <summary>The step, and its label to a printer. The step is tried first, so that no printer is asked for what cannot be done; then the
     /// printer is asked, so that nothing is recorded that it would not print.</summary>
     private Result<DonePage> Printed(FormScene scene, Client who, Workbench bench, PrintRequest wanted) =>
-        factory.Open(bench.StepsSeen, rehearse: true, bench.Dated ? bench.Now : null)
+        factory.Open(bench.StepsSeen, rehearse: true, bench.Dated ? bench.Now : null, bench.EventsSeen)
             .Then(rehearsal => scene.Form.Do(rehearsal, Number(scene), scene.Values))
             .Then(_ => papers.Ask(bench, wanted))
             .Then(service =>

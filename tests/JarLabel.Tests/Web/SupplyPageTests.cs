@@ -76,6 +76,30 @@ public sealed partial class SupplyPageTests : IDisposable
         Assert.DoesNotContain("nonpoisonous", (await shop.Get($"/plan?{job}ethanol-95")).Seen, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_bottle_that_stands_there_already_is_not_said_to_be_recorded()
+    {
+        var done = await shop.Get((await shop.Fill("/bottle/move", ("bottle", "1-9"), ("shelf", "main"), ("do", "record"))).Location!);
+        Assert.All(["JL218", "Nothing to record"], part => Assert.Contains(part, done.Seen, StringComparison.Ordinal));
+        Assert.DoesNotContain("Recorded", done.Seen, StringComparison.Ordinal);
+        await shop.Fill("/shop/set", ("setting", "shelf"), ("value", "attic=20 C"), ("do", "record"));
+        Assert.Contains("Recorded", (await shop.Get((await shop.Fill("/bottle/move", ("bottle", "1-9"), ("shelf", "attic"), ("do", "record"))).Location!)).Seen, StringComparison.Ordinal);
+    }
+
+    /// <summary>Where a page always has a value, leaving it away is no advice.</summary>
+    [Theory]
+    [InlineData("/mix", "bottle", "“Alcohol” ethanol-95", "grade", "garnet", "solvent", "methanol", "cut", "1", "pour", "100 mL")]
+    [InlineData("/mix", "bag", "“Flakes” garnet", "grade", "blonde", "solvent", "ethanol-95", "cut", "1", "pour", "100 mL")]
+    [InlineData("/J/1-9/thin", "bottle", "“Alcohol” ethanol-95", "solvent", "methanol", "to", "1")]
+    [InlineData("/J/1-9/thicken", "bag", "“Flakes” garnet", "grade", "blonde", "to", "2")]
+    public async Task What_a_bag_or_bottle_holds_is_proposed_where_something_else_was_asked_for(string form, string from, string proposed, params string[] fields)
+    {
+        var told = await shop.Fill(form, [(from, "1-9"), .. fields.Chunk(2).Select(pair => (pair[0], pair[1])), ("do", "record")]);
+        Assert.Equal(422, told.Status);
+        Assert.Contains("JL158", told.Seen, StringComparison.Ordinal);
+        Assert.Contains($"where that is what is meant, {proposed}.", told.Seen, StringComparison.Ordinal);
+    }
+
     private static string[] Links(Page page) => [.. Link().Matches(page.Text).Select(match => WebUtility.HtmlDecode(match.Groups[1].Value))];
 
     [GeneratedRegex("href=\"([^\"]*)\"")]

@@ -73,4 +73,37 @@ public sealed class UndoPageTests : IDisposable
         Assert.DoesNotContain("discard", page.Seen, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("used up", page.Seen, StringComparison.Ordinal);
     }
+
+    /// <summary>Where nothing is left to take back there is nothing to send.</summary>
+    [Fact]
+    public async Task With_nothing_left_to_take_back_the_form_of_a_jar_says_so_and_has_no_button()
+    {
+        Assert.Contains("<button", (await shop.Get("/J/1-9/undo")).Text, StringComparison.Ordinal);
+        Assert.Equal(303, (await shop.Fill("/J/1-9/undo", ("do", "record"))).Status);
+        var page = await shop.Get("/J/1-9/undo");
+        Assert.Contains("JL145", page.Seen, StringComparison.Ordinal);
+        Assert.DoesNotContain("<button", page.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("bag")]
+    [InlineData("bottle")]
+    public async Task So_has_that_of_a_bag_or_bottle(string kind)
+    {
+        var old = WebShop.Hidden((await shop.Get($"/{kind}/undo")).Text);
+        Assert.Equal(303, (await shop.Fill($"/{kind}/undo", (kind, "1-9"), ("do", "record"))).Status);
+        foreach (var page in (Page[])[await shop.Get($"/{kind}/undo?{kind}=1"), await shop.Post($"/{kind}/undo", [.. old, (kind, "1-9"), ("do", "record")])])
+        {
+            Assert.Contains($"Everything that was said of {kind} 1-9 is already taken back", page.Seen, StringComparison.Ordinal);
+            Assert.DoesNotContain("<button", page.Text, StringComparison.Ordinal);
+        }
+
+        var none = await shop.Get($"/{kind}/undo");
+        Assert.Contains("there is none to choose here", none.Seen, StringComparison.Ordinal);
+        Assert.DoesNotContain("<button", none.Text, StringComparison.Ordinal);
+        shop.Stock("400 g", "2 L");
+        Assert.DoesNotContain("JL227", (await shop.Get($"/{kind}/undo")).Seen, StringComparison.Ordinal);
+        Assert.Contains("JL227", (await shop.Get($"/{kind}/undo?{kind}=1")).Seen, StringComparison.Ordinal);
+        Assert.Contains("<button", (await shop.Get($"/{kind}/undo?{kind}=2")).Text, StringComparison.Ordinal);
+    }
 }
