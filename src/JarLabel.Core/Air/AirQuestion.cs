@@ -37,10 +37,10 @@ public sealed record AirQuestion
     /// <param name="room">Air in the room, at least 1 m³.</param>
     /// <param name="over">How long it takes; null for all at once.</param>
     /// <param name="changesPerHour">Room volumes of fresh air per hour.</param>
-    /// <param name="mixingFactor">1 to 10; careful where it is not given.</param>
+    /// <param name="mixingFactor">1 to 10.</param>
     /// <param name="temperature">Of air and liquid; 20 °C when null.</param>
     public static Result<AirQuestion> Of(
-        Volume evaporated, Volume room, Duration? over = null, double changesPerHour = 0, double mixingFactor = UsualMixingFactor, Temperature? temperature = null)
+        Volume evaporated, Volume room, Duration? over = null, double changesPerHour = 0, double mixingFactor = 1, Temperature? temperature = null)
     {
         var faults = new List<Problem>();
         Refuse(room >= RoomText.Least, () => AirProblems.NoRoom(room.CubicMeters));

@@ -8,8 +8,8 @@ public sealed record Purge(Duration Time, double FractionLeft)
     /// <summary>How long until only a fraction is left.</summary>
     /// <param name="changesPerHour">Room volumes of fresh air per hour, more than 0 to 1000.</param>
     /// <param name="fraction">What may be left, more than 0 to less than 1.</param>
-    /// <param name="mixingFactor">1 to 10; careful where it is not given.</param>
-    public static Result<Purge> Until(double changesPerHour, double fraction, double mixingFactor = AirQuestion.UsualMixingFactor)
+    /// <param name="mixingFactor">1 to 10.</param>
+    public static Result<Purge> Until(double changesPerHour, double fraction, double mixingFactor = 1)
     {
         Problem[] faults = [.. Faults(changesPerHour, mixingFactor), .. fraction is > 0 and < 1 ? [] : new[] { AirProblems.Fraction(fraction) }];
         return faults.Length > 0
@@ -20,8 +20,8 @@ public sealed record Purge(Duration Time, double FractionLeft)
     /// <summary>What is left after so long.</summary>
     /// <param name="changesPerHour">Room volumes of fresh air per hour, more than 0 to 1000.</param>
     /// <param name="time">How long.</param>
-    /// <param name="mixingFactor">1 to 10; careful where it is not given.</param>
-    public static Result<Purge> After(double changesPerHour, Duration time, double mixingFactor = AirQuestion.UsualMixingFactor)
+    /// <param name="mixingFactor">1 to 10.</param>
+    public static Result<Purge> After(double changesPerHour, Duration time, double mixingFactor = 1)
     {
         Problem[] faults = [.. Faults(changesPerHour, mixingFactor), .. time >= Duration.Zero ? [] : new[] { AirProblems.NoTime(time.Minutes) }];
         return faults.Length > 0

@@ -46,6 +46,9 @@ public static class AirWords
     /// <summary>How the fresh air is reckoned, in a few words.</summary>
     public static string Mixing(double factor) => Say($"mixing factor {factor:0.##}, of 1 where air mixes perfectly to 10 where it hardly does");
 
+    /// <summary>That air seldom mixes as well as a sum has it.</summary>
+    public static string Careful { get; } = Say($"mixing factor {AirQuestion.UsualMixingFactor:0}: air seldom mixes perfectly");
+
     private static string Closed(AirAssessment air) => air.Question.ChangesPerHour > 0 ? "" : ", the room closed";
 
     /// <summary>Between which shares of vapour the air can burn.</summary>

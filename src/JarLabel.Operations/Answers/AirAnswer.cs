@@ -3,8 +3,13 @@ namespace JarLabel.Operations.Answers;
 /// <summary>What is said of the air in a room.</summary>
 internal static class AirAnswer
 {
-    internal static Answer Of(Workbench bench, Solvent solvent, AirAssessment air, string chart) =>
-        Answer.Of(Show(bench, solvent, air, chart), tell => AirAnswerJson.Of(air, chart, tell), c => c.AirAnswerJson, [.. AirCautions.Of(air)]);
+    /// <param name="bench">The shop.</param>
+    /// <param name="solvent">What evaporates.</param>
+    /// <param name="air">As it is shown: with the careful mixing factor where none was said.</param>
+    /// <param name="figures">As programs are given it: with perfect mixing where none was said.</param>
+    /// <param name="chart">The drawing that was written; empty for none.</param>
+    internal static Answer Of(Workbench bench, Solvent solvent, AirAssessment air, AirAssessment figures, string chart) =>
+        Answer.Of(Show(bench, solvent, air, chart), tell => AirAnswerJson.Of(figures, chart, tell) with { Careful = figures.Question.MixingFactor.Equals(air.Question.MixingFactor) ? null : CarefulAirJson.Of(air) }, c => c.AirAnswerJson, [.. AirCautions.Of(air)]);
 
     private static Screen Show(Workbench bench, Solvent solvent, AirAssessment air, string chart)
     {

@@ -23,6 +23,10 @@ internal sealed record AirAnswerJson(
     double UpperExplosivePercent,
     double MixingFactor)
 {
+    /// <summary>The same with the careful mixing factor of notices and plans; left out where a factor was said.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public CarefulAirJson? Careful { get; init; }
+
     internal static AirAnswerJson Of(AirAssessment air, string? chart, Tell tell) => new(
         air.VaporVolume.CubicMeters,
         air.PeakPpm,
@@ -44,4 +48,10 @@ internal sealed record AirAnswerJson(
         air.LowerExplosivePercent,
         air.UpperExplosivePercent,
         air.Question.MixingFactor);
+}
+
+/// <summary>Fresh air with the careful mixing factor.</summary>
+internal sealed record CarefulAirJson(double MixingFactor, double? AirCubicMetersPerHourForLimit, double AirCubicMetersPerHourForQuarterLel)
+{
+    internal static CarefulAirJson Of(AirAssessment air) => new(air.Question.MixingFactor, air.AirForLimit?.CubicMetersPerHour, air.AirForQuarterLel.CubicMetersPerHour);
 }

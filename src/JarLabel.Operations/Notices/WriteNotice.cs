@@ -11,7 +11,7 @@ public static class WriteNotice
     /// <summary>The written notice, or every reason why not; then nothing was written.</summary>
     public static Result<WrittenNotice> Do(Workbench bench, NoticeRequest request)
     {
-        return AirQuestion.Of(request.Evaporated, request.Room, request.Over).Then(question =>
+        return AirQuestion.Of(request.Evaporated, request.Room, request.Over, mixingFactor: AirQuestion.UsualMixingFactor).Then(question =>
             bench.Settings.Shelf(request.Shelf).Then(shelf => LabelComposer.Open(bench).Then(composer =>
                 LedgerAccess.Record(bench, step => Write(bench, request, question, shelf, composer, step)))));
     }

@@ -59,7 +59,7 @@ public static class PlanJob
         SupplyBook.Bottles(view).Then(bottles => Result<IReadOnlyList<Bottle>>.Of([.. bottles.Where(b => b.OnHand && b.Solvent == request.Solvent.Id)]));
 
     private static Result<AirAssessment> Air(Workbench bench, PlanRequest request, JobPlan plan) =>
-        AirQuestion.Of(plan.WorstCoat, request.Room, request.Over)
+        AirQuestion.Of(plan.WorstCoat, request.Room, request.Over, mixingFactor: AirQuestion.UsualMixingFactor)
             .Then(question => RoomAirAssessor.Assess(request.Solvent, question, bench.Rules));
 
     private static KeepingDates Fresh(Workbench bench, LearnedLives lives, PlanRequest request) => LearnedDates.Fresh(

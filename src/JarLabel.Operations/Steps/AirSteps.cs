@@ -22,7 +22,7 @@ internal static class AirSteps
 
     private static Input<double> Changes => field ??= Input.Or("changes", "Air changes an hour", "6", ValueReader.Number(0, 1000, 6).Invoke, 0).Help("number", "Room volumes of fresh air an hour (a closed room: under 1).").Hint("none when left empty; a closed room has under 1");
 
-    private static Input<double> Mixing => field ??= Input.Or("mixing", "How air mixes", "3", ValueReader.Number(1, 10, 3).Invoke, AirQuestion.UsualMixingFactor).Help("number", "1 where air mixes perfectly, to 10 where it hardly does; 3 unless said.").Hint("3 when left empty, as in a shop with a window or a fan").More();
+    private static Input<double?> Mixing => field ??= Input.Optional<double>("mixing", "How air mixes", "3", ValueReader.Number(1, 10, 3).Invoke).Help("number", "1 where air mixes perfectly, to 10 where it hardly does; unless said, 3 on screen and 1 in JSON, which has both.").Hint("3 when left empty, as in a shop with a window or a fan").More();
 
     private static Input<string?> Chart => field ??= Shared.Out("Also draw it over time, limits and all: a .svg, .png or .pdf file.");
 
@@ -36,7 +36,9 @@ internal static class AirSteps
 
     private static Input<double?> Minutes => field ??= Input.Optional<double>("minutes", "Or after so many minutes", "30", ValueReader.Number(0, 100_000, 30).Invoke).Help("number", "Or how long.");
 
-    internal static Step Purging => field ??= Step.OfShop("calc purge", "Airing a room", "How long to air a room, or what is left after a time.", [ChangesNeeded, Left, Minutes, Mixing], DoPurge) with
+    private static Input<double?> MixingOfPurge => field ??= Mixing.Help("number", "1 where air mixes perfectly, to 10 where it hardly does; unless said, 1, and 3 beside it.").Hint("both perfect mixing and that of a shop when left empty");
+
+    internal static Step Purging => field ??= Step.OfShop("calc purge", "Airing a room", "How long to air a room, or what is left after a time.", [ChangesNeeded, Left, Minutes, MixingOfPurge], DoPurge) with
     { Looks = true, Example = [new("changes", "6"), new("to", "0.01")] };
 
     private static Result<Volume> OfSpell(Values given)
@@ -64,8 +66,7 @@ internal static class AirSteps
     private static Result<Outcome> DoAir(Values given)
     {
         var bench = given.Bench;
-        if (!AirQuestion.Of(given.Get(Evaporated), given.Get(Room), given.Get(Over), given.Get(Changes), given.Get(Mixing), given.Get(CalcSteps.PlainTemperature))
-            .Then(question => RoomAirAssessor.Assess(given.Get(Shared.Solvent), question, bench.Rules)).TryGet(out var air, out var faults))
+        if (!Assess(given, given.Get(Mixing) ?? AirQuestion.UsualMixingFactor).TryGet(out var air, out var faults) || !Assess(given, given.Get(Mixing) ?? 1).TryGet(out var figures, out faults))
         {
             return faults;
         }
@@ -76,22 +77,29 @@ internal static class AirSteps
             return faults;
         }
 
-        return new Outcome(AirAnswer.Of(bench, given.Get(Shared.Solvent), air, chart));
+        return new Outcome(AirAnswer.Of(bench, given.Get(Shared.Solvent), air, figures, chart));
     }
+
+    private static Result<AirAssessment> Assess(Values given, double mixing) =>
+        AirQuestion.Of(given.Get(Evaporated), given.Get(Room), given.Get(Over), given.Get(Changes), mixing, given.Get(CalcSteps.PlainTemperature))
+            .Then(question => RoomAirAssessor.Assess(given.Get(Shared.Solvent), question, given.Bench.Rules));
 
     private static Result<Outcome> DoPurge(Values given)
     {
-        var (changes, to, minutes, mixing) = (given.Get(ChangesNeeded), given.Get(Left), given.Get(Minutes), given.Get(Mixing));
+        var (changes, to, minutes, mixing) = (given.Get(ChangesNeeded), given.Get(Left), given.Get(Minutes), given.Get(MixingOfPurge));
         if (to is null == minutes is null)
         {
             return TypingProblems.OneOfTwo("to", "minutes");
         }
 
-        var solved = to is { } fraction ? Purge.Until(changes, fraction, mixing) : Purge.After(changes, Duration.FromMinutes(minutes!.Value), mixing);
-        return solved.Then<Outcome>(purge => new Outcome(Answer.Of(
-            new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"{purge.Time.Minutes:0.#} min at {changes:0.##} air changes an hour leave {100 * purge.FractionLeft:0.###} %")).Gap()
-                .Rows(("reckoned with", AirWords.Mixing(mixing))),
-            new PurgeAnswerJson(purge.Time.Minutes, purge.FractionLeft, mixing),
-            c => c.PurgeAnswerJson)));
+        return Purged(mixing ?? 1).Then(purge => Purged(mixing ?? AirQuestion.UsualMixingFactor).Then<Outcome>(careful => new Outcome(Answer.Of(
+            new Screen().Title($"{Told(purge)} at {changes.ToString("0.##", CultureInfo.InvariantCulture)} air changes an hour").Gap()
+                .Rows(("reckoned with", AirWords.Mixing(mixing ?? 1)), ("in a shop", mixing is null ? $"{Told(careful)}, {AirWords.Careful}" : null)),
+            new PurgeAnswerJson(purge.Time.Minutes, purge.FractionLeft, mixing ?? 1),
+            c => c.PurgeAnswerJson))));
+
+        Result<Purge> Purged(double factor) => to is { } fraction ? Purge.Until(changes, fraction, factor) : Purge.After(changes, Duration.FromMinutes(minutes!.Value), factor);
+
+        static string Told(Purge purge) => string.Create(CultureInfo.InvariantCulture, $"{purge.Time.Minutes:0.#} min leave {100 * purge.FractionLeft:0.###} %");
     }
 }

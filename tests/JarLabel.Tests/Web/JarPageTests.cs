@@ -43,7 +43,7 @@ public sealed class JarPageTests : IDisposable
     [InlineData(30, null, "use")]
     [InlineData(230, null, "test")]
     [InlineData(400, null, "test")]
-    [InlineData(400, true, "test")]
+    [InlineData(400, true, "use")]
     [InlineData(200, true, "use")]
     [InlineData(30, false, "discard")]
     public async Task What_its_state_asks_for_comes_first_and_what_is_final_is_folded_away(int days, bool? passed, string? first)

@@ -38,6 +38,7 @@ public sealed class ShelfPageTests : IDisposable
     public async Task A_jar_whose_date_was_moved_by_the_shops_tests_is_shown_with_that_date()
     {
         shop.Mix("500 mL");
+        Assert.Equal(303, (await shop.Fill("/J/2-7/label", ("do", "record"))).Status);
         shop.Now = new DateTime(2026, 4, 20, 9, 0, 0);
         TestJar.Do(shop.Bench(), JarNumber.From(1), passed: false, null).Require();
         shop.Mix("500 mL");
