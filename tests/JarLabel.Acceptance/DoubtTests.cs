@@ -271,7 +271,9 @@ public sealed class DoubtTests : IDisposable
         Mix("2026-01-06", label: true);
         Mix("2026-01-07");
         shop.Json("test", "3", "fail", "--at", "2026-02-10");
-        Assert.Equal(1, Regex.Count(shop.Run("shelf", "--at", "2026-02-11").Result, "label out of date"));
+        Assert.Equal(1, Regex.Count(shop.Run("shelf", "--at", "2026-02-11", "--out", "s.pdf").Result, "label out of date"));
+        var drawn = OutsideProgram.PdfToText.Run("-layout", Path.Combine(shop.Folder, "s.pdf"), "-");
+        Assert.Equal((1, 1), (Regex.Count(drawn, "label out of date"), Regex.Count(drawn, "moved by tests")));
     }
 
     [Fact]

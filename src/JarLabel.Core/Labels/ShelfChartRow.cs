@@ -16,7 +16,8 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
     /// <param name="catalog">Names.</param>
     /// <param name="now">The moment.</param>
     /// <param name="metric">Metric amounts first.</param>
-    public static ShelfChartRow Of(Jar jar, IEnumerable<TestResult> tests, ShopCatalog catalog, DateTime now, bool metric)
+    /// <param name="labelled">True when it has a label.</param>
+    public static ShelfChartRow Of(Jar jar, IEnumerable<TestResult> tests, ShopCatalog catalog, DateTime now, bool metric, bool labelled)
     {
         var dates = jar.Learned is { } learned ? jar.Dates.Shortest(learned) : jar.Dates;
         var state = jar.StateAt(now);
@@ -33,7 +34,7 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
             $"{VulgarFraction.Of(jar.Contents.Cut?.PoundsPerUsGallon ?? 0)} lb {GradeWords.Names(jar.Held, catalog)} in {GradeWords.Solvents(jar.Held, catalog)}",
             $"{Stand(jar, state)}, {jar.Shelf}, {BenchAmount.Both(Volume.FromMilliliters(jar.Contents.Liquid.Milliliters), metric)}",
             jar.FailedOn is null ? DateWords.Estimate(dates.UseBy) : FailureWords.Failed,
-            Follows(jar, testFrom, state),
+            Follows(jar, testFrom, state, labelled),
             state,
             days);
     }
@@ -41,9 +42,9 @@ public sealed record ShelfChartRow(string Number, string What, string Stands, st
     private static string Stand(Jar jar, JarState state) => state == JarState.Past && jar.Test is { Passed: false } ? "failed its test" : JarStateWords.Of(state);
 
     /// <summary>A label that is wrong comes before everything else, then a failure, then what is to be done or was done last.</summary>
-    private static string Follows(Jar jar, DateOnly testFrom, JarState state) => (jar, state) switch
+    private static string Follows(Jar jar, DateOnly testFrom, JarState state, bool labelled) => (jar, state) switch
     {
-        ({ Learned: not null }, _) => "label out of date",
+        ({ Learned: not null }, _) => labelled ? "label out of date" : "moved by tests",
         ({ Test: { Passed: false, Day: var day } }, _) => $"failed {DateWords.Of(day)}",
         (_, JarState.Past) => "past since then",
         (_, JarState.Dissolving) => $"ready ≈ {jar.Dates.Ready.ToString("d MMM, HH:mm", CultureInfo.InvariantCulture)}",

@@ -90,7 +90,7 @@ internal static class JarAnswer
     [
         .. FailureWords.Rows(jar),
         ("stands on", jar.Dates.Basis is null || jar.FailedOn is not null ? null : KeepingWords.Basis(jar.Dates)),
-        ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}: the label is out of date" : null),
+        ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}; a label printed before is out of date" : null),
     ];
 
     private static IEnumerable<(string, string?)> Label(WrittenLabel? label) => label is null

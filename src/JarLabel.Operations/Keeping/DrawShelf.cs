@@ -28,5 +28,6 @@ public static class DrawShelf
         history.Life.Standing.OfType<Tested>().Select(t => new TestResult(DateOnly.FromDateTime(t.At), t.Passed) { Slow = t.HowDried == Core.Keeping.Drying.Slow }),
         bench.Catalog,
         bench.Now,
-        bench.Metric);
+        bench.Metric,
+        history.IsLabelled);
 }

@@ -79,7 +79,7 @@ internal static class JarParts
         {Rows([
             .. text!.Tables["dates"].Select(r => (r[0], (string?)r[1])),
             ("stands on", jar.FailedOn is null ? KeepingWords.Basis(jar.Dates) : null),
-            ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}: the label is out of date" : null),
+            ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}; a label printed before is out of date" : null),
         ])}</section>
         """));
 
