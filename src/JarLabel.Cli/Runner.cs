@@ -10,7 +10,9 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
     /// <param name="command">The command.</param>
     /// <param name="run">What it does.</param>
     /// <param name="fields">Its options and arguments by the identities of what they hold, where they have some.</param>
-    internal Command Runs(Command command, Func<ParsedLine, Session, Result<Answer>> run, IReadOnlyDictionary<string, Symbol>? fields = null)
+    /// <param name="faults">What is wrong with them, told beside what is wrong with the options of every command.</param>
+    internal Command Runs(
+        Command command, Func<ParsedLine, Session, Result<Answer>> run, IReadOnlyDictionary<string, Symbol>? fields = null, Func<ParsedLine, Session, IReadOnlyList<Problem>>? faults = null)
     {
         var spelling = new LineSpelling(command, fields);
         command.SetAction(parsed =>
@@ -18,7 +20,9 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
             var typed = new ParsedLine(parsed);
             var answer = SharedOptions.Open(typed, clock, terminal.Progress)
                 .Then<Session>(opened => opened with { Status = terminal.Status })
-                .Then(session => run(typed, session).Then<Answer>(said => said.After(session.Workbench)));
+                .Then(session => typed.Problems.Count > 0
+                    ? Result<Answer>.Failed([.. typed.Problems, .. faults?.Invoke(typed, session) ?? []])
+                    : run(typed, session).Then<Answer>(said => said.After(session.Workbench)));
             return terminal.Say(spelling.Of(answer), typed.Switch(SharedOptions.Json));
         });
         return command;

@@ -27,8 +27,10 @@ internal static class SharedOptions
 
     internal static Result<Session> Open(ParsedLine typed, TimeProvider clock, Func<string, Action<int, int>> progress)
     {
+        // A shop that cannot be opened is no reason to keep back what is wrong with the line.
         var request = Request(typed, clock) with { Progress = progress };
-        return typed.Then(() => Workbench.Open(request, Environment.GetEnvironmentVariable).Then<Session>(bench => new Session(bench)));
+        var opened = Workbench.Open(request, Environment.GetEnvironmentVariable).Then<Session>(bench => new Session(bench));
+        return opened.Ok ? opened : typed.Then(() => opened);
     }
 
     /// <summary>How the person comes to the bench.</summary>

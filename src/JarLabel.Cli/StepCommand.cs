@@ -23,7 +23,7 @@ internal sealed class StepCommand : IValueSource
             made.Add(command, field);
         }
 
-        return runner.Runs(command, made.Run, made.symbols);
+        return runner.Runs(command, made.Run, made.symbols, made.Faults);
     }
 
     IReadOnlyList<string> IValueSource.Texts(string name) => symbols.GetValueOrDefault(name) switch
@@ -89,6 +89,13 @@ internal sealed class StepCommand : IValueSource
         }
 
         return PrintTo.Around(printing, session, () => Do(session));
+    }
+
+    /// <summary>What is wrong with the step's own fields, beside what is wrong with those of every command.</summary>
+    private IReadOnlyList<Problem> Faults(ParsedLine typed, Session session)
+    {
+        parsed = typed.Parsed;
+        return step.Faults(session.Workbench, this);
     }
 
     private Result<Answer> Do(Session session)

@@ -5,7 +5,11 @@ namespace JarLabel.Core;
 /// <summary>Something to fill in, by its identity, with a value where one is meant.</summary>
 /// <param name="Name">Its identity: <c>cut</c>.</param>
 /// <param name="Value">What could stand in it.</param>
-public readonly record struct InputName(string Name, string? Value = null);
+public readonly record struct InputName(string Name, string? Value = null)
+{
+    /// <summary>What people call the value where it is chosen from a list; null where it is written as it stands.</summary>
+    public string? Words { get; init; }
+}
 
 /// <summary>A step that would help, with what to fill in.</summary>
 /// <param name="Verb">The step: <c>decant</c>.</param>

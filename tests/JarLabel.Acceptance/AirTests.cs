@@ -48,6 +48,11 @@ public sealed class AirTests : IDisposable
         Assert.All(
             ["caution: TOO MUCH TO BREATHE: 74 times the exposure limit of 200 ppm", "out of doors", "section 8 of the safety data sheet", "POISON. Vapor harmful", "signs of methanol may come 10 to 48 h late"],
             said => Assert.Contains(said, run.Result, StringComparison.Ordinal));
+        var json = shop.Json("calc", "air", "--solvent", "methanol", "--evaporate", "500 mL", "--room", "20 m3");
+        Assert.Contains("POISON", json["poisonWording"]!.ToJsonString(), StringComparison.Ordinal);
+        Assert.Contains("signs of methanol", json["firstAid"]!.ToJsonString(), StringComparison.Ordinal);
+        var harmless = shop.Json("calc", "air", "--solvent", "isopropanol-99", "--evaporate", "500 mL", "--room", "20 m3");
+        Assert.Equal((false, false), (harmless.ContainsKey("poisonWording"), harmless.ContainsKey("firstAid")));
         Assert.DoesNotContain("POISON", shop.Run("calc", "air", "--solvent", "isopropanol-99", "--evaporate", "500 mL", "--room", "20 m3").Result, StringComparison.Ordinal);
     }
 

@@ -249,6 +249,14 @@ public sealed class ChangeTests : IDisposable
         {
             Assert.DoesNotContain("hazardous-waste", shop.Run(line).Result, StringComparison.Ordinal);
         }
+
+        foreach (var line in (string[][])[["discard", jar], ["bottle", "discard", "1"]])
+        {
+            Assert.Contains("hazardous-waste", shop.Json(line)["waste"]!.GetValue<string>(), StringComparison.Ordinal);
+        }
+
+        Assert.DoesNotContain("waste", shop.Json("undo", jar, "--no-label").Select(member => member.Key));
+        Assert.DoesNotContain("waste", shop.Json("bottle", "undo", "1").Select(member => member.Key));
     }
 
     [Fact]

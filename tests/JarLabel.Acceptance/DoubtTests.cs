@@ -51,6 +51,44 @@ public sealed class DoubtTests : IDisposable
         Assert.Contains("JL397", Codes(shop.Json("undo", "1", "--at", "2026-04-26")));
     }
 
+    /// <summary>A use-by on glass is read by whoever comes by; one that is in doubt is none.</summary>
+    [Fact]
+    public void The_label_of_a_jar_in_doubt_gives_no_use_by_until_it_passed_a_test()
+    {
+        FromBag("gel");
+        shop.Json("shop", "set", "base-url", "http://192.168.1.20:5080");
+        foreach (var print in (string[][])[["label", "1"], ["label", "1", "--sheet", "a4-5x13-38.1x21.2"], ["label", "1", "--sheet", "letter-2x3-101.6x84.7"], ["card", "1"]])
+        {
+            var words = Words(shop.Json([.. print, "--at", "2026-03-20"])["label"]!["file"]!.GetValue<string>());
+            Assert.Contains("test first", words, StringComparison.Ordinal);
+            Assert.Equal(!print.Contains("a4-5x13-38.1x21.2"), words.Contains("15 Mar 2026", StringComparison.Ordinal)); // the smallest has no room for the day
+            Assert.DoesNotMatch("use.by ≈|≈ [0-9]+ [A-Z][a-z]+ 202[67]", words);
+        }
+
+        shop.Json("test", "1", "pass", "--at", "2026-03-21");
+        var after = Words(shop.Json("label", "1", "--at", "2026-03-21")["label"]!["file"]!.GetValue<string>());
+        Assert.Matches("use by ≈ +[0-9]+ [A-Z][a-z]+ 2026", after);
+        Assert.DoesNotContain("in doubt", after, StringComparison.Ordinal);
+
+        static string Words(string file) => OutsideProgram.PdfToText.Run(file, "-layout", "-").Replace('\n', ' ');
+    }
+
+    /// <summary>A pass counts for 30 days; that it was there and no longer counts is said.</summary>
+    [Fact]
+    public void A_test_passed_too_long_ago_is_not_forgotten_without_a_word()
+    {
+        Mix("2026-03-09");
+        shop.Json("test", "1", "pass", "--at", "2026-09-20");
+        foreach (var (day, still) in ((string, bool)[])[("2026-10-20", true), ("2026-10-21", false)])
+        {
+            Assert.Equal(!still, shop.Run("jar", "1", "--at", day).Result.Contains("Its drops dried hard on 20 Sep 2026; that counted for 30 days.", StringComparison.Ordinal));
+        }
+
+        Assert.Contains("past its use-by: it may never dry hard. Its drops dried hard on 20 Sep 2026", shop.Run("use", "1", "10 mL", "--at", "2027-06-01").Result, StringComparison.Ordinal);
+        Assert.DoesNotContain("Its drops dried hard", shop.Run([.. Batch, "--at", "2026-03-09", "--no-label"]).Result, StringComparison.Ordinal);
+        Assert.DoesNotContain("Its drops dried hard", shop.Run("jar", "2", "--at", "2027-06-01").Result, StringComparison.Ordinal);
+    }
+
     /// <summary>What the jar did itself says more than a pinch of its flakes.</summary>
     [Theory]
     [InlineData(true)]

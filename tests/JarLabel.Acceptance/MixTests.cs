@@ -151,6 +151,17 @@ public sealed class MixTests : IDisposable
         Assert.Contains(answer["warnings"]!.AsArray(), w => w!["code"]!.GetValue<string>() == code);
     }
 
+    /// <summary>Flakes overnight to a day, as the trade has it; 12 lb on a gallon is more than twice the heaviest that is brushed, and takes as much longer.</summary>
+    [Theory]
+    [InlineData("5", "2026-03-10T10:00")]
+    [InlineData("10", "2026-03-11T10:00")]
+    [InlineData("12", "2026-03-11T19:45")]
+    public void A_syrup_is_ready_later(string cut, string ready)
+    {
+        var batch = shop.Json("mix", "--grade", "garnet", "--cut", cut, "--pour", "100 mL", "--solvent", "ethanol-95", "--at", "2026-03-09T10:00", "--no-label");
+        Assert.Equal(ready, batch["jar"]!["ready"]!.GetValue<string>());
+    }
+
     [Fact]
     public void A_shops_own_solvent_is_a_file_and_no_code()
     {

@@ -17,6 +17,18 @@ public sealed class MomentTests : IDisposable
 
     public void Dispose() => shop.Dispose();
 
+    /// <summary>Whoever mends one thing after the other is told the next each time.</summary>
+    [Theory]
+    [InlineData("mix --grade garnt --cut x --pour 350mL --solvent ethanol-95", "--grade", "--cut")]
+    [InlineData("thin 1 --to x --solvent ethnol", "--to", "--solvent")]
+    [InlineData("bag add --grade garnt --mass 5L --date 2026-01-05", "--grade", "--mass")]
+    public void A_moment_that_cannot_be_read_is_told_beside_all_that_is_wrong(string line, params string[] also)
+    {
+        var run = shop.Run([.. line.Split(' '), "--at", "3/4/2026"]);
+        Assert.Equal((2, ""), (run.ExitCode, run.Result));
+        Assert.All([.. also, "--at"], option => Assert.Matches($"(?m)^error JL[0-9]+: {option}: ", run.Errors));
+    }
+
     [Fact]
     public void A_moment_before_the_last_step_is_refused_for_every_step()
     {

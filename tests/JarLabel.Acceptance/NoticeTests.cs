@@ -121,6 +121,23 @@ public sealed class NoticeTests : IDisposable
         Assert.False(Passed(shop.Json("shelf", "--rules", "osha")));
     }
 
+    /// <summary>14 L of butan-1-ol, which flashes at 35 °C and counts nothing, poured to 12 L of ethanol, which counts, light as easily as the ethanol: 21 kg.</summary>
+    [Fact]
+    public void A_blend_counts_as_the_most_easily_lit_of_its_alcohols_whatever_most_of_it_is()
+    {
+        shop.Json("shop", "set", "rules", "clp");
+        shop.Json("can", "add", "butyl can", "--contains", "1-butanol=100");
+        foreach (var (pour, solvent) in ((string, string)[])[("12 L", "ethanol-95"), ("14 L", "butyl-can")])
+        {
+            shop.Json("mix", "--grade", "garnet", "--cut", "0.1", "--pour", pour, "--solvent", solvent, "--no-label");
+        }
+
+        Assert.False(Passed(shop.Json("shelf")));
+        Assert.True(Passed(shop.Json("blend", "1", "2", "--no-label")));
+        Assert.True(Passed(shop.Json("shelf")));
+        Assert.True(Passed(shop.Json("notice")));
+    }
+
     private static bool Passed(JsonObject answer) => answer["warnings"]!.AsArray().Any(w => w!["code"]!.GetValue<string>() == "JL177");
 
     private void Mix(string solvent) => Assert.Equal(

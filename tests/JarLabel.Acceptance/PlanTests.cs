@@ -38,6 +38,33 @@ public sealed class PlanTests : IDisposable
         Assert.InRange(shop.Json("bag", "list")["bags"]![0]!["leftGrams"]!.GetValue<double>(), 0, 12);
     }
 
+    /// <summary>1.22 L of 1½ lb take some 190 g and 1.1 L: more than the bags of 100 g and 150 g, and the bottle of 600 mL and that of 700 mL, hold each.</summary>
+    [Fact]
+    public void What_no_bag_or_bottle_holds_alone_is_taken_from_several_and_recorded_at_each()
+    {
+        foreach (var mass in (string[])["100 g", "150 g"])
+        {
+            shop.Json("bag", "add", "--grade", "garnet", "--mass", mass, "--date", "2025-11-01", "--no-label");
+        }
+
+        foreach (var volume in (string[])["600 mL", "700 mL"])
+        {
+            shop.Json("bottle", "add", "--solvent", "ethanol-95", "--volume", volume, "--date", "2026-01-01", "--no-label");
+        }
+
+        var told = shop.Run("plan", "--for", "pad", "--area", "113 sq ft", "--coats", "1", "--grade", "garnet", "--solvent", "ethanol-95").Result;
+        string[] commands = [.. told.Split('\n').Select(line => line.Trim()).Where(line => line.StartsWith("jarlabel ", StringComparison.Ordinal))];
+        Assert.Matches("^jarlabel mix --grade garnet --cut 1.5 --pour .* --solvent ethanol-95$", commands[0]);
+        Assert.Equal("jarlabel bag left 1 empty", commands[1]);
+        Assert.Matches("^jarlabel bag left 2 \"[0-9.]+ g\"$", commands[2]);
+        Assert.Equal("jarlabel bottle left 1 empty", commands[3]);
+        Assert.Matches("^jarlabel bottle left 2 \"[0-9]+ mL\"$", commands[4]);
+        Assert.Matches(@"no bag alone holds enough: take .*100 g.* from bag 1-9", told);
+        var flakes = double.Parse(commands[2].Split('"')[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        var planned = shop.Json("plan", "--for", "pad", "--area", "113 sq ft", "--coats", "1", "--grade", "garnet", "--solvent", "ethanol-95");
+        Assert.Equal(250 - planned["flakesGrams"]!.GetValue<double>(), flakes, 1.0);
+    }
+
     /// <summary>A jar that dried slowly when it was last tested is tried first, and what is poured on top of it is measured at the one bottle there is.</summary>
     [Fact]
     public void A_slow_jar_is_tried_first_and_the_bottle_is_measured_afterwards()

@@ -143,6 +143,29 @@ public sealed class TakingBackTests : IDisposable
         Assert.Equal("", shop.Run("verify").Errors);
     }
 
+    /// <summary>Of two steps of one kind the history says which no longer stands, on the screen, for a program, and on the card.</summary>
+    [Fact]
+    public void The_history_marks_the_step_that_was_taken_back()
+    {
+        Mix();
+        foreach (var use in (string[])["10 mL", "30 mL", "40 mL"])
+        {
+            shop.Json("use", "1", use);
+        }
+
+        shop.Json("undo", "1");
+        shop.Json("undo", "1");
+        shop.Json("use", "1", "20 mL");
+        var said = shop.Run("jar", "1").Result;
+        foreach (var (amount, taken) in ((string, bool)[])[("10 mL", false), ("30 mL", true), ("40 mL", true), ("20 mL", false)])
+        {
+            Assert.Matches($@"(?m)used {amount}{(taken ? @" \(taken back\)" : "")}\r?$", said);
+        }
+
+        Assert.Equal([false, false, true, true, false, false, false], shop.Json("jar", "1")["history"]!.AsArray().Select(step => step!["takenBack"] is not null));
+        Assert.Equal(2, OutsideProgram.PdfToText.Run(shop.Json("card", "1")["label"]!["file"]!.GetValue<string>(), "-").Split("(taken back)").Length - 1);
+    }
+
     [Fact]
     public void Taking_a_blend_back_says_that_its_parts_are_full_again()
     {

@@ -125,6 +125,9 @@ internal sealed class CatalogSource<T>
 public sealed record LacForm(string Id, string Name, decimal HoursAt20C, string Source)
     : CatalogRow(Id, Source)
 {
+    /// <summary>The same as it dissolves in a cut.</summary>
+    public LacForm In(PoundCut cut) => this with { HoursAt20C = HoursAt20C * (decimal)Shellac.SlowerIn(cut) };
+
     internal static LacForm Read(FieldReader fields) =>
         new(fields.Text("id"), fields.Text("name"), fields.Exact("hoursAt20C", 0.01m, 1000), fields.Text("source"));
 }

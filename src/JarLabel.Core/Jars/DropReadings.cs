@@ -52,7 +52,7 @@ public sealed record DropReadings
     /// <param name="dryMinutes">How long that took.</param>
     public Result<Tested> Test(DateTime at, Drying said, int? dryMinutes)
     {
-        Problem[] problems = [.. Faults(said)];
+        Problem[] problems = [.. Faults(said, dryMinutes)];
         var dried = said is Drying.Hard ? Dried ?? said : said;
         return problems.Length > 0
             ? Result<Tested>.Failed(problems)
@@ -63,8 +63,13 @@ public sealed record DropReadings
             };
     }
 
-    private IEnumerable<Problem> Faults(Drying said)
+    private IEnumerable<Problem> Faults(Drying said, int? dryMinutes)
     {
+        if (dryMinutes < TackFreeMinutes)
+        {
+            yield return JarProblems.DryBeforeTackFree(dryMinutes.Value, TackFreeMinutes.Value, "dry-minutes");
+        }
+
         if (PrintFreeMinutes < TackFreeMinutes)
         {
             yield return JarProblems.PrintFreeBeforeTackFree(PrintFreeMinutes.Value, TackFreeMinutes.Value, "print-free");

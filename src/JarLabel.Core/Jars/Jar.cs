@@ -48,6 +48,9 @@ public sealed record Jar(
     /// <summary>What was found since that its dates do not know.</summary>
     public JarDoubts Doubts { get; init; } = JarDoubts.None;
 
+    /// <summary>The day since which it is in doubt whether it dries hard, whatever its dates say; null where it is not.</summary>
+    public DateOnly? DoubtedSince => FailedOn is null && Doubts.Any ? Doubts.Days.Min() : null;
+
     /// <summary>From when a drop is tried before use: from the date on record, or from when it came into doubt.</summary>
     public DateOnly TestFrom => Doubts.Days.Append(Dates.TestFrom).Min();
 

@@ -36,6 +36,33 @@ public sealed class JarLife
         ? new Undone(at, last.Name, last.ChangesContents)
         : JarProblems.NothingToUndo(Jar.Number);
 
+    /// <summary>By place, whether what happened was taken back by a later step: in the same order as the fold.</summary>
+    public static IReadOnlyList<bool> TakenBack(IReadOnlyList<JarEvent> events)
+    {
+        var (taken, standing) = (new bool[events.Count], new Stack<int>());
+        for (var place = 0; place < events.Count; place++)
+        {
+            if (events[place] is Undone undone)
+            {
+                while (undone.What != nameof(Redated) && standing.TryPeek(out var dates) && events[dates] is Redated)
+                {
+                    taken[standing.Pop()] = true;
+                }
+
+                if (standing.TryPop(out var last))
+                {
+                    taken[last] = true;
+                }
+            }
+            else if (events[place] is not Labelled)
+            {
+                standing.Push(place);
+            }
+        }
+
+        return taken;
+    }
+
     private static string Began(JarEvent beginning) => beginning switch
     {
         Blended => "blending",

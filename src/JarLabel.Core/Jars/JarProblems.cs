@@ -46,6 +46,9 @@ internal static class JarProblems
     internal static Problem PrintFreeBeforeTackFree(int printFree, int tackFree, string where) =>
         new("JL390", $"Read print-free after {printFree} min and tack-free after {tackFree} min; a film is free of tack before cloth leaves no print, so give as many minutes or more, such as {tackFree}.", where);
 
+    internal static Problem DryBeforeTackFree(int dry, int tackFree, string where) =>
+        new("JL390", $"Read dry after {dry} min and tack-free after {tackFree} min; drops stop sticking before they are dry, so give as many minutes or more, such as {tackFree}, or leave one of the two away.", where);
+
     internal static Problem NothingBesideFresh(string fresh, string own) =>
         new("JL391", Message.Of($"Minutes of a fresh batch say something only beside those of the jar's own drops; give {new InputName(own)} as well, or leave {new InputName(fresh)} away."), fresh);
 

@@ -1,6 +1,6 @@
 namespace JarLabel.Core.Labels;
 
-/// <summary>What stands where the use-by would, once a drying test of the jar has failed.</summary>
+/// <summary>What stands where the use-by would, once a drying test of the jar has failed, or it came into doubt.</summary>
 public static class FailureWords
 {
     /// <summary>What happened, without its day.</summary>
@@ -14,12 +14,32 @@ public static class FailureWords
     {
         return jar.FailedOn is { } failed
             ? [(Failed, $"{DateWords.Of(failed)}; do not use it as a finish")]
+            : jar.DoubtedSince is { } since
+            ? [("in doubt", $"since {DateWords.Of(since)}: try a few drops on glass before any use"), ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, as long as the drops dry hard")]
             : [("test from", DateWords.Estimate(jar.TestFrom)), ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass")];
     }
 
-    /// <summary>From the longest to the shortest, for a label that is small.</summary>
-    internal static string[] Wordings(DateOnly day) => [On(day), $"failed {DateWords.Of(day)}", Failed];
+    /// <summary>In place of the use-by, from the longest to the shortest, for a label that is small; none where nothing stands against it.</summary>
+    internal static string[] Wordings(Jar jar) => (jar.FailedOn, jar.DoubtedSince) switch
+    {
+        ({ } day, _) => [On(day), $"failed {DateWords.Of(day)}", Failed],
+        (_, { } since) => [$"in doubt since {DateWords.Of(since)}: test first", $"test first, {DateWords.Of(since)}", "test first"],
+        _ => [],
+    };
 
-    /// <summary>What takes the place of the line that says how the use-by was come by.</summary>
-    internal const string OnCard = "No use-by: let a few drops dry hard on glass again before any use, or discard it.";
+    /// <summary>The same in a table of words and dates.</summary>
+    internal static string[][] Table(Jar jar) => (jar.FailedOn, jar.DoubtedSince) switch
+    {
+        ({ } day, _) => [[Failed, DateWords.Of(day)], ["do not use", "as a finish"]],
+        (_, { } since) => [["in doubt", DateWords.Of(since)], ["test first", "before any use"]],
+        _ => [],
+    };
+
+    /// <summary>What is said of how the use-by was come by where there is none.</summary>
+    internal static string? OnCard(Jar jar) => (jar.FailedOn, jar.DoubtedSince) switch
+    {
+        ({ }, _) => "No use-by: let a few drops dry hard on glass again before any use, or discard it.",
+        (_, { }) => "No use-by while it is in doubt: let a few drops dry hard on glass before any use, or discard it.",
+        _ => null,
+    };
 }

@@ -24,6 +24,14 @@ public static class HistoryWords
         _ => null,
     };
 
+    /// <summary>Day and words of all that a card or a screen tells, each that was taken back said to be so.</summary>
+    public static IEnumerable<(string Day, string What)> All(IReadOnlyList<JarEvent> events)
+    {
+        var taken = JarLife.TakenBack(events);
+        return events.Select((happened, place) => (DateWords.Of(DateOnly.FromDateTime(happened.At)), What: Of(happened) is { } words ? words + (taken[place] ? " (taken back)" : "") : null))
+            .Where(row => row.What is not null)!;
+    }
+
     private static string Liquid(Contents contents) =>
         contents.Cut is { } cut ? $"{BenchAmount.Metric(contents.Liquid)} of {CutWords.Of(cut)}" : BenchAmount.Metric(contents.Liquid);
 

@@ -6,14 +6,13 @@ public static class JarTables
     /// <summary>The cuts that jobs ask for: wash coat, sealer, padding, bodying, build. Common practice.</summary>
     private static readonly double[] CommonCuts = [0.5, 1, 1.5, 2, 3];
 
-    /// <summary>Word and date, the most important first. Where a drying test failed that stands in the place of the use-by, and no date promises
+    /// <summary>Word and date, the most important first. Where a drying test failed, or the jar is in doubt, that stands in the place of the use-by, and no date promises
     /// anything.</summary>
-    internal static IReadOnlyList<IReadOnlyList<string>> Dates(Jar jar) => jar.FailedOn is { } failed
+    internal static IReadOnlyList<IReadOnlyList<string>> Dates(Jar jar) => FailureWords.Table(jar) is { Length: > 0 } against
         ?
         [
             ["mixed", DateWords.Of(DateOnly.FromDateTime(jar.MixedAt))],
-            [FailureWords.Failed, DateWords.Of(failed)],
-            ["do not use", "as a finish"],
+            .. against,
             .. Changed(jar),
         ]
         :
@@ -41,8 +40,8 @@ public static class JarTables
         : Headed([.. CommonCuts.Where(c => c < from.PoundsPerUsGallon * 0.97).Select(c => Thin(from, PoundCut.FromPoundsPerUsGallon(c), jar.Contents.Liquid))]);
 
     /// <summary>Day and what happened.</summary>
-    internal static IReadOnlyList<IReadOnlyList<string>> History(IEnumerable<JarEvent> events) =>
-        [.. events.Select(e => (Day: DateWords.Of(DateOnly.FromDateTime(e.At)), What: HistoryWords.Of(e))).Where(e => e.What is not null).Select(e => (IReadOnlyList<string>)[e.Day, e.What!])];
+    internal static IReadOnlyList<IReadOnlyList<string>> History(IReadOnlyList<JarEvent> events) =>
+        [.. HistoryWords.All(events).Select(row => (IReadOnlyList<string>)[row.Day, row.What])];
 
     private static IReadOnlyList<IReadOnlyList<string>> Headed(IReadOnlyList<IReadOnlyList<string>> rows) =>
         rows.Count == 0 ? [] : [["to cut", "add to 100 mL", "add to this jar"], .. rows];

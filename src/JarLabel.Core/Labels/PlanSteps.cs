@@ -20,7 +20,7 @@ public static class PlanSteps
             .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).SelectMany(s => Try(s.Jar)),
             .. plan.FlakesMissing > Mass.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.FlakesMissing, metric)} of {grade} flakes: the bags on record do not hold enough")] : Array.Empty<PlanStep>(),
             .. plan.AlcoholMissing > Volume.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.AlcoholMissing, metric)} of {solvent}: the bottles on record do not hold enough")] : Array.Empty<PlanStep>(),
-            .. Mixes(plan, grade, solvent, bags, bottles).Select(m => Mix(m.Batch, m.Flakes, m.Alcohol, ready, metric)),
+            .. Mixes(plan, grade, solvent, bags, bottles, ready, metric),
             .. plan.Serves.Select(s => Fetch(s, now, metric)),
             .. Measured(plan, bottles, metric),
             .. plan.Lines.Select((l, i) => Coat(l, i, metric)),
@@ -51,25 +51,61 @@ public static class PlanSteps
             : new(words);
     }
 
-    /// <summary>Each batch with what it is worked from: the bag and the bottle that came first and still hold enough after the batches
-    /// before it.</summary>
-    private static IEnumerable<(Batch Batch, InputName[] Flakes, InputName[] Alcohol)> Mixes(JobPlan plan, string grade, string solvent, IReadOnlyList<Bag> bags, IReadOnlyList<Bottle> bottles)
+    /// <summary>Each batch with what it is worked from: the bag and the bottle that came first and still hold enough after the batches before it. Where none does alone,
+    /// those that came first are emptied, and what is left in them is recorded after it.</summary>
+    private static IEnumerable<PlanStep> Mixes(JobPlan plan, string grade, string solvent, IReadOnlyList<Bag> bags, IReadOnlyList<Bottle> bottles, DateTime ready, bool metric)
     {
-        var (inBags, inBottles) = (bags.ToDictionary(b => b.Number.Value, b => b.Left), bottles.ToDictionary(b => b.Number.Value, b => b.Left));
+        var (flakes, alcohol) = (new Drawn<Bag>(bags, "weight", metric), new Drawn<Bottle>(bottles, "volume", metric));
         foreach (var batch in plan.Batches)
         {
-            var bag = bags.FirstOrDefault(b => inBags[b.Number.Value] >= batch.Recipe.Flakes);
-            var bottle = bottles.FirstOrDefault(b => inBottles[b.Number.Value] >= batch.Recipe.Pour);
-            yield return (batch, [new("grade", grade), .. Named("bag", bag?.Number)], [new("solvent", solvent), .. Named("bottle", bottle?.Number)]);
-            if (bag is not null)
+            var (bag, restOfBags) = flakes.Take(batch.Recipe.Flakes.Grams);
+            var (bottle, restOfBottles) = alcohol.Take(batch.Recipe.Pour.Milliliters);
+            yield return Mix(batch, [new("grade", grade), .. Named("bag", bag?.Number)], [new("solvent", solvent), .. Named("bottle", bottle?.Number)], ready, metric);
+            foreach (var rest in (PlanStep[])[.. restOfBags, .. restOfBottles])
             {
-                inBags[bag.Number.Value] -= batch.Recipe.Flakes;
+                yield return rest;
+            }
+        }
+    }
+
+    /// <summary>What bags, or bottles, still hold while batches draw from them.</summary>
+    private sealed class Drawn<T>(IReadOnlyList<T> supplies, string amount, bool metric)
+        where T : Supply
+    {
+        private readonly Dictionary<SupplyNumber, double> left = supplies.ToDictionary(supply => supply.Number, supply => supply.Rest);
+
+        /// <summary>The one that holds enough alone; else how it is taken from several, and recorded.</summary>
+        internal (T? Alone, IReadOnlyList<PlanStep> Steps) Take(double needed)
+        {
+            if (supplies.FirstOrDefault(supply => left[supply.Number] >= needed) is { } alone)
+            {
+                left[alone.Number] -= needed;
+                return (alone, []);
             }
 
-            if (bottle is not null)
+            var steps = new List<PlanStep>();
+            foreach (var supply in supplies.Where(supply => left[supply.Number] > 0))
             {
-                inBottles[bottle.Number.Value] -= batch.Recipe.Pour;
+                var taken = Math.Min(needed, left[supply.Number]);
+                if (taken <= 0)
+                {
+                    break;
+                }
+
+                (needed, left[supply.Number]) = (needed - taken, left[supply.Number] - taken);
+                steps.Add(Record(supply, taken, left[supply.Number]));
             }
+
+            return (null, steps);
+        }
+
+        private PlanStep Record(T supply, double taken, double rest)
+        {
+            var (word, number) = (supply.Kind.Word(), Say($"{supply.Number.Value}"));
+            var says = rest <= 0 ? "empty" : supply.Kind == SupplyKind.Bag ? BenchAmount.Metric(Mass.FromGrams(rest)) : BenchAmount.Metric(Volume.FromMilliliters(rest));
+            return new(
+                $"no {word} alone holds enough: take {supply.Shown(taken, metric)} of it from {word} {supply.Number}, and record what is left there, because the line above does not count it",
+                new Remedy($"{word} left", new InputName(word, number), new InputName(amount, says)));
         }
     }
 

@@ -3,16 +3,13 @@ namespace JarLabel.Core.Mixing;
 /// <summary>What goes through but should be known before the lid is on.</summary>
 public static class BatchCautions
 {
-    /// <summary>The strongest cut that still brushes and strains well. Common practice; the standard's bodies end at 8 lb.</summary>
-    private const double Syrup = 5;
-
     /// <summary>Cautions about the liquid itself.</summary>
     public static IReadOnlyList<Problem> OfLiquid(Recipe recipe, Solvent solvent)
     {
         return
         [
             .. OfSolvent(solvent),
-            .. If(recipe.Cut.PoundsPerUsGallon > Syrup, MixingCautions.Syrup(recipe.Cut)),
+            .. If(Shellac.IsSyrup(recipe.Cut), MixingCautions.Syrup(recipe.Cut)),
         ];
     }
 
@@ -48,10 +45,10 @@ public static class BatchCautions
     public static IReadOnlyList<Problem> OfState(Jar jar, DateTime now) => (jar.StateAt(now), jar) switch
     {
         (_, { Test: { Passed: false } failed, OnShelf: true }) => [MixingCautions.Failed(jar.Number, failed)],
-        (JarState.Past, _) => [MixingCautions.PastUse(), .. jar.Doubts.Cautions(jar.Number)],
+        (JarState.Past, _) => [MixingCautions.PastUse(jar.Test), .. jar.Doubts.Cautions(jar.Number)],
         (JarState.Dissolving, _) => [MixingCautions.StillDissolving(), .. jar.Doubts.Cautions(jar.Number)],
         (JarState.Test, { Doubts.Any: false, Test: { Passed: true } test }) when test.Day > jar.Dates.UseBy => [MixingCautions.TestedPastUse(jar.Number, test)],
-        (JarState.Test, { Doubts.Any: false }) => [MixingCautions.NeverTested(jar.Number)],
+        (JarState.Test, { Doubts.Any: false }) => [MixingCautions.NotTestedOfLate(jar.Number, jar.Test)],
         (JarState.Good, { Test.Slow: true }) => [MixingCautions.DriedSlowly(jar.Number)],
         _ => jar.Doubts.Cautions(jar.Number),
     };

@@ -9,6 +9,16 @@ public static class Shellac
     /// <summary>US gallons taken up by one pound of dissolved flakes.</summary>
     public const double GallonsPerPound = 0.0993;
 
+    /// <summary>The strongest cut that still brushes and strains well, in pounds a gallon, and that dissolves in the time usual for its flakes. Common practice; the
+    /// standard's bodies end at 8 lb.</summary>
+    private const double Syrup = 5;
+
+    /// <summary>True for a cut that is a syrup.</summary>
+    public static bool IsSyrup(PoundCut cut) => cut.PoundsPerUsGallon > Syrup;
+
+    /// <summary>How many times as long as usual flakes take to dissolve in so strong a cut: in proportion, where it is a syrup. A judgement; no figure is published.</summary>
+    public static double SlowerIn(PoundCut cut) => Math.Max(1, cut.PoundsPerUsGallon / Syrup);
+
     /// <summary>The volume that dissolved flakes take up.</summary>
     public static Volume VolumeOf(Mass flakes) => Volume.FromUsGallons(GallonsPerPound * flakes.Pounds);
 

@@ -15,6 +15,9 @@ public sealed record JobPlan(
     /// <summary>Alcohol for the batches and for thinning.</summary>
     public Volume Alcohol => Volume.FromMilliliters(Batches.Sum(b => b.Recipe.Pour.Milliliters) + Serves.Sum(s => s.Add.Milliliters));
 
+    /// <summary>The strongest cut that is mixed; null where none is.</summary>
+    public PoundCut? Strongest => Batches.Count == 0 ? null : Batches.MaxBy(b => b.Recipe.Cut.PoundsPerUsGallon)!.Recipe.Cut;
+
     /// <summary>Flakes to buy; nothing when the bags hold enough.</summary>
     public Mass FlakesMissing => Mass.FromGrams(Math.Max(0, (Flakes - FlakesAtHand).Grams));
 

@@ -60,8 +60,13 @@ public static class SupplyFit
     public static IReadOnlyList<Problem> Bought(Supply supply, DateOnly day) => supply is Bottle bottle && bottle.Since > day ? [SupplyProblems.NotYetBought(bottle, day)] : [];
 
     /// <summary>The bag or bottle when it holds that grade or solvent; else a problem.</summary>
-    public static Result<T> Demand<T>(T supply, string id)
-        where T : Supply => supply.Holds == id ? supply : SupplyProblems.OtherThing(supply, id);
+    public static Result<T> Demand<T>(T supply, string id, ShopCatalog catalog)
+        where T : Supply
+    {
+        return supply.Holds == id ? supply : SupplyProblems.OtherThing(supply, Name(supply.Holds), Name(id));
+
+        string Name(string of) => supply.Kind == SupplyKind.Bag ? catalog.GradeOf(of).Name : catalog.SolventOf(of).Name;
+    }
 
     private static Recipe Largest(Recipe recipe, Bag? bag, Bottle? bottle)
     {

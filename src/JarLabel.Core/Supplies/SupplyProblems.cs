@@ -37,8 +37,8 @@ internal static class SupplyProblems
     internal static Problem CannotFollow(SupplyKind kind, SupplyNumber number, SupplyEvent happened) =>
         new("JL482", $"The life of {kind.Word()} {number} goes on with {happened.Name}, which cannot follow what was before.");
 
-    internal static Problem OtherThing(Supply supply, string wanted) =>
-        new("JL158", Message.Of($"{Capital.Of(supply.Kind.Word())} {supply.Number} holds {supply.Holds}, and {wanted} was asked for. Take another {supply.Kind.Word()}; or, where that is what is meant, {new InputName(supply.Kind == SupplyKind.Bag ? "grade" : "solvent", supply.Holds)}."), supply.Kind.Word());
+    internal static Problem OtherThing(Supply supply, string held, string wanted) =>
+        new("JL158", Message.Of($"{Capital.Of(supply.Kind.Word())} {supply.Number} holds {held}, and {wanted} was asked for. Take another {supply.Kind.Word()}; or, where that is what is meant, {new InputName(supply.Kind == SupplyKind.Bag ? "grade" : "solvent", supply.Holds) { Words = held }}."), supply.Kind.Word());
 
     internal static Problem BagTooSmall(Bag bag, Mass needed, Recipe possible) =>
         new("JL159", Message.Of($"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}. {CouldMake(possible)}"), "bag");

@@ -8,10 +8,22 @@ internal static class AirAnswer
     /// <param name="air">As it is shown: with the careful mixing factor where none was said.</param>
     /// <param name="figures">As programs are given it: with perfect mixing where none was said.</param>
     /// <param name="chart">The drawing that was written; empty for none.</param>
-    internal static Answer Of(Workbench bench, Solvent solvent, AirAssessment air, AirAssessment figures, string chart) =>
-        Answer.Of(Show(bench, solvent, air, chart), tell => AirAnswerJson.Of(figures, chart, tell) with { Careful = figures.Question.MixingFactor.Equals(air.Question.MixingFactor) ? null : CarefulAirJson.Of(air) }, c => c.AirAnswerJson, [.. AirCautions.Of(air)]);
+    internal static Answer Of(Workbench bench, Solvent solvent, AirAssessment air, AirAssessment figures, string chart)
+    {
+        var hazards = SupplyWords.Hazards(bench, solvent);
+        return Answer.Of(
+            Show(bench, hazards, air, chart),
+            tell => AirAnswerJson.Of(figures, chart, tell) with
+            {
+                Careful = figures.Question.MixingFactor.Equals(air.Question.MixingFactor) ? null : CarefulAirJson.Of(air),
+                PoisonWording = hazards.PoisonWording ? PoisonWords.Words : null,
+                FirstAid = hazards.MethanolCounts ? FirstAidWords.Of(hazards, bench.Settings.PoisonCenter) : null,
+            },
+            c => c.AirAnswerJson,
+            [.. AirCautions.Of(air)]);
+    }
 
-    private static Screen Show(Workbench bench, Solvent solvent, AirAssessment air, string chart)
+    private static Screen Show(Workbench bench, HazardAssessment hazards, AirAssessment air, string chart)
     {
         var question = air.Question;
         return new Screen().Title($"{BenchAmount.Both(question.Evaporated, bench.Metric)} evaporating in {question.Room.CubicMeters:0.#} m³ ({question.Room.CubicFeet:0} cu ft)").Gap()
@@ -30,7 +42,7 @@ internal static class AirAnswer
                 ("a fan", AirWords.Fan(air)),
                 ("clear after", air.ClearAfter is { } clear ? $"{clear.Minutes:0} min" : "never without fresh air: open up"),
                 ("chart", chart.Length > 0 ? chart : null))
-            .Rows([.. PoisonRows.Of(bench, SupplyWords.Hazards(bench, solvent))])
+            .Rows([.. PoisonRows.Of(bench, hazards)])
             .Rows(ListedRows.Of("doubt", air.Doubts))
             .Rows(ListedRows.Of("unverified", air.Unverified));
     }

@@ -27,6 +27,14 @@ internal sealed record AirAnswerJson(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public CarefulAirJson? Careful { get; init; }
 
+    /// <summary>The poison wording of what evaporates; left out where it wants none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? PoisonWording { get; init; }
+
+    /// <summary>First aid where it can poison; left out where it cannot.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? FirstAid { get; init; }
+
     internal static AirAnswerJson Of(AirAssessment air, string? chart, Tell tell) => new(
         air.VaporVolume.CubicMeters,
         air.PeakPpm,

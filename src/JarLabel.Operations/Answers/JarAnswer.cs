@@ -63,7 +63,7 @@ internal static class JarAnswer
             screen.Gap().Table([thinning[0][0], .. thinning[0].Skip(1).Select(name => " " + name)], [.. thinning.Skip(1)]);
         }
 
-        screen.Gap().Rows(outcome.History.Events.Select(e => (DateWords.Of(e.Event.At), HistoryWords.Of(e.Event))));
+        screen.Gap().Rows(HistoryWords.All([.. outcome.History.Events.Select(e => e.Event)]).Select(row => (row.Day, (string?)row.What)));
         return With(bench, outcome, jar.OnShelf ? screen.Next("label", ("jar", $"{jar.Number.Value}")) : screen.Next("shelf"), history: true);
     }
 
@@ -133,9 +133,10 @@ internal static class JarAnswer
             outcome.Step is { } step ? StepJson.Of(step) : null,
             HazardsJson.Of(outcome.Hazards, bench.Settings.PoisonCenter),
             label is null ? null : LabelJson.Of(label),
-            history ? [.. outcome.History.Events.Select(e => HistoryItem(e.Event, e.Revision))] : null,
+            history ? History(outcome.History) : null,
             tell(outcome.Cautions))
         {
+            Waste = outcome.Step is Discarded ? WasteWords.OfWhatIsLeft : null,
             Also = outcome.Also.Count > 0 ? [.. outcome.Also.Select(one => JarJson.Of(one, bench.Now))] : null,
             Bags = outcome.PutBack.OfType<Bag>().ToArray() is { Length: > 0 } bags ? [.. bags.Select(BagJson.Of)] : null,
             Bottles = outcome.PutBack.OfType<Bottle>().ToArray() is { Length: > 0 } bottles ? [.. bottles.Select(BottleJson.Of)] : null,
@@ -143,11 +144,23 @@ internal static class JarAnswer
         };
     }
 
-    private static JsonObject HistoryItem(JarEvent happened, int revision)
+    private static JsonNode[] History(JarHistory history)
     {
-        var item = JsonNode.Parse(JarEventJson.Write(happened))!.AsObject();
-        item["revision"] = revision;
-        return item;
+        var taken = JarLife.TakenBack([.. history.Events.Select(e => e.Event)]);
+        return
+        [
+            .. history.Events.Select((e, place) =>
+            {
+                var item = JsonNode.Parse(JarEventJson.Write(e.Event))!.AsObject();
+                item["revision"] = e.Revision;
+                if (taken[place])
+                {
+                    item["takenBack"] = true;
+                }
+
+                return item;
+            }),
+        ];
     }
 }
 
@@ -161,6 +174,10 @@ internal sealed record JarAnswerJson(
     IReadOnlyList<JsonNode>? History,
     IReadOnlyList<Problem> Warnings)
 {
+    /// <summary>Where it goes when it was thrown away; else left out.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Waste { get; init; }
+
     /// <summary>Other jars that changed with it.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<JarJson>? Also { get; init; }

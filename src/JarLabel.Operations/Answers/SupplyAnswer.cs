@@ -46,7 +46,7 @@ internal static class SupplyAnswer
         [
             (bench.DryRun ? "would be done" : "done", outcome.Step is SupplyUndone undone ? $"taken back: {SupplyLastWords.Of(undone.What)}" : null),
             ("left", supply.Standing(bench.Metric)),
-            ("waste", supply is Bottle { Discarded: true } && outcome.Step is not SupplyUndone ? WasteWords.OfWhatIsLeft : null),
+            ("waste", Waste(outcome)),
             (bag is null ? "since" : "made", DateWords.Of(supply.Since)),
             ("shelf", bottle?.Shelf),
             ("a pinch", bag?.Test is { } test ? PinchWords.WithAdvice(test) : null),
@@ -56,6 +56,9 @@ internal static class SupplyAnswer
         ]);
         return outcome.Hazards is { } hazards ? screen.Gap().Rows(DangerRows.Of(bench, hazards)) : screen;
     }
+
+    /// <summary>Where what is left in a bottle goes when it is thrown away.</summary>
+    internal static string? Waste(SupplyOutcome outcome) => outcome is { Supply: Bottle { Discarded: true }, Step: not SupplyUndone } ? WasteWords.OfWhatIsLeft : null;
 
     private static IEnumerable<(string, string?)> Label(WrittenSupplyLabel? label) => label is null
         ? []
@@ -118,8 +121,12 @@ internal sealed record BagsAnswerJson(IReadOnlyList<BagJson> Bags);
 /// <summary>What the commands about one bottle say to a program.</summary>
 internal sealed record BottleAnswerJson(BottleJson Bottle, HazardsJson Hazards, SupplyLabelJson? Label, IReadOnlyList<Problem> Warnings)
 {
+    /// <summary>Where what is left goes when it is thrown away; else left out.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Waste { get; init; }
+
     internal static BottleAnswerJson Of(Workbench bench, SupplyOutcome outcome, Tell tell) =>
-        new(BottleJson.Of((Bottle)outcome.Supply), HazardsJson.Of(outcome.Hazards!, bench.Settings.PoisonCenter), SupplyLabelJson.Of(outcome.Label), tell(outcome.Cautions));
+        new(BottleJson.Of((Bottle)outcome.Supply), HazardsJson.Of(outcome.Hazards!, bench.Settings.PoisonCenter), SupplyLabelJson.Of(outcome.Label), tell(outcome.Cautions)) { Waste = SupplyAnswer.Waste(outcome) };
 }
 
 /// <summary>A bottle of alcohol for a program.</summary>

@@ -17,7 +17,7 @@ public static class ThickenJar
         return Thickening.Solve(jar.Contents.Cut!.Value, request.To, jar.Contents.Liquid)
             .Then(thickening => Measurable.Demand(thickening, jar.Contents.Cut!.Value))
             .Then(thickening => Fits(thickening, request.Container ?? jar.Container))
-            .Then(thickening => bag is null ? thickening : SupplyFit.Demand(bag, grade.Id).Then(b => SupplyFit.Check(thickening, jar.Contents, b)))
+            .Then(thickening => bag is null ? thickening : SupplyFit.Demand(bag, grade.Id, bench.Catalog).Then(b => SupplyFit.Check(thickening, jar.Contents, b)))
             .Then<Thickened>(thickening => new Thickened(
                 bench.Now,
                 new ResinPart(grade.Id, thickening.Add, request.FlakeDate) { Cloudy = bag?.Cloudy == true },
@@ -39,7 +39,7 @@ public static class ThickenJar
     private static KeepingDates Fresh(Workbench bench, ThickenRequest request, Grade grade, Jar jar, bool cloudy) => KeepingEstimate.Of(
         bench.Now,
         bench.Catalog.Keeping.Find(grade.Keeping)!,
-        request.Form ?? bench.Catalog.Forms.Find(grade.Form)!,
+        (request.Form ?? bench.Catalog.Forms.Find(grade.Form)!).In(request.To),
         request.Bench ?? Warmth.Reference,
         ShelfMoves.WarmthOf(bench, jar.Shelf),
         request.FlakeDate,

@@ -23,7 +23,7 @@ public static class ThinJar
             return faults;
         }
 
-        if (bottle is not null && !SupplyFit.Demand(bottle, solvent.Id).Then(holding => SupplyFit.Check(thinning, jar.Contents, holding)).TryGet(out _, out faults))
+        if (bottle is not null && !SupplyFit.Demand(bottle, solvent.Id, bench.Catalog).Then(holding => SupplyFit.Check(thinning, jar.Contents, holding)).TryGet(out _, out faults))
         {
             return faults;
         }

@@ -6,7 +6,7 @@ public static class MixJar
     /// <summary>The new jar, or every reason why not; then nothing was recorded and nothing written.</summary>
     public static Result<JarOutcome> Do(Workbench bench, MixRequest request)
     {
-        var found = FromSupplies.Of(bench, request.Bag, request.Bottle).Then(stock => stock.Demand(request.Grade.Id, request.Solvent.Id));
+        var found = FromSupplies.Of(bench, request.Bag, request.Bottle).Then(stock => stock.Demand(bench.Catalog, request.Grade.Id, request.Solvent.Id));
         if (!found.TryGet(out var supplies, out var faults))
         {
             return faults;
@@ -53,7 +53,7 @@ public static class MixJar
             bench.Now,
             Contents.Of(recipe, request.Grade.Id, request.Solvent.Id, flakes.Date, flakes.Cloudy),
             request.Container,
-            Dates(bench, request, flakes, temperature, shelf.Name),
+            Dates(bench, request, recipe.Cut, flakes, temperature, shelf.Name),
             shelf.Name,
             temperature,
             request.By,
@@ -72,10 +72,10 @@ public static class MixJar
     private static Result<Recipe> Fits(Recipe recipe, Container container) =>
         container.Holds is { } holds ? ContainerFit.Check(recipe, holds) : recipe;
 
-    private static KeepingDates Dates(Workbench bench, MixRequest request, Flakes flakes, Temperature temperature, string shelf) => KeepingEstimate.Of(
+    private static KeepingDates Dates(Workbench bench, MixRequest request, PoundCut cut, Flakes flakes, Temperature temperature, string shelf) => KeepingEstimate.Of(
         bench.Now,
         KindOf(bench, request.Grade),
-        request.Form ?? bench.Catalog.Forms.Find(request.Grade.Form)!,
+        (request.Form ?? bench.Catalog.Forms.Find(request.Grade.Form)!).In(cut),
         temperature,
         ShelfMoves.WarmthOf(bench, shelf),
         flakes.Date,

@@ -67,15 +67,17 @@ public static class ShelfCautions
         .Where(limit => limit.OnlyUnder == bench.Rules && limit.Scope == StorageScope.OutsideCabinet)
         .Any(limit => liquid.Liters > (double)(limit.Liters ?? decimal.MaxValue) || liquid.Liters * MostKilogramsPerLiter > (double)(limit.Kilograms ?? decimal.MaxValue));
 
-    /// <summary>By what the list of jars says; a blend counts as its largest solvent.</summary>
-    private static IEnumerable<StockedLiquid> StockOf(Workbench bench, IEnumerable<ShelfLiquid> liquids) => liquids.Select(liquid =>
+    /// <summary>By what the list of jars says; a blend counts as if all of it were the most easily lit of its alcohols.</summary>
+    private static IEnumerable<StockedLiquid> StockOf(Workbench bench, IEnumerable<ShelfLiquid> liquids) =>
+        liquids.Select(liquid => liquid.Solvents.Select(solvent => Stocked(bench, liquid, bench.Catalog.SolventOf(solvent))).MinBy(stocked => stocked.Hazards.FlammableCategory ?? int.MaxValue)!);
+
+    private static StockedLiquid Stocked(Workbench bench, ShelfLiquid liquid, Solvent solvent)
     {
-        var solvent = bench.Catalog.SolventOf(liquid.Solvent);
         var poured = Shellac.PouredIn(liquid.Liquid, liquid.Cut);
         var (flakes, weight) = (liquid.Cut.FlakesFor(poured), poured * solvent.DensityAt(Warmth.Reference));
         var hazards = MixtureClassifier.Classify(JarComposition.Possible([(solvent, weight)], flakes, bench.Catalog), bench.Rules, bench.Catalog);
         return new StockedLiquid(hazards, liquid.Liquid, flakes + weight);
-    });
+    }
 }
 
 /// <summary>What stands on each shelf altogether, jars and bottles, by the shelf's name.</summary>

@@ -41,7 +41,7 @@ public static class PlanJob
             return faults;
         }
 
-        var fresh = Fresh(bench, lives, request);
+        var fresh = Fresh(bench, lives, request, plan);
         var steps = PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric);
         var doubts = plan.Serves.Select(serves => (serves.Jar.Number, known.DoubtsOf(serves.Jar.Number.Value))).DistinctBy(doubt => doubt.Number);
         return new PlannedJob(request, plan, fresh, air, steps, [.. AirCautions.Of(air), .. JarDoubts.Cautions(doubts), .. Slow(view, plan)]);
@@ -62,20 +62,24 @@ public static class PlanJob
         AirQuestion.Of(plan.WorstCoat, request.Room, request.Over, mixingFactor: AirQuestion.UsualMixingFactor)
             .Then(question => RoomAirAssessor.Assess(request.Solvent, question, bench.Rules));
 
-    private static KeepingDates Fresh(Workbench bench, LearnedLives lives, PlanRequest request) => LearnedDates.Fresh(
-        lives,
-        bench.Catalog.Keeping.Find(request.Grade.Keeping)!,
-        request.Solvent.Id,
-        bench.Settings.Shelves[0].Temperature,
-        months => KeepingEstimate.Of(
-            bench.Now,
+    private static KeepingDates Fresh(Workbench bench, LearnedLives lives, PlanRequest request, JobPlan plan)
+    {
+        var form = bench.Catalog.Forms.Find(request.Grade.Form)!;
+        return LearnedDates.Fresh(
+            lives,
             bench.Catalog.Keeping.Find(request.Grade.Keeping)!,
-            bench.Catalog.Forms.Find(request.Grade.Form)!,
-            request.Bench ?? Warmth.Reference,
+            request.Solvent.Id,
             bench.Settings.Shelves[0].Temperature,
-            null,
-            bench.Keeping,
-            months));
+            months => KeepingEstimate.Of(
+                bench.Now,
+                bench.Catalog.Keeping.Find(request.Grade.Keeping)!,
+                plan.Strongest is { } cut ? form.In(cut) : form,
+                request.Bench ?? Warmth.Reference,
+                bench.Settings.Shelves[0].Temperature,
+                null,
+                bench.Keeping,
+                months));
+    }
 
     /// <summary>The jars that may still be used, by the more careful of the dates on record and those of the shop's tests.</summary>
     private static IEnumerable<ShelfJar> Jars(Workbench bench, IEnumerable<JarEntry> standing, ShelfKnowledge known)

@@ -34,6 +34,25 @@ internal static partial class ShopSetting
 
     internal static IEnumerable<string> Names => Changes.Keys;
 
+    /// <summary>What people call each, by its name.</summary>
+    internal static IEnumerable<(string Name, string Words)> Words => Names.Select(name => (name, name switch
+    {
+        "name" => "the shop's name, on every label",
+        "contact" => "whom to ask, on every label",
+        "poison-center" => "telephone of the poison centre",
+        "base-url" => "address in the codes on labels",
+        "rules" => "whose rules: clp or osha",
+        "units" => "which amounts come first: metric or us",
+        "sheet" => "label stock to print on",
+        "design" => "label design",
+        "aging" => "times faster a jar ages when 10 °C warmer",
+        "still-good" => "jars still good on their use-by, %",
+        "keeping-spread" => "how far published keeping times may be off, times",
+        "printer" => "a printer: name and address",
+        "shelf" => "a shelf: name and how warm it is",
+        _ => name,
+    }));
+
     internal static Result<ShopSettings> Change(Workbench bench, string name, string value) =>
         Changes.TryGetValue(name.Replace("centre", "center", StringComparison.OrdinalIgnoreCase), out var change) ? change(bench, value.Trim()) : TypingProblems.NotAChoice(name, "setting", Names);
 

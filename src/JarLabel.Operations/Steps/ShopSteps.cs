@@ -6,7 +6,7 @@ namespace JarLabel.Operations.Steps;
 internal static class ShopSteps
 {
     private static Input<string> Setting => field ??= Input.Of<string>("setting", "Setting", "name", (text, _) => text)
-        .Help("name", $"One of: {string.Join(", ", ShopSetting.Names)}.").Argument().Choices(_ => [.. ShopSetting.Names.Select(name => (name, name))]);
+        .Help("name", $"One of: {string.Join(", ", ShopSetting.Names)}.").Argument().Choices(_ => [.. ShopSetting.Words]);
 
     private static Input<string> Value => field ??= Input.Of<string>("value", "Its value", "Alder Lane Lutherie", (text, _) => text)
         .Help("text", "Its value; \"none\" takes it back, NAME=none a shelf or a printer.").Hint("none takes it back; a shelf as cellar=16 C").Argument();

@@ -99,6 +99,14 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
         return Do(values);
     }
 
+    /// <summary>What is wrong with what was filled in, field by field; nothing is done.</summary>
+    internal IReadOnlyList<Problem> Faults(Workbench bench, IValueSource source)
+    {
+        var values = new Values(bench, source);
+        values.ReadAll((Instead is { } other && source.Texts(other.When).Count > 0 ? other.Step() : this).Inputs);
+        return values.Problems;
+    }
+
     /// <summary>The printer that what it writes is to go to, and on what it prints; null where none was named.</summary>
     internal PrintRequest? Printing(Workbench bench, IValueSource source)
     {

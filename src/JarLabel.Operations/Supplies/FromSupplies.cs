@@ -29,12 +29,12 @@ internal sealed record FromSupplies(Bag? Bag, Bottle? Bottle)
     }
 
     /// <summary>The same when the bag holds that grade and the bottle that alcohol; else what they hold.</summary>
-    internal Result<FromSupplies> Demand(string? grade, string? solvent)
+    internal Result<FromSupplies> Demand(ShopCatalog catalog, string? grade, string? solvent)
     {
         Problem[] problems =
         [
-            .. Bag is null || grade is null ? [] : SupplyFit.Demand(Bag, grade).Problems,
-            .. Bottle is null || solvent is null ? [] : SupplyFit.Demand(Bottle, solvent).Problems,
+            .. Bag is null || grade is null ? [] : SupplyFit.Demand(Bag, grade, catalog).Problems,
+            .. Bottle is null || solvent is null ? [] : SupplyFit.Demand(Bottle, solvent, catalog).Problems,
         ];
         return problems.Length == 0 ? this : Result<FromSupplies>.Failed(problems);
     }

@@ -36,14 +36,14 @@ public sealed record JarEntry(
     /// <summary>Several ids as one text.</summary>
     public static string Joined(IEnumerable<string> ids) => string.Join(And, ids.Distinct());
 
-    /// <summary>The first of several ids.</summary>
-    internal static string First(string joined) => joined.Split(And)[0];
+    /// <summary>Each of several ids.</summary>
+    internal static IReadOnlyList<string> Each(string joined) => joined.Split(And);
 
     /// <summary>The ids of its grades, the largest first.</summary>
-    public IReadOnlyList<string> Grades => Flakes.Split(And);
+    public IReadOnlyList<string> Grades => Each(Flakes);
 
     /// <summary>The ids of its solvents, the largest first.</summary>
-    public IReadOnlyList<string> Solvents => Alcohol.Split(And);
+    public IReadOnlyList<string> Solvents => Each(Alcohol);
 
     /// <summary>The day its latest test failed; null where there was none, or it passed.</summary>
     public DateOnly? FailedOn => Test is { Passed: false } failed ? failed.Day : null;

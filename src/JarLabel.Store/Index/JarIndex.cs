@@ -77,7 +77,7 @@ internal sealed class JarIndex(Database database, EventTable events, IJarReader 
           UNION ALL SELECT shelf, solvent, hundredths, -jars, -microliters FROM ({Liquid} WHERE number IN (SELECT value FROM json_each($2)) AND +on_shelf = 1 AND +shelf = $1)
         ) GROUP BY solvent, hundredths HAVING sum(jars) > 0 AND hundredths >= 0
         """,
-        row => new ShelfLiquid(JarEntry.First(row.GetString(0)), PoundCut.FromPoundsPerUsGallon(row.GetInt32(1) / 100.0), Volume.FromMilliliters(row.GetInt64(2) / 1000.0)),
+        row => new ShelfLiquid(JarEntry.Each(row.GetString(0)), PoundCut.FromPoundsPerUsGallon(row.GetInt32(1) / 100.0), Volume.FromMilliliters(row.GetInt64(2) / 1000.0)),
         shelf,
         $"[{string.Join(',', without)}]");
 
@@ -211,10 +211,10 @@ public interface IJarReader
 }
 
 /// <summary>What stands on one shelf of one kind of liquid.</summary>
-/// <param name="Solvent">The id of its solvent; of a blend, of the largest.</param>
+/// <param name="Solvents">The ids of its solvents, the largest first.</param>
 /// <param name="Cut">Its cut, rounded down to a hundredth of a pound, thus never with less alcohol than there is.</param>
 /// <param name="Liquid">How much, each jar counted to the microlitre.</param>
-public sealed record ShelfLiquid(string Solvent, PoundCut Cut, Volume Liquid);
+public sealed record ShelfLiquid(IReadOnlyList<string> Solvents, PoundCut Cut, Volume Liquid);
 
 /// <summary>What stands on one shelf altogether.</summary>
 /// <param name="Shelf">The shelf's name.</param>

@@ -22,7 +22,7 @@ internal sealed class PageSpelling(Step? step = null) : ISpelling
     internal Problem Of(Problem told) => told.In(this, where => where);
 
     /// <inheritdoc/>
-    public string Write(InputName input) => input.Value is null ? $"“{Label(input.Name)}”" : $"“{Label(input.Name)}” {input.Value}";
+    public string Write(InputName input) => input.Value is null ? $"“{Label(input.Name)}”" : $"“{Label(input.Name)}” {input.Words ?? input.Value}";
 
     /// <inheritdoc/>
     public string Write(Remedy remedy) => $"“{StepWay.To(remedy).Title}”";

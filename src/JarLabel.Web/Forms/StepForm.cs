@@ -42,6 +42,9 @@ internal sealed record StepForm(Step Step)
         return outcome.As(spelling.Of);
     }
 
+    /// <summary>What is wrong with its fields; nothing is done.</summary>
+    internal IReadOnlyList<Problem> Faults(Workbench bench, JarNumber jar, FormValues entry) => spelling.Of(Step.Faults(bench, new Filled(Step, entry, jar)));
+
     /// <summary>The printer that what it writes is to go to; null for none, or when no label is wanted.</summary>
     internal PrintRequest? Printing(Workbench bench, JarNumber jar, FormValues entry) =>
         entry.Ticked("no-label") ? null : Step.Printing(bench, new Filled(Step, entry, jar));

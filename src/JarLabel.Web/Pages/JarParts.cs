@@ -78,7 +78,7 @@ internal static class JarParts
         <section aria-labelledby="dates"><h2 id="dates">Dates</h2>
         {Rows([
             .. text!.Tables["dates"].Select(r => (r[0], (string?)r[1])),
-            ("stands on", jar.FailedOn is null ? KeepingWords.Basis(jar.Dates) : null),
+            ("stands on", jar is { FailedOn: null, DoubtedSince: null } ? KeepingWords.Basis(jar.Dates) : null),
             ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}; a label printed before is out of date" : null),
         ])}</section>
         """));
@@ -97,7 +97,7 @@ internal static class JarParts
     internal static Markup History(JarHistory history) => Html.Of(
         $"""
         <section aria-labelledby="history"><h2 id="history">What happened</h2>
-        {Rows([.. history.Events.Select(e => (Day(e.Event), HistoryWords.Of(e.Event))).Where(e => e.Item2 is not null)])}</section>
+        {Rows([.. HistoryWords.All([.. history.Events.Select(e => e.Event)]).Select(row => (row.Day, (string?)row.What))])}</section>
         """);
 
     internal static Markup List(IEnumerable<string> sentences) => sentences.ToArray() is { Length: > 0 } some

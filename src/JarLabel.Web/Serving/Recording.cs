@@ -31,7 +31,7 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
 
         if (Moment(entry) is { Ok: false } unread)
         {
-            scene = scene with { Problems = unread.Problems };
+            scene = scene with { Problems = [.. unread.Problems, .. scene.Form.Faults(scene.Bench, Number(scene), scene.Values)] };
             return entry.Text("do") == "live" ? Reply.Page(scene.Live().Text) : Reply.Page(FormPage.Of(scene), 422);
         }
 

@@ -32,6 +32,9 @@ public class DropReadingsTests
     public void Readings_that_cannot_be_are_told_together()
     {
         Assert.Equal(["JL390", "JL390"], Read(30, 20, 29, 19).Test(Day, Drying.Hard, null).Problems.Select(p => p.Code));
+        Assert.Equal("JL390", Assert.Single(Read(30, null, null, null).Test(Day, Drying.Hard, 29).Problems).Code);
+        Assert.Equal("JL390", Assert.Single(Read(30, null, null, null).Test(Day, Drying.Soft, 29).Problems).Code);
+        Assert.Empty(Read(30, null, 60, null).Test(Day, Drying.Hard, 30).Problems);
         Assert.Equal(["JL391", "JL391"], Read(null, 20, null, 40).Test(Day, Drying.Hard, null).Problems.Select(p => p.Code));
         Assert.Empty(Read(null, 20, null, 40).Test(Day, Drying.Soft, null).Problems);
         Assert.Empty(Read(30, 20, 30, 20).Test(Day, Drying.Hard, null).Problems);

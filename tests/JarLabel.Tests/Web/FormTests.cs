@@ -44,6 +44,18 @@ public sealed class FormTests : IDisposable
         Assert.Equal(303, (await shop.Post("/J/1-9/note", [.. form, ("text", "strained"), ("do", "record")])).Status);
     }
 
+    /// <summary>Whoever mends one thing after the other is told the next each time.</summary>
+    [Fact]
+    public async Task A_moment_that_cannot_be_read_is_told_beside_all_that_is_wrong()
+    {
+        var page = await shop.Fill("/mix", [("grade", "garnet"), ("solvent", "ethanol-95"), ("cut", "much"), ("pour", "some"), ("at", "3/4/2026"), ("do", "record")]);
+        Assert.Equal(422, page.Status);
+        foreach (var field in (string[])["cut", "pour", "at"])
+        {
+            Assert.Matches($"name=\"{field}\"[^>]*aria-invalid=\"true\"", page.Text);
+        }
+    }
+
     [Fact]
     public async Task A_batch_is_recorded_with_its_label_as_the_command_does_it()
     {

@@ -88,9 +88,9 @@ public sealed partial class SupplyPageTests : IDisposable
 
     /// <summary>Where a page always has a value, leaving it away is no advice.</summary>
     [Theory]
-    [InlineData("/mix", "bottle", "“Alcohol” ethanol-95", "grade", "garnet", "solvent", "methanol", "cut", "1", "pour", "100 mL")]
+    [InlineData("/mix", "bottle", "“Alcohol” ethanol 95 % by volume", "grade", "garnet", "solvent", "methanol", "cut", "1", "pour", "100 mL")]
     [InlineData("/mix", "bag", "“Flakes” garnet", "grade", "blonde", "solvent", "ethanol-95", "cut", "1", "pour", "100 mL")]
-    [InlineData("/J/1-9/thin", "bottle", "“Alcohol” ethanol-95", "solvent", "methanol", "to", "1")]
+    [InlineData("/J/1-9/thin", "bottle", "“Alcohol” ethanol 95 % by volume", "solvent", "methanol", "to", "1")]
     [InlineData("/J/1-9/thicken", "bag", "“Flakes” garnet", "grade", "blonde", "to", "2")]
     public async Task What_a_bag_or_bottle_holds_is_proposed_where_something_else_was_asked_for(string form, string from, string proposed, params string[] fields)
     {
