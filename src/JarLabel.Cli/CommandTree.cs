@@ -10,7 +10,6 @@ internal static class CommandTree
     private static readonly (string Name, Func<Runner, Command> Create)[] Own =
     [
         ("help", HelpCommand.Create),
-        ("check", CheckCommand.Create),
         ("serve", ServeCommand.Create),
         ("publish", PublishCommand.Create),
     ];

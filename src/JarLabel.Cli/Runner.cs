@@ -11,31 +11,24 @@ internal sealed class Runner(Terminal terminal, TimeProvider clock)
     /// <param name="run">What it does.</param>
     /// <param name="fields">Its options and arguments by the identities of what they hold, where they have some.</param>
     /// <param name="faults">What is wrong with them, told beside what is wrong with the options of every command.</param>
+    /// <param name="unread">True to open the shop without its own files, which may be what is wrong.</param>
     internal Command Runs(
-        Command command, Func<ParsedLine, Session, Result<Answer>> run, IReadOnlyDictionary<string, Symbol>? fields = null, Func<ParsedLine, Session, IReadOnlyList<Problem>>? faults = null)
+        Command command,
+        Func<ParsedLine, Session, Result<Answer>> run,
+        IReadOnlyDictionary<string, Symbol>? fields = null,
+        Func<ParsedLine, Session, IReadOnlyList<Problem>>? faults = null,
+        bool unread = false)
     {
         var spelling = new LineSpelling(command, fields);
         command.SetAction(parsed =>
         {
             var typed = new ParsedLine(parsed);
-            var answer = SharedOptions.Open(typed, clock, terminal.Progress)
+            var answer = SharedOptions.Open(typed, clock, terminal.Progress, unread)
                 .Then<Session>(opened => opened with { Status = terminal.Status })
                 .Then(session => typed.Problems.Count > 0
                     ? Result<Answer>.Failed([.. typed.Problems, .. faults?.Invoke(typed, session) ?? []])
                     : run(typed, session).Then<Answer>(said => said.After(session.Workbench)));
             return terminal.Say(spelling.Of(answer), typed.Switch(SharedOptions.Json));
-        });
-        return command;
-    }
-
-    /// <summary>The same for a command that opens no shop, because the shop's files may be what is wrong.</summary>
-    internal Command RunsWithoutShop(Command command, Func<ParsedLine, Result<Answer>> run)
-    {
-        var spelling = new LineSpelling(command);
-        command.SetAction(parsed =>
-        {
-            var typed = new ParsedLine(parsed);
-            return terminal.Say(spelling.Of(run(typed)), typed.Switch(SharedOptions.Json));
         });
         return command;
     }

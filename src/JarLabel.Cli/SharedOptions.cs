@@ -5,7 +5,7 @@ internal static class SharedOptions
 {
     internal static readonly Option<bool> Json = new("--json") { Description = "One JSON object instead of text.", Recursive = true };
 
-    internal static readonly Option<string> Shop = new("--shop") { Description = "The shop folder (else JARLABEL_SHOP, else the user's data folder).", HelpName = "folder", Recursive = true };
+    private static readonly Option<string> Shop = new("--shop") { Description = "The shop folder (else JARLABEL_SHOP, else the user's data folder).", HelpName = "folder", Recursive = true };
     private static readonly Option<string> Rules = new("--rules") { Description = "Labelling rules: osha or clp (else the shop's own).", HelpName = "rules", Recursive = true };
     private static readonly Option<string> Units = new("--units") { Description = "Amounts on screen: us or metric first.", HelpName = "units", Recursive = true };
     private static readonly Option<string> At = new("--at") { Description = "The moment to use instead of now: 2026-03-09, \"2026-03-09 14:30\" or yesterday.", HelpName = "date", Recursive = true };
@@ -25,10 +25,10 @@ internal static class SharedOptions
         }
     }
 
-    internal static Result<Session> Open(ParsedLine typed, TimeProvider clock, Func<string, Action<int, int>> progress)
+    internal static Result<Session> Open(ParsedLine typed, TimeProvider clock, Func<string, Action<int, int>> progress, bool unread)
     {
         // A shop that cannot be opened is no reason to keep back what is wrong with the line.
-        var request = Request(typed, clock) with { Progress = progress };
+        var request = Request(typed, clock) with { Progress = progress, FilesUnread = unread };
         var opened = Workbench.Open(request, Environment.GetEnvironmentVariable).Then<Session>(bench => new Session(bench));
         return opened.Ok ? opened : typed.Then(() => opened);
     }

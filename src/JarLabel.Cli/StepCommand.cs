@@ -23,7 +23,7 @@ internal sealed class StepCommand : IValueSource
             made.Add(command, field);
         }
 
-        return runner.Runs(command, made.Run, made.symbols, made.Faults);
+        return runner.Runs(command, made.Run, made.symbols, made.Faults, step.ReadsShopFiles);
     }
 
     IReadOnlyList<string> IValueSource.Texts(string name) => symbols.GetValueOrDefault(name) switch

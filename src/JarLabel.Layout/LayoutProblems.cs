@@ -103,7 +103,7 @@ internal static class LayoutProblems
         new("JL323", Message.Of($"The capitals are {height:0.0} mm high; from {meters:0.##} m they cannot be read surely. All of it can from {readable:0.0} m: ask for {new InputName("distance", Say($"{readable:0.0}"))}, or use larger paper with a design of its own."), where);
 
     internal static Problem SignTooSmallFrom(string where, double height, double meters, double readable) =>
-        new("JL324", Message.Of($"A sign is {height:0.0} mm high; from {meters:0.##} m it cannot be told surely. All of it can from {readable:0.0} m: ask for {new InputName("distance", Say($"{readable:0.0}"))}, or use larger paper with a design of its own."), where);
+        new("JL324", Message.Of($"A sign is {height:0.0} mm high; from {meters:0.##} m it cannot be recognized surely. All of it can from {readable:0.0} m: ask for {new InputName("distance", Say($"{readable:0.0}"))}, or use larger paper with a design of its own."), where);
 
     private static string Sized(LabelShape shape, double width, double height) =>
         Say($"{(shape == LabelShape.Round ? "round" : "rectangular")} {width:0.##} x {height:0.##} mm");

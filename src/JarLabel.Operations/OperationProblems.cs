@@ -21,7 +21,7 @@ internal static class OperationProblems
         new("JL177", $"Shelf {Quoted.Of(shelf)} holds more than {limit.Amount}. {limit.Says} ({limit.Rule}; a workplace rule, and the local fire code comes first: at home ask the fire department what a dwelling may keep.)", "shelf");
 
     internal static Problem FarBehind(DateTime at, DateTime clock) =>
-        new("JL234", Message.Of($"This is dated {DateWords.Of(DateOnly.FromDateTime(at))}, and the clock says {DateWords.Of(DateOnly.FromDateTime(clock))}: more than ten years back. If that was a slip, take the step back and enter it with the right day; what is reckoned from this one, such as a use-by, is wrong too."), "at");
+        new("JL234", Message.Of($"This is dated {DateWords.Of(DateOnly.FromDateTime(at))}, and the clock says {DateWords.Of(DateOnly.FromDateTime(clock))}: more than ten years back. If that was a slip, take the step back and enter it with the right day; what is worked out from this one, such as a use-by, is wrong too."), "at");
 
     internal static Problem FarAhead(DateTime at, DateTime clock) =>
         new("JL234", Message.Of($"This is dated {DateWords.Of(DateOnly.FromDateTime(at))}, and the clock says {DateWords.Of(DateOnly.FromDateTime(clock))}: more than a year ahead. If that was a slip, take the step back and enter it with the right day; no use-by is learned from it."), "at");
@@ -169,7 +169,7 @@ internal static class OperationProblems
         new("JL427", Message.Of($"Shelf {Quoted.Of(shelf)} is the only one, and jars must stand somewhere. First make another, such as {new Remedy("shop set", new InputName("setting", "shelf"), new InputName("value", "cellar=16C"))}."), "value");
 
     internal static Problem WarmthForgotten(string shelf) =>
-        new("JL428", $"How warm shelf {Quoted.Of(shelf)} was is forgotten with it: drying tests of jars that once stood there are from now on reckoned as if it had been 20 °C, and no use-by of theirs becomes later.", "value");
+        new("JL428", $"How warm shelf {Quoted.Of(shelf)} was is forgotten with it: drying tests of jars that once stood there are from now on treated as if it had been 20 °C, and no use-by of theirs becomes later.", "value");
 
     internal static Problem FitsOnStock(Problem problem, IReadOnlyList<string> sheets) =>
         problem with { Text = Message.Of($"{problem.Text} All of it has room on {string.Join(", ", sheets)} ({new InputName("sheet")}).") };

@@ -4,7 +4,7 @@ namespace JarLabel.Operations;
 public static class ShopCheck
 {
     /// <summary>How many files were read and what should be known of them; or all that is wrong with them.</summary>
-    public static Result<CheckedFiles> Of(string? shop, Func<string, string?> environment) => ShopFolder.Find(shop, environment).Then(named => named.DemandThere()).Then(folder =>
+    public static Result<CheckedFiles> Of(ShopFolder shop) => shop.DemandThere().Then(folder =>
         ShopFiles.In(folder.Catalog).Then(catalog => ShopFiles.Layouts(folder).Then(layouts =>
         {
             var library = new LayoutLibrary(layouts);

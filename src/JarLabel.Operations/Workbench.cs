@@ -121,8 +121,9 @@ public sealed class Workbench
     /// <summary>Finds the shop and reads its settings and catalog; nothing is made and nothing is changed.</summary>
     public static Result<Workbench> Open(WorkbenchOptions request, Func<string, string?> environment)
     {
-        return ShopFolder.Find(request.Shop, environment).Then(folder =>
-            ShopSettingsFile.Read(folder).Then(settings =>
+        return ShopFolder.Find(request.Shop, environment).Then(folder => request.FilesUnread
+            ? new Workbench(folder, new ShopSettings(), ShopCatalog.Ours, request)
+            : ShopSettingsFile.Read(folder).Then(settings =>
                 ShopFiles.In(folder.Catalog).Then(ShopCatalog.Load).Then<Workbench>(catalog =>
                     new Workbench(folder, settings, catalog, request))));
     }

@@ -19,6 +19,9 @@ public sealed record WorkbenchOptions(string? Shop, DateTime Now, RuleSet? Rules
     /// <summary>Makes something that is told how many of how many are done, for work that takes long; by default nobody listens.</summary>
     public Func<string, Action<int, int>> Progress { get; init; } = _ => (_, _) => { };
 
+    /// <summary>True to open the shop without its own settings and catalog, for what reads them itself and tells their faults.</summary>
+    public bool FilesUnread { get; init; }
+
     /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
     public bool Dated { get; init; }
 

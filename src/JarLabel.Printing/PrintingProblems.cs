@@ -82,7 +82,7 @@ public static class PrintingProblems
         new("JL522", string.Create(CultureInfo.InvariantCulture, $"The printer says that no paper of {width:0.#} x {height:0.#} mm is in it{(ready.Any() ? $", but {string.Join(", ", ready)}" : "")}. Put the stock in before it prints."), uri);
 
     internal static Problem MayScale(string uri) =>
-        new("JL523", "The printer does not say that it can be told to print at actual size. Measure a label of the first sheet.", uri);
+        new("JL523", "The printer does not say that it can be set to print at actual size. Measure a label of the first sheet.", uri);
 
     internal static Problem Coarse(string uri, int dpi, int wanted) =>
         new("JL524", string.Create(CultureInfo.InvariantCulture, $"The printer has {dpi} dots per inch and this stock is laid out for {wanted}; small type and the code may suffer. Scan the first label."), uri);

@@ -73,6 +73,7 @@ public sealed class WorkbenchFactory(WorkbenchOptions request, Func<DateTime> no
     /// <param name="rehearse">True to work a step out and record nothing.</param>
     /// <param name="at">The moment to use instead of now; null for now.</param>
     /// <param name="events">How many events of the ledger the form has seen; null where that does not matter.</param>
-    public Result<Workbench> Open(int? seen = null, bool rehearse = false, DateTime? at = null, long? events = null) =>
-        Workbench.Open(request with { Now = at ?? now(), Dated = at is not null || request.Dated, Clock = now(), StepsSeen = seen, EventsSeen = events, DryRun = request.DryRun || rehearse }, Environment.GetEnvironmentVariable);
+    /// <param name="unread">True to open it without its own settings and catalog.</param>
+    public Result<Workbench> Open(int? seen = null, bool rehearse = false, DateTime? at = null, long? events = null, bool unread = false) =>
+        Workbench.Open(request with { Now = at ?? now(), Dated = at is not null || request.Dated, Clock = now(), StepsSeen = seen, EventsSeen = events, DryRun = request.DryRun || rehearse, FilesUnread = unread }, Environment.GetEnvironmentVariable);
 }

@@ -237,6 +237,38 @@ public sealed class BadInputTests : IDisposable
         Assert.Equal(3, run.Errors.Split('\n').Count(line => line.StartsWith("error JL2", StringComparison.Ordinal)));
     }
 
+    /// <summary>Settings and a catalog that no other command could open hide none of the faults behind them.</summary>
+    [Fact]
+    public void Faults_of_settings_catalog_and_layouts_are_told_together_also_of_a_folder_that_is_named()
+    {
+        Directory.CreateDirectory(Path.Combine(shop.Folder, "catalog"));
+        Directory.CreateDirectory(Path.Combine(shop.Folder, "layouts", "sheets"));
+        File.WriteAllText(Path.Combine(shop.Folder, "shop.json"), """{ "rules": "iso" }""");
+        File.WriteAllText(Path.Combine(shop.Folder, "catalog", "grades.json"), """[ { "id": 5 } ]""");
+        File.WriteAllText(Path.Combine(shop.Folder, "layouts", "sheets", "own.json"), """{ "id": "own", "title": 5 }""");
+        string[] places = ["shop.json#/rules", "grades.json#/0/id", "own.json#/title"];
+        Assert.Equal(2, shop.Run("shelf").ExitCode);
+        foreach (var run in (Run[])[shop.Run("check"), shop.Run("check", shop.Folder, "--shop", Path.Combine(shop.Folder, "no-such-folder"))])
+        {
+            Assert.Equal((2, ""), (run.ExitCode, run.Result));
+            Assert.All(places, place => Assert.Contains($"{place}: ", run.Errors, StringComparison.Ordinal));
+        }
+
+        var told = shop.Run("check", "--json");
+        Assert.Equal(2, told.ExitCode);
+        Assert.All(places, place => Assert.Contains(JsonNode.Parse(told.Result)!["problems"]!.AsArray(), problem => problem!["where"]!.GetValue<string>().EndsWith(place, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_shop_without_files_of_its_own_is_checked_and_nothing_is_made()
+    {
+        var folder = Path.Combine(shop.Folder, "new");
+        Directory.CreateDirectory(folder);
+        Assert.Equal("""{"files":0,"warnings":[]}""", shop.Run("check", folder, "--json").Result.TrimEnd());
+        Assert.Empty(Directory.EnumerateFileSystemEntries(folder));
+        Assert.StartsWith("error JL109: --at: ", shop.Run("check", "--at", "soon").Errors, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("brew", "\"jarlabel --help\"")]
     [InlineData("thn 1", "\"thin\"", "\"jarlabel --help\"")]

@@ -14,9 +14,6 @@ internal sealed class ParsedLine(ParseResult parsed)
     /// <summary>The option's text, or null when it was not given.</summary>
     internal string? Text(Option<string> option) => parsed.GetValue(option);
 
-    /// <summary>The argument's text, or null when it was left out.</summary>
-    internal string? Text(Argument<string?> argument) => parsed.GetValue(argument);
-
     /// <summary>True when a switch was given.</summary>
     internal bool Switch(Option<bool> option) => parsed.GetValue(option);
 

@@ -54,7 +54,7 @@ public sealed record StatedContents(Measure Measure, IReadOnlyList<Part> Parts)
 
         if (parts.Count(p => p.IsRange) > RangeCorners.MostRanges)
         {
-            fields.Refuse(name, $"There are {parts.Count(p => p.IsRange)} ranges; at most {RangeCorners.MostRanges} can be reckoned through. Give the narrowest as one figure, their upper end.");
+            fields.Refuse(name, $"There are {parts.Count(p => p.IsRange)} ranges; at most {RangeCorners.MostRanges} can be worked out together. Give the narrowest as one figure, their upper end.");
         }
     }
 }

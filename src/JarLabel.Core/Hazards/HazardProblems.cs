@@ -34,7 +34,7 @@ internal static class HazardProblems
 
     internal static Problem TooManyRanges(int read, string? where, string? undeclared) => new(
         "JL222",
-        string.Create(CultureInfo.InvariantCulture, $"Read {read} ranges; at most {RangeCorners.MostRanges} can be reckoned through. Give the narrowest as one figure, their upper end{Such("denatonium=0.001", undeclared)}."),
+        string.Create(CultureInfo.InvariantCulture, $"Read {read} ranges; at most {RangeCorners.MostRanges} can be worked out together. Give the narrowest as one figure, their upper end{Such("denatonium=0.001", undeclared)}."),
         where);
 
     private static string Such(string typed, string? undeclared) => undeclared is null ? $", such as {typed}" : "";

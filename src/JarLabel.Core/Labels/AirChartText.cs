@@ -56,8 +56,8 @@ public sealed record AirChartText(
 
         yield return AirWords.Governs(air);
         yield return question.ChangesPerHour > 0
-            ? Say($"Reckoned with {question.ChangesPerHour:0.##} air changes an hour, mixing factor {question.MixingFactor:0.#}; {Clear(air)}.")
-            : "Reckoned for a closed room: without fresh air it does not clear.";
+            ? Say($"Calculated with {question.ChangesPerHour:0.##} air changes an hour, mixing factor {question.MixingFactor:0.#}; {Clear(air)}.")
+            : "Calculated for a closed room: without fresh air it does not clear.";
         yield return $"A window: {AirWords.Window(air)}.";
         if (air.LimitUnverified)
         {

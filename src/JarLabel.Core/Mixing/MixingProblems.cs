@@ -62,12 +62,12 @@ internal static class MixingProblems
 
     internal static Problem TooSmallAThinning(Thinning thinning, PoundCut from, double nearest) => new(
         "JL371",
-        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thinning.To.PoundsPerUsGallon:0.####} lb that would add {thinning.Add.Milliliters:0.###} mL to {BenchAmount.Both(thinning.Of)}; {Bench} The least that can be added makes it {ArticleWords.A(nearest.ToString("0.####", CultureInfo.InvariantCulture))} lb cut: it is the cut wanted already, as nearly as can be told."),
+        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thinning.To.PoundsPerUsGallon:0.####} lb that would add {thinning.Add.Milliliters:0.###} mL to {BenchAmount.Both(thinning.Of)}; {Bench} The least that can be added makes it {ArticleWords.A(nearest.ToString("0.####", CultureInfo.InvariantCulture))} lb cut: it is the cut wanted already, as nearly as can be measured."),
         "to");
 
     internal static Problem TooSmallAThickening(Thickening thickening, PoundCut from, double nearest) => new(
         "JL371",
-        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thickening.To.PoundsPerUsGallon:0.####} lb that would add {thickening.Add.Grams:0.###} g to {BenchAmount.Both(thickening.Of)}; {Bench} The least that can be added makes it {ArticleWords.A(nearest.ToString("0.####", CultureInfo.InvariantCulture))} lb cut: it is the cut wanted already, as nearly as can be told."),
+        string.Create(CultureInfo.InvariantCulture, $"From {from.PoundsPerUsGallon:0.####} to {thickening.To.PoundsPerUsGallon:0.####} lb that would add {thickening.Add.Grams:0.###} g to {BenchAmount.Both(thickening.Of)}; {Bench} The least that can be added makes it {ArticleWords.A(nearest.ToString("0.####", CultureInfo.InvariantCulture))} lb cut: it is the cut wanted already, as nearly as can be measured."),
         "to");
 
     internal static Problem TooSmallAJob(Coverage job) => new(

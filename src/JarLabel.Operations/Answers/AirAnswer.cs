@@ -36,7 +36,7 @@ internal static class AirAnswer
                 ("it burns at", $"{AirWords.Burns(air)}; near the wet work there is always some that can"),
                 ("fresh air for health", air.AirForLimit is { } health ? $"{AirWords.Flow(health)}{Spread(question)}" : null),
                 ("fresh air for fire", $"{AirWords.Flow(air.AirForQuarterLel)}{Spread(question)}"),
-                ("reckoned with", AirWords.Mixing(question.MixingFactor)),
+                ("calculated with", AirWords.Mixing(question.MixingFactor)),
                 ("governs", AirWords.Governs(air)),
                 ("a window", AirWords.Window(air)),
                 ("a fan", AirWords.Fan(air)),

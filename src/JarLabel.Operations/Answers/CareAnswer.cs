@@ -50,6 +50,12 @@ internal static class CareAnswer
         c => c.VerifyAnswerJson,
         report.Notices);
 
+    internal static Answer Of(CheckedFiles files) => Answer.Of(
+        new Screen().Title($"{CountWords.Of(files.Count, "file")} of the shop's own read with ours; nothing is wrong with {(files.Count == 1 ? "it" : "them")}."),
+        tell => new CheckAnswerJson(files.Count, tell(files.Cautions)),
+        c => c.CheckAnswerJson,
+        files.Cautions);
+
     internal static Answer Of(Workbench bench, DemoReport report) => Answer.Of(
             new Screen().Title(string.Create(CultureInfo.InvariantCulture, $"An invented year until {DateWords.Of(report.Until)}: {report.Jars} jars")).Gap().Rows(
             [

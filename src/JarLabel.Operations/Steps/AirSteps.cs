@@ -94,7 +94,7 @@ internal static class AirSteps
 
         return Purged(mixing ?? 1).Then(purge => Purged(mixing ?? AirQuestion.UsualMixingFactor).Then<Outcome>(careful => new Outcome(Answer.Of(
             new Screen().Title($"{Told(purge)} at {changes.ToString("0.##", CultureInfo.InvariantCulture)} air changes an hour").Gap()
-                .Rows(("reckoned with", AirWords.Mixing(mixing ?? 1)), ("in a shop", mixing is null ? $"{Told(careful)}, {AirWords.Careful}" : null)),
+                .Rows(("calculated with", AirWords.Mixing(mixing ?? 1)), ("in a shop", mixing is null ? $"{Told(careful)}, {AirWords.Careful}" : null)),
             new PurgeAnswerJson(purge.Time.Minutes, purge.FractionLeft, mixing ?? 1),
             c => c.PurgeAnswerJson))));
 

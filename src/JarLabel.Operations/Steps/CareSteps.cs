@@ -2,7 +2,8 @@ using JarLabel.Operations.Demo;
 
 namespace JarLabel.Operations.Steps;
 
-/// <summary>Keeps the ledger: copies of it, and whether it is whole. Files are named at the machine itself, so only verifying has a page.</summary>
+/// <summary>Keeps the shop: copies of its ledger, whether it is whole, and whether its own files are in order. Files are named at the machine itself, so
+/// only what looks at the shop that is open has a page.</summary>
 internal static class CareSteps
 {
     private static Input<string> CopyFile => field ??= File("ledger-backup.db", "The file to write: ledger-backup.db.");
@@ -18,6 +19,9 @@ internal static class CareSteps
     private static Input<bool> OverSound => field ??= Shared.Force.Help("Also in the place of a ledger that is in order; it is kept under another name.");
 
     private static Input<string> Folder => field ??= Shared.File("dir", "Folder", "demo-shop").Help("folder", "A folder that is new or empty.").Argument();
+
+    private static Input<string?> CheckedFolder => field ??= Input.Optional<string>("dir", "Folder", "alder-lane", ReadFolder).Help("folder", "The folder with catalog/ and layouts/; else the shop's.")
+        .Change(one => one with { IsArgument = true, IsOptional = true, IsTypedOnly = true });
 
     internal static Step Backup => field ??= Step.OfShop("backup", "Back up", "Write the whole shop into one file, also while others record; it is read back and checked.", [CopyFile, Shared.Force],
         given => LedgerCare.Backup(given.Bench, given.Get(CopyFile)).Then<Outcome>(report => new Outcome(CareAnswer.Of(given.Bench, report)))) with
@@ -39,9 +43,15 @@ internal static class CareSteps
         given => LedgerCare.Verify(given.Bench).Then<Outcome>(report => new Outcome(CareAnswer.Of(given.Bench, report)))) with
     { Looks = true };
 
+    internal static Step Check => field ??= Step.OfShop("check", "Check the shop's files", "Read layouts and catalog files and report every problem.", [CheckedFolder],
+        given => (given.Get(CheckedFolder) is { } named ? ShopFolder.At(named) : given.Bench.Folder).Then(ShopCheck.Of).Then<Outcome>(files => new Outcome(CareAnswer.Of(files)))) with
+    { Looks = true, ReadsShopFiles = true };
+
     internal static Step Demo => field ??= Step.OfShop("demo", "Demo shop", "Build an invented shop with an invented year in it, to look at and to try things on.", [Folder],
         given => (given.Bench.DryRun ? TypingProblems.NoDryRun("demo") : DemoShop.Build(given.Get(Folder), given.Bench.Folder)).Then<Outcome>(report => new Outcome(CareAnswer.Of(given.Bench, report)))) with
     { IsTypedOnly = true };
+
+    private static Result<string> ReadFolder(string text, string where) => string.IsNullOrWhiteSpace(text) ? TypingProblems.NotAFolder(where) : text;
 
     private static Input<string> File(string example, string help) => Shared.File("file", "File", example).Help("file", help).Argument();
 }

@@ -57,6 +57,7 @@ internal static class StepTable
         ("backup", () => CareSteps.Backup),
         ("restore", () => CareSteps.Restore),
         ("verify", () => CareSteps.Verify),
+        ("check", () => CareSteps.Check),
         ("demo", () => CareSteps.Demo),
         ("calc mix", () => CalcSteps.Mix),
         ("calc thin", () => CalcSteps.Thin),

@@ -27,7 +27,7 @@ internal static class ProblemPage
     /// <param name="cautions">The cautions.</param>
     /// <param name="own">The jar whose page it is; null for any other.</param>
     internal static Markup Cautions(IEnumerable<Problem> cautions, JarNumber? own = null) =>
-        Html.All(cautions.Select(PageSpelling.Any.Of).Select(c => Html.Of($"""<p class="told">{c.Message} <small>{c.Code}</small></p>{StepLinks.Row(c.Text.Remedies, own)}""")));
+        Html.All(cautions.Select(PageSpelling.Any.Of).Select(c => Html.Of($"""<p class="told">{c.Message} <small>{c.Code}{(IsFile(c.Where) ? $", {Place(c.Where!)}" : "")}</small></p>{StepLinks.Row(c.Text.Remedies, own)}""")));
 
     /// <summary>Each problem in a line.</summary>
     /// <param name="problems">The problems.</param>
@@ -35,7 +35,16 @@ internal static class ProblemPage
     internal static Markup Lines(IEnumerable<Problem> problems, JarNumber? own = null) => Html.All(problems.Select(problem => Line(problem, own)));
 
     private static Markup Line(Problem problem, JarNumber? own) =>
-        Html.Of($"""<p>{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}{(problem.Where is { } where ? $", {where}" : "")}</small></p>{StepLinks.Row(problem.Text.Remedies, own)}""");
+        Html.Of($"""<p>{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}{(problem.Where is { } where ? $", {Place(where)}" : "")}</small></p>{StepLinks.Row(problem.Text.Remedies, own)}""");
+
+    /// <summary>Where a fault is. A file keeps its name and that of its folder; the way to it on the machine is of no use on another.</summary>
+    private static string Place(string where) =>
+        IsFile(where) && Parted(where) is (var file, var inside) && Path.GetFileName(Path.GetDirectoryName(file)) is { } folder ? $"{Path.Combine(folder, Path.GetFileName(file))}{inside}" : where;
+
+    private static bool IsFile(string? where) => where is not null && Path.IsPathFullyQualified(where);
+
+    /// <summary>A file, and the place in it.</summary>
+    private static (string File, string Inside) Parted(string where) => where.LastIndexOf("#/", StringComparison.Ordinal) is >= 0 and var mark ? (where[..mark], where[mark..]) : (where, "");
 
     private static Markup One(Problem problem) => Html.Of($"""<div class="warn" role="alert">{Line(problem, null)}</div>""");
 }

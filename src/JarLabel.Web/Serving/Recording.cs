@@ -58,7 +58,7 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
     private Result<FormScene> Scene(Route place, Client who, FormValues entry)
     {
         var (form, token) = (Form(place), tokens.Of(who.Device));
-        return factory.Open(rehearse: true, at: Moment(entry)?.TryGet(out var at, out _) == true ? at : null).Then(bench => place.Jar.Length == 0
+        return factory.Open(rehearse: true, at: Moment(entry)?.TryGet(out var at, out _) == true ? at : null, unread: form.Step.ReadsShopFiles).Then(bench => place.Jar.Length == 0
             ? new FormScene(form, bench, null, token, once.NewKey(), entry, [], default) { Seen = Events(bench) }
             : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, token, once.NewKey(), entry, [], default) { Seen = found.Jar.History.Steps }));
     }
