@@ -15,6 +15,9 @@ internal sealed record FormScene(
     /// <summary>What there was to see when it was shown: how many steps of its jar; where it is of none, how many events of the ledger.</summary>
     internal required long Seen { get; init; }
 
+    /// <summary>The amounts that the hands pour and weigh, where it was worked out.</summary>
+    internal Markup Hands { get; init; }
+
     /// <summary>Where it is sent.</summary>
     internal string Address => History is null ? $"/{Form.Name}" : $"/J/{History.Jar.Number}/{Form.Name}";
 
@@ -27,5 +30,5 @@ internal sealed record FormScene(
         : Message.Of($"{new Remedy(StepTable.Under(Form.Step.Verb.Split(' ')[0]).FirstOrDefault(step => step.Looks)?.Verb ?? "shelf")}");
 
     /// <summary>What is shown while one types.</summary>
-    internal Markup Live() => Problems.Count > 0 ? ProblemPage.Lines(Problems, History?.Jar.Number) : Result;
+    internal Markup Live() => Html.Of($"""<div data-hands>{Hands}</div>{(Problems.Count > 0 ? ProblemPage.Lines(Problems, History?.Jar.Number) : Result)}""");
 }

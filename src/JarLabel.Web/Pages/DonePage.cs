@@ -14,13 +14,13 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
             said,
             Pages.Html.Of(
                 $"""
-                {Head(said)}
+                {Head(said)}<div data-done></div>
                 {Pages.Html.If(Run is not null, () => Pages.Html.Of($"""<section id="paper" aria-live="polite" aria-label="Printer">{Paper()}</section>"""))}
                 <div class="live">{StepResult.Of(Bench, Outcome)}</div>
                 <p class="do">{Links()}</p>
                 """),
             Frame.Served,
-            script: Run is not null);
+            script: true);
     }
 
     /// <summary>How its label stands at the printer.</summary>

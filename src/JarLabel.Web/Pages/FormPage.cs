@@ -13,7 +13,7 @@ internal static class FormPage
         var hindered = scene.Hindered;
         var title = scene.History is { } history ? $"{form.Title}: jar {history.Jar.Number}" : form.Title;
         return Frame.Page(
-            title,
+            scene.Problems.Count > 0 && hindered.Count == 0 ? $"{scene.Problems.Count} to put right: {title}" : title,
             Html.Of(
                 $"""
                 <h1>{title}</h1>
@@ -22,7 +22,7 @@ internal static class FormPage
                 {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene.Problems, fields, scene.History?.Jar.Number)}{Form(scene, fields)}"))}
                 """),
             Frame.Served,
-            script: form.WorksOut && hindered.Count == 0);
+            script: hindered.Count == 0);
     }
 
     private static Markup Form(FormScene scene, IReadOnlyList<FormField> fields)
@@ -30,11 +30,12 @@ internal static class FormPage
         var form = scene.Form.Step;
         return Html.Of(
             $"""
-            <form method="post" action="{scene.Address}"{Html.Own(form.WorksOut ? " data-live" : "")} autocomplete="off">
+            {Html.If(form.WorksOut, () => Html.Of($"""<section id="result" class="result" aria-live="polite" aria-label="What to pour and weigh">{scene.Hands}</section>"""))}
+            <form method="post" action="{scene.Address}"{Html.Own(form.WorksOut ? " data-live" : "")}{Html.Own(form.Looks ? "" : " data-records")} autocomplete="off">
             {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.Seen}")}
             {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
             {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
-            {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-live="polite" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? fields.Count == 0 ? "" : "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
+            {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? fields.Count == 0 ? "" : "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
             {Html.If(form.WorksOut, () => Html.Own("""<button class="quiet" name="do" value="show">Work it out</button>"""))}
             {(form.Looks ? Html.If(fields.Count > 0, () => Html.Own("""<button name="do" value="show">Show</button>""")) : Html.Of($"""<button name="do" value="record">{form.Button}</button>"""))}
             </form>

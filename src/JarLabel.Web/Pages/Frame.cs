@@ -8,17 +8,17 @@ internal static class Frame
     /// <param name="main">What it is about.</param>
     /// <param name="nav">The links on top.</param>
     /// <param name="script">True for pages whose form computes while one types.</param>
-    /// <param name="head">More for the head.</param>
+    /// <param name="head">More for the head of a page that is kept as a file; nothing for one that is served.</param>
     internal static string Page(string title, Markup main, Markup nav, bool script = false, Markup head = default) => Html.Of(
         $"""
         <!DOCTYPE html>
         <html lang="en">
         <head>
         <meta charset="utf-8">
-        <meta name="viewport" content="width=device-width, initial-scale=1">
+        <meta name="viewport" content="width=device-width, initial-scale=1, interactive-widget=resizes-content">
         {head}<title>{title}</title>
         <link rel="icon" href="data:,">
-        <style>{Html.Own(PageAssets.Style)}</style>
+        {Html.Own(head.Text is { Length: > 0 } ? "" : $"<style>{PageAssets.Type}</style>\n")}<style>{Html.Own(PageAssets.Style)}</style>
         {Html.Own(script ? "<script src=\"/bench.js\" defer></script>\n" : "")}</head>
         <body>
         <a class="skip" href="#main">To the content</a>

@@ -23,30 +23,153 @@
   wait();
 })();
 
-// While one types, the form is worked out on the server and what follows is shown. Nothing is recorded by it.
+// What was typed into a form that records is kept until it was recorded: a page that was left, a device that must be paired again, a server that is gone lose nothing of it.
+// Where it was sent and no answer came, it keeps the form's own keys too, so that sent again it is known to be the same.
+const drafts = (() => {
+  const at = (path) => "form " + path;
+  const store = (() => {
+    try {
+      return window.sessionStorage;
+    } catch {
+      return null;
+    }
+  })();
+  const read = (path) => {
+    try {
+      return JSON.parse(store?.getItem(at(path)) ?? "null");
+    } catch {
+      return null;
+    }
+  };
+  const write = (path, draft) => {
+    try {
+      if (draft) store?.setItem(at(path), JSON.stringify(draft));
+      else store?.removeItem(at(path));
+    } catch {
+      // Without room to keep it the form works as before.
+    }
+  };
+  return { read, write, sent: () => Object.keys(store ?? {}).filter((key) => key.startsWith(at("")) && read(key.slice(at("").length))?.sent) };
+})();
+
 (() => {
-  const form = document.querySelector("form[data-live]");
+  // Here it stands recorded, and nothing needs to be kept.
+  if (document.querySelector("[data-done]")) for (const key of drafts.sent()) drafts.write(key.slice("form ".length), null);
+
+  const form = document.querySelector("form[data-live], form[data-records]");
+  if (!form) return;
+  const path = form.getAttribute("action");
   const shown = document.getElementById("live");
-  if (!form || !shown || !window.fetch || !window.URLSearchParams) return;
+  const result = document.getElementById("result");
+  const own = ["token", "once", "seen"];
+  const fields = () => [...form.elements].filter((one) => one.name && one.tagName !== "BUTTON");
+  const value = (one) => (one.type === "checkbox" ? one.checked : one.value);
+  const first = (one) => (one.type === "checkbox" ? one.defaultChecked : one.tagName === "SELECT" ? [...one.options].find((choice) => choice.defaultSelected)?.value ?? one.options[0]?.value : one.defaultValue);
+  const typed = () => fields().some((one) => one.type !== "hidden" && value(one) !== first(one));
+
+  const keep = (sent) => drafts.write(path, { sent, values: Object.fromEntries(fields().map((one) => [one.name, value(one)])) });
+
+  // A page that the server answered with faults holds what was typed already.
+  const back = () => {
+    const draft = drafts.read(path);
+    const again = ["back_forward", "reload"].includes(performance.getEntriesByType("navigation")[0]?.type);
+    if (!draft || !form.hasAttribute("data-records") || document.querySelector("[role=alert]") || !(draft.sent || again)) return false;
+    for (const one of fields()) {
+      if (!(one.name in draft.values) || (own.includes(one.name) && !draft.sent)) continue;
+      if (one.type === "checkbox") one.checked = draft.values[one.name];
+      else one.value = draft.values[one.name];
+      if (one.type !== "hidden" && value(one) !== first(one)) one.closest("details")?.setAttribute("open", "");
+    }
+    return true;
+  };
+
+  // While one types, the form is worked out on the server and what follows is shown. Nothing is recorded by it. What no longer fits the fields is hollow at once.
   const pause = 250;
+  const slow = 4000;
+  const patience = 30000;
   let timer = 0;
   let asked = 0;
 
+  const says = (text, state) => {
+    result.classList.remove("stale", "none");
+    if (state) result.classList.add(state);
+    result.setAttribute("aria-busy", state === "stale" ? "true" : "false");
+    let line = result.querySelector(".wait");
+    if (!text) return line?.remove();
+    if (!line) {
+      line = document.createElement("p");
+      line.className = "wait";
+      result.prepend(line);
+    }
+    line.textContent = text;
+  };
+
+  const failed = (text) => {
+    result.replaceChildren();
+    shown.replaceChildren();
+    says(text, "none");
+    const more = document.createElement("button");
+    more.type = "button";
+    more.className = "quiet";
+    more.textContent = "Try again";
+    more.addEventListener("click", () => ask());
+    result.append(more);
+  };
+
+  const put = (text) => {
+    const page = document.createElement("template");
+    page.innerHTML = text;
+    const hands = page.content.querySelector("[data-hands]");
+    hands?.remove();
+    shown.replaceChildren(page.content);
+    result.replaceChildren(...(hands?.childNodes ?? []));
+    says(result.childElementCount ? "" : "Nothing to pour yet: see what is still missing below.", result.childElementCount ? "" : "none");
+  };
+
   const ask = async () => {
     const mine = ++asked;
-    const fields = new URLSearchParams(new FormData(form));
-    fields.set("do", "live");
+    const stop = new AbortController();
+    const late = setTimeout(() => mine === asked && says("No answer yet: what you typed is kept.", "stale"), slow);
+    const end = setTimeout(() => stop.abort(), patience);
+    says("changed: working it out", "stale");
+    const body = new URLSearchParams(new FormData(form));
+    body.set("do", "live");
     try {
-      const answer = await fetch(form.getAttribute("action"), { method: "POST", body: fields });
-      const text = answer.ok ? await answer.text() : "";
-      if (mine === asked && answer.ok) shown.innerHTML = text;
+      const answer = await fetch(path, { method: "POST", body, signal: stop.signal });
+      const text = await answer.text();
+      if (mine !== asked) return;
+      if (answer.ok) put(text);
+      else if (answer.status === 401) failed("This device is not known here any more: pair it again. What you typed is kept.");
+      else if (answer.status === 429) failed("That was too fast for the shop's computer: wait a minute. What you typed is kept.");
+      else failed("The shop's computer could not work it out. What you typed is kept.");
     } catch {
-      if (mine === asked) shown.textContent = "The server does not answer. What you typed is still here.";
+      if (mine === asked) failed("No answer: the shop's computer is silent. What you typed is kept.");
+    } finally {
+      clearTimeout(late);
+      clearTimeout(end);
     }
   };
 
-  form.addEventListener("input", () => {
+  form.addEventListener("input", (event) => {
+    // What is being put right is no fault any more.
+    event.target.removeAttribute("aria-invalid");
+    event.target.parentElement.querySelectorAll(".fault, .fault + .do").forEach((one) => one.remove());
+    if (form.hasAttribute("data-records")) keep(false);
+    if (!result) return;
+    says("changed: working it out", "stale");
     clearTimeout(timer);
     timer = setTimeout(ask, pause);
   });
+
+  form.addEventListener("submit", (event) => {
+    if (event.submitter?.value === "record") keep(true);
+  });
+
+  const restored = back();
+  if (result && (restored || typed())) ask();
+  const fault = document.querySelector("[role=alert]");
+  if (fault) {
+    fault.tabIndex = -1;
+    fault.focus();
+  }
 })();

@@ -83,7 +83,7 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
 
     /// <summary>The form with what it would come to; nothing is recorded.</summary>
     private static FormScene Worked(FormScene scene) => scene.Form.Do(scene.Bench, Number(scene), scene.Values).TryGet(out var outcome, out var problems)
-        ? scene with { Result = scene.Form.Step.Looks ? StepResult.Looked(scene.Bench, outcome) : StepResult.Of(scene.Bench, outcome) }
+        ? scene with { Result = scene.Form.Step.Looks ? StepResult.Looked(scene.Bench, outcome) : StepResult.Of(scene.Bench, outcome), Hands = outcome.Jar is { } jar && !scene.Form.Step.Looks ? HandsPart.Of(scene.Bench, jar) : default }
         : scene with { Problems = problems };
 
     /// <summary>Does it; a fault that comes when something is recorded already carries the word of it.</summary>

@@ -14,6 +14,9 @@ internal sealed record Reply(int Status, string Type, ReadOnlyMemory<byte> Body)
     /// <summary>A cookie to keep.</summary>
     internal string? Cookie { get; init; }
 
+    /// <summary>True for what never changes, and may be kept by the browser.</summary>
+    internal bool Lasts { get; init; }
+
     /// <summary>The name under which a browser saves it.</summary>
     internal string? FileName { get; init; }
 
@@ -36,6 +39,7 @@ internal sealed record Reply(int Status, string Type, ReadOnlyMemory<byte> Body)
         response.StatusCode = Status;
         response.ContentType = Type;
         response.ContentLength = Body.Length;
+        Put("Cache-Control", Lasts ? "public, max-age=31536000, immutable" : null);
         Put("Location", Location);
         Put("Set-Cookie", Cookie);
         Put("Content-Disposition", FileName is null ? null : $"attachment; filename=\"{FileName}\"");

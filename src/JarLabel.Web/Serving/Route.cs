@@ -12,6 +12,7 @@ internal sealed record Route(RouteKind Kind, string Jar = "", string Step = "")
     {
         ["", ""] => new Route(RouteKind.Shelf),
         ["", "bench.js"] => new Route(RouteKind.Script),
+        ["", "type", var weight] => new Route(RouteKind.Type, Step: weight),
         ["", "pair"] => new Route(RouteKind.Pair),
         ["", "can"] => new Route(RouteKind.Can),
         ["", "labels", { Length: > 0 } file] => new Route(RouteKind.LabelFile, Step: file),

@@ -12,6 +12,9 @@ internal enum RouteKind
     /// <summary>The script of the forms.</summary>
     Script,
 
+    /// <summary>The typeface of the pages, which is the labels' own.</summary>
+    Type,
+
     /// <summary>Where a device is paired.</summary>
     Pair,
 

@@ -80,6 +80,8 @@ internal sealed class Site : IDisposable
         {
             case { Kind: RouteKind.Script }:
                 return new Reply(200, "text/javascript; charset=utf-8", Pages.PageAssets.Script);
+            case { Kind: RouteKind.Type } place:
+                return Pages.PageAssets.Font(place.Step) is { } font ? new Reply(200, "font/ttf", font) { Lasts = true } : Reply.NotFound([WebProblems.NoSuchPage(path)]);
             case { Kind: RouteKind.Pair } when pairing is not null:
                 return Reply.Page(PairPage.Of(tokens.Of(who.Device), context.Request.Query["code"], context.Request.Query["to"]));
             case { Kind: not (RouteKind.None or RouteKind.Pair) } when !who.MayRead:
