@@ -152,6 +152,7 @@ public sealed class SupplyTests : IDisposable
     [InlineData("JL120", "bag", "add", "--grade", "garnet", "--mass", "500 g", "--date", "2126-12-01")]
     [InlineData("JL106", "bottle", "add", "--solvent", "ethanol-95", "--date", "2025-12-01")]
     [InlineData("JL158", "mix", "--bag", "1", "--grade", "blonde", "--solvent", "ethanol-95", "--cut", "1", "--pour", "100 mL")]
+    [InlineData("JL241", "mix", "--bag", "1", "--flake-date", "2024-01-01", "--solvent", "ethanol-95", "--cut", "1", "--pour", "100 mL")]
     [InlineData("JL156", "mix", "--bag", "4", "--solvent", "ethanol-95", "--cut", "1", "--pour", "100 mL")]
     [InlineData("JL483", "bag", "left", "1", "12 kg")]
     [InlineData("JL483", "bottle", "left", "1", "50 gal")]

@@ -49,10 +49,10 @@ public sealed record Jar(
     public JarDoubts Doubts { get; init; } = JarDoubts.None;
 
     /// <summary>The day since which it is in doubt whether it dries hard, whatever its dates say; null where it is not.</summary>
-    public DateOnly? DoubtedSince => FailedOn is null && Doubts.Any ? Doubts.Days.Min() : null;
+    public DateOnly? DoubtedSince => FailedOn is null && Doubts.Since is { } since ? DateOnly.FromDateTime(since) : null;
 
     /// <summary>From when a drop is tried before use: from the date on record, or from when it came into doubt.</summary>
-    public DateOnly TestFrom => Doubts.Days.Append(Dates.TestFrom).Min();
+    public DateOnly TestFrom => Doubts.TestFrom(Dates.TestFrom);
 
     /// <summary>What is in it, or for an emptied jar what was: the glass is as dangerous as its last contents.</summary>
     public Contents Held { get; init; } = Contents;
@@ -101,7 +101,8 @@ public sealed record Jar(
         Thickened t => Holding(Contents.With(t.Added), t).Then<Jar>(jar => (jar with { Container = t.Container ?? Container, Dates = t.Dates, Changed = new("thickened", t.At) }).Revised()),
         PouredOut p => Less(p.Taken, p),
         Used u => Less(u.Taken, u),
-        Tested t => this with { Test = new(DateOnly.FromDateTime(t.At), t.Passed) { Slow = t.HowDried == Drying.Slow } },
+        Tested { Passed: true } t when t.At < Dates.Ready => this, // What dries before the flakes are dissolved is no test of how long it keeps.
+        Tested t => this with { Test = new(DateOnly.FromDateTime(t.At), t.Passed) { Slow = t.HowDried == Drying.Slow, At = t.At } },
         Moved { Dates: { } dates } m => (this with { Shelf = m.Shelf, Dates = dates }).Revised(),
         Moved m => this with { Shelf = m.Shelf },
         Redated r => (this with { Dates = r.Dates }).Revised(),

@@ -12,8 +12,25 @@ public sealed record JarDoubts(IReadOnlyList<Bag> BadFlakes, IReadOnlyList<Faile
     /// <summary>True when there is anything.</summary>
     public bool Any => BadFlakes.Count > 0 || FailedKin.Count > 0;
 
-    /// <summary>The days from which on a few drops are tried before use.</summary>
-    public IEnumerable<DateOnly> Days => BadFlakes.Select(bag => bag.Bad!.Day).Concat(FailedKin.Select(kin => kin.Day));
+    /// <summary>When it came into doubt; null where it is not.</summary>
+    public DateTime? Since => Any ? BadFlakes.Select(bag => bag.Bad!.At).Concat(FailedKin.Select(kin => kin.At)).Min() : null;
+
+    /// <summary>The first day on which a test that settled all or some of it counts no longer; null where none did.</summary>
+    public DateOnly? AgainFrom { get; init; }
+
+    /// <summary>True where flakes in it were found to be going off after it was mixed, whatever tests it passed since: it keeps less long than it was dated.</summary>
+    public bool Shortened { get; init; }
+
+    /// <summary>True where the label on it still gives a use-by, as if nothing were known.</summary>
+    public bool StillPromised { get; init; }
+
+    /// <summary>True where there is anything to know: it is in doubt, or will be again.</summary>
+    public bool Matters => Any || AgainFrom is not null || Shortened;
+
+    /// <summary>From when a drop is tried before use.</summary>
+    /// <param name="onRecord">The day on record.</param>
+    public DateOnly TestFrom(DateOnly onRecord) =>
+        ((DateOnly?[])[onRecord, Since is { } since ? DateOnly.FromDateTime(since) : null, AgainFrom]).OfType<DateOnly>().Min();
 
     /// <summary>What to say of a jar.</summary>
     public IReadOnlyList<Problem> Cautions(JarNumber jar) => Cautions([(jar, this)]);
@@ -32,5 +49,9 @@ public sealed record JarDoubts(IReadOnlyList<Bag> BadFlakes, IReadOnlyList<Faile
 
 /// <summary>A jar that failed its test.</summary>
 /// <param name="Jar">The jar.</param>
-/// <param name="Day">The day of the test.</param>
-public readonly record struct FailedKin(JarNumber Jar, DateOnly Day);
+/// <param name="At">When.</param>
+public readonly record struct FailedKin(JarNumber Jar, DateTime At)
+{
+    /// <summary>The day of the test.</summary>
+    public DateOnly Day => DateOnly.FromDateTime(At);
+}

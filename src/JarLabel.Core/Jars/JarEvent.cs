@@ -92,6 +92,15 @@ public sealed record Redated(DateTime At, KeepingDates Dates) : JarEvent(At)
     /// <summary>The setting that was changed, where that is why; else null. Where neither is, drying tests are.</summary>
     public string? Setting { get; init; }
 
+    /// <summary>Stands in place of a setting where its flakes were found to be going off.</summary>
+    public const string OfFlakes = "flakes";
+
+    /// <summary>The new dates of a jar that differ by what is known now.</summary>
+    /// <param name="at">The moment.</param>
+    /// <param name="jar">The jar as it is known.</param>
+    /// <param name="dates">The dates from then on.</param>
+    public static Redated Known(DateTime at, Jar jar, KeepingDates dates) => new(at, dates) { Setting = jar.Doubts.Shortened ? OfFlakes : null };
+
     /// <inheritdoc/>
     [JsonIgnore]
     public override bool ChangesContents => true;

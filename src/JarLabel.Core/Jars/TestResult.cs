@@ -13,6 +13,17 @@ public sealed record TestResult(DateOnly Day, bool Passed)
     [JsonIgnore]
     public bool OfMother { get; init; }
 
+    /// <summary>When, to the minute, where the jar was tested itself; only known of a jar as it is, never recorded.</summary>
+    [JsonIgnore]
+    public DateTime? At { get; init; }
+
+    /// <summary>The first day on which a passed test counts no longer.</summary>
+    [JsonIgnore]
+    public DateOnly AgainFrom => Day.AddDays(HoldsDays + 1);
+
+    /// <summary>True for drops that dried hard after a moment, and may be relied on still.</summary>
+    public bool Settles(DateTime found, DateOnly today) => HoldsOn(today) && (At ?? Day.ToDateTime(TimeOnly.MinValue)) >= found;
+
     /// <summary>How long a passed test is taken to hold, in days. A convention on the careful side: shellac goes off slowly, over
     /// months.</summary>
     public const int HoldsDays = 30;

@@ -16,6 +16,7 @@ public static class HistoryWords
         Tested t => DryingWords.Of(t),
         Moved m => $"moved to shelf {m.Shelf}",
         Redated { Shelf: { } shelf } r => $"shelf {shelf} became warmer or cooler: use-by {DateWords.Estimate(r.Dates.UseBy)}",
+        Redated { Setting: Redated.OfFlakes } => "its flakes were found to be going off: dated anew",
         Redated { Setting: not null } r => $"the shop settled anew how jars keep: use-by {DateWords.Estimate(r.Dates.UseBy)}",
         Redated r => $"use-by by this shop's tests {DateWords.Estimate(r.Dates.UseBy)}",
         Noted n => $"note: {n.Text}",

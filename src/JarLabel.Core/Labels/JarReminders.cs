@@ -16,7 +16,8 @@ public static class JarReminders
     /// <param name="dates">Its dates.</param>
     /// <param name="now">The moment.</param>
     /// <param name="failed">True when its last drying test failed.</param>
-    public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now, bool failed = false)
+    /// <param name="inDoubt">True when it is in doubt whether it dries hard: then there is no day to use it by.</param>
+    public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now, bool failed = false, bool inDoubt = false)
     {
         var name = jar is { } known ? $"jar {known}" : "the new jar";
         var day = DateOnly.FromDateTime(now);
@@ -31,7 +32,7 @@ public static class JarReminders
             yield return OnDay("test", $"Test {name}", $"{what}: from today try a few drops on glass before use.", dates.TestFrom);
         }
 
-        if (!failed && dates.UseBy >= day)
+        if (!failed && !inDoubt && dates.UseBy >= day)
         {
             yield return OnDay("use-by", $"Use {name} by today (estimate)", $"{what}: expected to dry hard until about today; a few drops on glass decide.", dates.UseBy);
         }

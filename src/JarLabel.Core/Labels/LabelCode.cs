@@ -45,9 +45,11 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
             $"JAR {name}");
     }
 
-    // A failure is told in place of both dates, so that the code of such a jar is no larger than it was before.
+    // A failure or a doubt is told in place of both dates, so that the code of such a jar is no larger than it was before.
     private static string Dates(Jar jar) => jar.FailedOn is { } failed
         ? string.Create(CultureInfo.InvariantCulture, $"DO NOT USE. TEST FAILED {failed:yyyy-MM-dd}")
+        : jar.DoubtedSince is { } since
+        ? string.Create(CultureInfo.InvariantCulture, $"TEST FIRST. IN DOUBT {since:yyyy-MM-dd}")
         : string.Create(CultureInfo.InvariantCulture, $"MIXED {jar.MixedAt:yyyy-MM-dd}. USE BY {jar.Dates.UseBy:yyyy-MM-dd}");
 
     /// <summary>The signal word and what is worst, in a few capitals.</summary>

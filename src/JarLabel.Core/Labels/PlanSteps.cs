@@ -17,7 +17,7 @@ public static class PlanSteps
     {
         return
         [
-            .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).SelectMany(s => Try(s.Jar)),
+            .. plan.Serves.Where(s => s.Jar.TestFirst).DistinctBy(s => s.Jar.Number).SelectMany(s => Try(s.Jar, now)),
             .. plan.FlakesMissing > Mass.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.FlakesMissing, metric)} of {grade} flakes: the bags on record do not hold enough")] : Array.Empty<PlanStep>(),
             .. plan.AlcoholMissing > Volume.Zero ? [new PlanStep($"buy {BenchAmount.Both(plan.AlcoholMissing, metric)} of {solvent}: the bottles on record do not hold enough")] : Array.Empty<PlanStep>(),
             .. Mixes(plan, grade, solvent, bags, bottles, ready, metric),
@@ -28,10 +28,11 @@ public static class PlanSteps
     }
 
     /// <summary>Drops on glass first, and how to say either way how they dried.</summary>
-    private static IEnumerable<PlanStep> Try(ShelfJar jar)
+    private static IEnumerable<PlanStep> Try(ShelfJar jar, DateTime now)
     {
         var slow = jar.Slow ? "; it dried slowly last time: keep it for small or inner work, and mix anew for a top coat" : "";
-        yield return new($"try a few drops of jar {jar.Number} on glass before you use it{slow}. If they dry hard, record it; if hard but slowly, write slow instead of pass", new Remedy("test", Jar(jar), new InputName("verdict", "pass")));
+        var dissolved = jar.Ready > now ? $" once it is dissolved, ≈ {DateWords.Of(jar.Ready)}," : "";
+        yield return new($"try a few drops of jar {jar.Number} on glass{dissolved} before you use it{slow}. If they dry hard, record it; if hard but slowly, write slow instead of pass", new Remedy("test", Jar(jar), new InputName("verdict", "pass")));
         yield return new($"if the drops of jar {jar.Number} stay soft or tacky, record that instead, do not use the jar, and plan again", new Remedy("test", Jar(jar), new InputName("verdict", "fail")));
     }
 
@@ -51,61 +52,18 @@ public static class PlanSteps
             : new(words);
     }
 
-    /// <summary>Each batch with what it is worked from: the bag and the bottle that came first and still hold enough after the batches before it. Where none does alone,
-    /// those that came first are emptied, and what is left in them is recorded after it.</summary>
+    /// <summary>Each batch with what it is worked from; what is left in bottles that are emptied together is recorded after it.</summary>
     private static IEnumerable<PlanStep> Mixes(JobPlan plan, string grade, string solvent, IReadOnlyList<Bag> bags, IReadOnlyList<Bottle> bottles, DateTime ready, bool metric)
     {
-        var (flakes, alcohol) = (new Drawn<Bag>(bags, "weight", metric), new Drawn<Bottle>(bottles, "volume", metric));
-        foreach (var batch in plan.Batches)
+        foreach (var draw in BatchDraw.Of(plan, bags, bottles))
         {
-            var (bag, restOfBags) = flakes.Take(batch.Recipe.Flakes.Grams);
-            var (bottle, restOfBottles) = alcohol.Take(batch.Recipe.Pour.Milliliters);
-            yield return Mix(batch, [new("grade", grade), .. Named("bag", bag?.Number)], [new("solvent", solvent), .. Named("bottle", bottle?.Number)], ready, metric);
-            foreach (var rest in (PlanStep[])[.. restOfBags, .. restOfBottles])
+            yield return Mix(draw.Recipe, [new("grade", grade), .. Named("bag", draw.Bag?.Number)], [new("solvent", solvent), .. Named("bottle", draw.Bottle?.Number)], ready, metric);
+            foreach (var (bottle, taken, rest) in draw.Poured)
             {
-                yield return rest;
+                yield return new(
+                    $"no bottle alone holds enough: take {BenchAmount.Both(taken, metric)} of it from bottle {bottle.Number}, and record what is left there, because the line above does not count it",
+                    new Remedy("bottle left", new InputName("bottle", Say($"{bottle.Number.Value}")), new InputName("volume", BenchAmount.IsNothing(rest) ? "empty" : BenchAmount.Metric(rest))));
             }
-        }
-    }
-
-    /// <summary>What bags, or bottles, still hold while batches draw from them.</summary>
-    private sealed class Drawn<T>(IReadOnlyList<T> supplies, string amount, bool metric)
-        where T : Supply
-    {
-        private readonly Dictionary<SupplyNumber, double> left = supplies.ToDictionary(supply => supply.Number, supply => supply.Rest);
-
-        /// <summary>The one that holds enough alone; else how it is taken from several, and recorded.</summary>
-        internal (T? Alone, IReadOnlyList<PlanStep> Steps) Take(double needed)
-        {
-            if (supplies.FirstOrDefault(supply => left[supply.Number] >= needed) is { } alone)
-            {
-                left[alone.Number] -= needed;
-                return (alone, []);
-            }
-
-            var steps = new List<PlanStep>();
-            foreach (var supply in supplies.Where(supply => left[supply.Number] > 0))
-            {
-                var taken = Math.Min(needed, left[supply.Number]);
-                if (taken <= 0)
-                {
-                    break;
-                }
-
-                (needed, left[supply.Number]) = (needed - taken, left[supply.Number] - taken);
-                steps.Add(Record(supply, taken, left[supply.Number]));
-            }
-
-            return (null, steps);
-        }
-
-        private PlanStep Record(T supply, double taken, double rest)
-        {
-            var (word, number) = (supply.Kind.Word(), Say($"{supply.Number.Value}"));
-            var says = rest <= 0 ? "empty" : supply.Kind == SupplyKind.Bag ? BenchAmount.Metric(Mass.FromGrams(rest)) : BenchAmount.Metric(Volume.FromMilliliters(rest));
-            return new(
-                $"no {word} alone holds enough: take {supply.Shown(taken, metric)} of it from {word} {supply.Number}, and record what is left there, because the line above does not count it",
-                new Remedy($"{word} left", new InputName(word, number), new InputName(amount, says)));
         }
     }
 
@@ -115,9 +73,12 @@ public static class PlanSteps
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
-    private static PlanStep Mix(Batch batch, InputName[] flakes, InputName[] alcohol, DateTime ready, bool metric) => new(
-        $"mix {CutWords.Of(batch.Recipe.Cut)}: pour {BenchAmount.Both(batch.Recipe.Pour, metric)}, add {BenchAmount.Both(batch.Recipe.Flakes, metric)} of flakes, makes {BenchAmount.Both(batch.Recipe.Makes, metric)}; ready ≈ {DateWords.Of(ready)}, swirled every hour or two; never warmed over a flame",
-        new Remedy("mix", [.. flakes, new("cut", Say($"{batch.Recipe.Cut.PoundsPerUsGallon:0.##}")), new("pour", Say($"{batch.Recipe.Pour.Milliliters:0.#} mL")), .. alcohol]));
+    private static PlanStep Mix(Recipe recipe, InputName[] flakes, InputName[] alcohol, DateTime ready, bool metric) => new(
+        $"mix {CutWords.Of(recipe.Cut)}: pour {BenchAmount.Both(recipe.Pour, metric)}, add {BenchAmount.Both(recipe.Flakes, metric)} of flakes, makes {BenchAmount.Both(recipe.Makes, metric)}; ready ≈ {DateWords.Of(ready)}, swirled every hour or two; never warmed over a flame",
+        new Remedy("mix", [.. flakes, new("cut", Say($"{recipe.Cut.PoundsPerUsGallon:0.##}")), new("pour", Say($"{Down(recipe.Pour.Milliliters):0.#} mL")), .. alcohol]));
+
+    /// <summary>To a tenth, never more than there is: what is typed as it stands fits what it is taken from.</summary>
+    private static double Down(double milliliters) => Math.Floor((milliliters * 10) + 1e-6) / 10;
 
     private static PlanStep Fetch(JarServes serves, DateTime now, bool metric)
     {

@@ -32,14 +32,16 @@ public static class BatchCautions
         return
         [
             .. If(container.Material == ContainerMaterial.Metal, MixingCautions.BareMetal()),
-            .. OfFlakes(grade, kind, flakeDate, mixed),
-            .. If(cloudy, MixingCautions.CloudyFlakes(grade)),
+            .. OfFlakes(grade, kind, flakeDate, mixed, cloudy),
         ];
     }
 
     /// <summary>Cautions about the flakes themselves on a day.</summary>
-    public static IReadOnlyList<Problem> OfFlakes(Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly day) =>
-        If(FlakeAge.PastDryLife(flakeDate, day, kind), MixingCautions.OldFlakes(grade));
+    public static IReadOnlyList<Problem> OfFlakes(Grade grade, KeepingClass kind, DateOnly? flakeDate, DateOnly day, bool cloudy = false) =>
+    [
+        .. If(FlakeAge.PastDryLife(flakeDate, day, kind), MixingCautions.OldFlakes(grade)),
+        .. If(cloudy, MixingCautions.CloudyFlakes(grade)),
+    ];
 
     /// <summary>Cautions about working with a jar that stands as it does.</summary>
     public static IReadOnlyList<Problem> OfState(Jar jar, DateTime now) => (jar.StateAt(now), jar) switch

@@ -51,7 +51,7 @@ public sealed class Bag : Supply
     {
         if (happened is FlakesTested tested)
         {
-            Test = new(DateOnly.FromDateTime(tested.At), tested.Pinch);
+            Test = new(tested.At, tested.Pinch);
             Worst = Worst > tested.Pinch ? Worst : tested.Pinch;
             Bad = tested.Pinch == Pinch.All ? Bad : Test;
         }
@@ -63,6 +63,10 @@ public sealed class Bag : Supply
 }
 
 /// <summary>How a pinch of a bag last dissolved.</summary>
-/// <param name="Day">The day.</param>
+/// <param name="At">When.</param>
 /// <param name="Pinch">What became of it.</param>
-public sealed record PinchTest(DateOnly Day, Pinch Pinch);
+public sealed record PinchTest(DateTime At, Pinch Pinch)
+{
+    /// <summary>The day.</summary>
+    public DateOnly Day => DateOnly.FromDateTime(At);
+}

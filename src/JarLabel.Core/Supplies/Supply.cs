@@ -53,6 +53,9 @@ public abstract class Supply
     public SupplyEvent? Last => standing.Count == 0 ? null : standing[^1];
 
     /// <summary>What was said of it before that and still stands; null when nothing was.</summary>
+    public SupplyEvent? Latest => standing.MaxBy(happened => happened.At);
+
+    /// <summary>What was said before the last, and still stands; null for nothing.</summary>
     public SupplyEvent? BeforeLast => standing.Count < 2 ? null : standing[^2];
 
     /// <summary>An amount of what is in it, as it is shown.</summary>

@@ -56,6 +56,9 @@ public static class SupplyFit
     /// <summary>The bag, unless its flakes are of a later day than the step.</summary>
     public static Result<Bag> Made(Bag bag, DateOnly day) => bag.Made <= day ? bag : SupplyProblems.NotYetMade(bag, day);
 
+    /// <summary>The bag, unless its flakes were said to be of another day than its own.</summary>
+    public static Result<Bag> Dated(Bag bag, DateOnly said) => bag.Made == said ? bag : SupplyProblems.OtherDate(bag, said);
+
     /// <summary>That a bottle came only after the step, or nothing. It changes no figure, so it is said and not refused.</summary>
     public static IReadOnlyList<Problem> Bought(Supply supply, DateOnly day) => supply is Bottle bottle && bottle.Since > day ? [SupplyProblems.NotYetBought(bottle, day)] : [];
 

@@ -40,6 +40,10 @@ internal static class SupplyProblems
     internal static Problem OtherThing(Supply supply, string held, string wanted) =>
         new("JL158", Message.Of($"{Capital.Of(supply.Kind.Word())} {supply.Number} holds {held}, and {wanted} was asked for. Take another {supply.Kind.Word()}; or, where that is what is meant, {new InputName(supply.Kind == SupplyKind.Bag ? "grade" : "solvent", supply.Holds) { Words = held }}."), supply.Kind.Word());
 
+    /// <summary>That the flakes of a bag are of another day than was said.</summary>
+    internal static Problem OtherDate(Bag bag, DateOnly said) =>
+        new("JL241", Message.Of($"Bag {bag.Number} is dated {DateWords.Of(bag.Made)}, and {DateWords.Of(said)} was said of its flakes. Leave {new InputName("flake-date")} out; where the bag's own date is wrong, {new Remedy("bag undo", new InputName("bag", $"{bag.Number.Value}"))} takes its entry back."), "flake-date");
+
     internal static Problem BagTooSmall(Bag bag, Mass needed, Recipe possible) =>
         new("JL159", Message.Of($"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}. {CouldMake(possible)}"), "bag");
 

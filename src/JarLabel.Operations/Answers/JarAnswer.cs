@@ -56,7 +56,7 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(bench, jar)
-            .Rows([("state", State(bench, jar)), ("shelf", jar.Shelf), .. Recipe(bench, jar), .. jar.TakenBack is null ? Keeping(jar) : [], ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
+            .Rows([("state", State(bench, jar)), ("shelf", jar.Shelf), .. Recipe(bench, jar), .. jar.OnShelf ? Keeping(jar) : [], ("job", jar.Job), ("by", jar.By), ("note", jar.Note)])
             .Gap().Rows(HazardRows(bench, outcome.Hazards));
         if (jar.OnShelf && JarTables.Thinning(jar) is { Count: > 1 } thinning)
         {
@@ -90,7 +90,7 @@ internal static class JarAnswer
     [
         .. FailureWords.Rows(jar),
         ("stands on", jar.Dates.Basis is null || jar.FailedOn is not null ? null : KeepingWords.Basis(jar.Dates)),
-        ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}; a label printed before is out of date" : null),
+        (jar.Doubts.Shortened ? "by its flakes now" : "by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}; a label printed before is out of date" : null),
     ];
 
     private static IEnumerable<(string, string?)> Label(WrittenLabel? label) => label is null

@@ -31,6 +31,10 @@ internal sealed record JarJson(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public bool? TestSlow { get; init; }
 
+    /// <summary>Since when it is in doubt whether it dries hard, whatever its use-by; left out where it is not.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? InDoubtSince { get; init; }
+
     internal static JarJson Of(Jar jar, DateTime now) => new(
         jar.Number.Value,
         jar.Number.ToString(),
@@ -51,6 +55,7 @@ internal sealed record JarJson(
     {
         LearnedUseBy = jar.Learned is { } learned ? Day(learned.UseBy) : null,
         TestSlow = jar.Test is { Slow: true } ? true : null,
+        InDoubtSince = jar.DoubtedSince is { } since ? Day(since) : null,
         KeepingTests = jar.Dates.Basis?.Tests,
     };
 

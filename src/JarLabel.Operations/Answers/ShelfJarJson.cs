@@ -37,6 +37,10 @@ internal sealed record ShelfJarJson(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public bool? Poison { get; init; }
 
+    /// <summary>Since when it is in doubt whether it dries hard, whatever its use-by; left out where it is not.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? InDoubtSince { get; init; }
+
     internal static ShelfJarJson Of(JarEntry jar, ShelfList list, DateTime now) => new(
         jar.Number,
         JarNumber.From(jar.Number).ToString(),
@@ -57,7 +61,8 @@ internal sealed record ShelfJarJson(
         Grades = jar.Grades is [_, _, ..] grades ? grades : null,
         Solvents = jar.Solvents is [_, _, ..] solvents ? solvents : null,
         Poison = list.Poisons.Contains(jar.Number) ? true : null,
-        LabelOutOfDate = list.OldLabels.Contains(jar.Number) ? true : null,
+        InDoubtSince = list.Doubts(jar).Since is { } since ? Day(DateOnly.FromDateTime(since)) : null,
+        LabelOutOfDate = list.OldLabels.Contains(jar.Number) || list.Doubts(jar).StillPromised ? true : null,
     };
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

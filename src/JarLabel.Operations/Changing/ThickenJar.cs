@@ -7,7 +7,7 @@ public static class ThickenJar
     /// <summary>The thickened jar, or every reason why not; then nothing was recorded and nothing written.</summary>
     public static Result<JarOutcome> Do(Workbench bench, ThickenRequest request)
     {
-        return FromSupplies.Of(bench, request.Bag, bottle: null).Then(supplies => JarChange.Do(bench, request.Jar, request.Label, (history, step) =>
+        return FromSupplies.Of(bench, request.Bag, bottle: null).Then(stock => stock.Dated(request.FlakeDate)).Then(supplies => JarChange.Do(bench, request.Jar, request.Label, (history, step) =>
             Thicken(bench, request with { FlakeDate = request.FlakeDate ?? supplies.Bag?.Made }, history.Jar, supplies.Bag).Then(thickened => Dated(bench, step, history, thickened))));
     }
 

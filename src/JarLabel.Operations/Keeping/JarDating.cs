@@ -47,7 +47,7 @@ internal sealed class JarDating(Workbench bench, LedgerView view, LearnedLives l
             return null;
         }
 
-        var left = FlakeAge.LifeLeft(batch.Flakes.FlakeDate, DateOnly.FromDateTime(batch.Since), kind, batch.Flakes.Cloudy);
+        var left = FlakeAge.LifeLeft(batch.Flakes.FlakeDate, DateOnly.FromDateTime(batch.Since), kind, batch.Flakes.Cloudy || Doubts.IsFoundBad(batch));
         var life = new LifeSpent(
             batch.Since,
             batch.Warmth(shelf => ShelfMoves.HistoryOf(bench, shelf)),

@@ -19,10 +19,22 @@ internal sealed class JarsInDoubt(LedgerView view, JarOrigins origins, DateOnly 
         }
 
         var batches = origins.Of(history.Life) ?? [];
-        Bag[] bad = [.. batches.Where(batch => batch.Bag is { } from && Bag(from) is { } bag && IsDoubted(batch, bag, jar.Test)).Select(batch => Bag(batch.Bag!.Value)!).Distinct()];
+        Bag[] bad = [.. batches.Where(IsFoundBad).Select(batch => Bag(batch.Bag!.Value)!).Distinct()];
         FailedKin[] failed = history.Events.Any(e => e.Event is Blended or Decanted or PouredOut) ? [.. Failed(jar, batches)] : [];
-        return bad.Length + failed.Length == 0 ? JarDoubts.None : new JarDoubts(bad, failed);
+        var doubts = new JarDoubts([.. bad.Where(bag => !Settles(jar, bag.Bad!.At))], [.. failed.Where(kin => !Settles(jar, kin.At))])
+        {
+            AgainFrom = bad.Any(bag => Settles(jar, bag.Bad!.At)) || failed.Any(kin => Settles(jar, kin.At)) ? jar.Test!.AgainFrom : null,
+            Shortened = bad.Length > 0,
+        };
+        return doubts.Matters ? doubts with { StillPromised = doubts.Since is { } since && IsPromised(history, since) } : JarDoubts.None;
     }
+
+    private bool Settles(Jar jar, DateTime found) => jar.Test?.Settles(found, today) == true;
+
+    /// <summary>True where the newest label on the glass is from before the doubt, or from when a test had settled it.</summary>
+    private static bool IsPromised(JarHistory history, DateTime since) =>
+        history.Events.Select(e => e.Event).OfType<Labelled>().LastOrDefault(printed => printed.IsOnGlass) is { } label
+        && (label.At < since || (history.Jar.Test is { Passed: true, At: { } passed } && passed >= since && passed <= label.At));
 
     /// <summary>By number, every jar in doubt with what it is for. Only jars are read that hold flakes of a bag that was ever tried, or are of a batch that failed.</summary>
     internal IReadOnlyDictionary<int, JarDoubts> All()
@@ -30,14 +42,14 @@ internal sealed class JarsInDoubt(LedgerView view, JarOrigins origins, DateOnly 
         var tried = view.EventsOf(SubjectKind.Bag).Where(row => row.Kind == nameof(FlakesTested)).Select(row => SupplyNumber.From(row.Of.Number)).Distinct().ToArray();
         var from = tried.Select(Bag).OfType<Bag>().Where(bag => bag.Bad is not null).SelectMany(bag => bag.Taken).Select(taken => taken.Jar);
         var failed = view.FailedJars().Select(JarNumber.From).SelectMany(jar => JarHistory.Of(jar, view.EventsOf(Subject.Jar(jar.Value))).TryGet(out var history, out _) ? (origins.Of(history.Life) ?? []).Select(batch => batch.Mother) : []);
-        return Reached(view, [.. from, .. failed]).Select(history => (history.Jar.Number, Doubts: Of(history))).Where(jar => jar.Doubts.Any).ToDictionary(jar => jar.Number.Value, jar => jar.Doubts);
+        return Reached(view, [.. from, .. failed]).Select(history => (history.Jar.Number, Doubts: Of(history))).Where(jar => jar.Doubts.Matters).ToDictionary(jar => jar.Number.Value, jar => jar.Doubts);
     }
 
-    /// <summary>Other jars of the same batches whose own drops stayed soft, on a day since which this one has not passed a test that holds.</summary>
+    /// <summary>Other jars of the same batches whose own drops stayed soft.</summary>
     private IEnumerable<FailedKin> Failed(Jar jar, IEnumerable<KeptBatch> batches) => Reached(view, batches.Select(batch => batch.Mother).Distinct())
         .Select(history => history.Jar)
-        .Where(kin => kin.Number != jar.Number && kin is { TakenBack: null, Test: { Passed: false, OfMother: false } failed } && !(jar.Test?.HoldsOn(today) == true && jar.Test.Day >= failed.Day))
-        .Select(kin => new FailedKin(kin.Number, kin.Test!.Day));
+        .Where(kin => kin.Number != jar.Number && kin is { TakenBack: null, Test: { Passed: false, OfMother: false } })
+        .Select(kin => new FailedKin(kin.Number, kin.Test!.At ?? kin.Test.Day.ToDateTime(TimeOnly.MinValue)));
 
     /// <summary>The jars on a shelf that hold flakes of a bag: mixed from it, or filled from one that was.</summary>
     internal static IReadOnlyList<JarNumber> Holding(Workbench bench, Bag bag) => LedgerAccess.Read(bench, view => Result<IReadOnlyList<JarNumber>>.Of(
@@ -67,10 +79,7 @@ internal sealed class JarsInDoubt(LedgerView view, JarOrigins origins, DateOnly 
         }
     }
 
-    /// <summary>A batch of flakes that were known to be cloudy was dated with that.</summary>
-    private bool IsDoubted(KeptBatch batch, Bag bag, TestResult? tested) =>
-        bag.Bad is { } test
-        && test.Day >= DateOnly.FromDateTime(batch.Since)
-        && !(test.Pinch == Pinch.Cloudy && batch.Flakes.Cloudy)
-        && !(tested?.HoldsOn(today) == true && tested.Day >= test.Day);
+    /// <summary>True where flakes of a batch were found to be going off after they went into alcohol. One of flakes that were known to be cloudy was dated with that.</summary>
+    internal bool IsFoundBad(KeptBatch batch) =>
+        batch.Bag is { } from && Bag(from)?.Bad is { } test && test.At >= batch.Since && !(test.Pinch == Pinch.Cloudy && batch.Flakes.Cloudy);
 }

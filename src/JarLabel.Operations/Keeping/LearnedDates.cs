@@ -14,7 +14,7 @@ internal static class LearnedDates
     internal static Jar Mark(JarDating dating, JarHistory history)
     {
         var jar = history.Jar with { Learned = null, Doubts = dating.Doubts.Of(history) };
-        return jar is { OnShelf: true, FailedOn: null } && dating.Lives.SaysMore && dating.Of(history.Life) is { } now && IsTold(jar, now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber)
+        return jar is { OnShelf: true, FailedOn: null } && (dating.Lives.SaysMore || jar.Doubts.Shortened) && dating.Of(history.Life) is { } now && IsTold(jar, now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber)
             ? jar with { Learned = now }
             : jar;
     }
@@ -23,7 +23,7 @@ internal static class LearnedDates
 
     /// <summary>What to say of a jar whose dates have moved; nothing where they have not.</summary>
     internal static IReadOnlyList<Problem> Cautions(Jar jar, bool labelled) =>
-        jar.Learned is { } now ? [OperationProblems.UseByMoved(jar.Number, jar.Dates.UseBy, now.UseBy, labelled)] : [];
+        jar.Learned is { } now ? [OperationProblems.UseByMoved(jar, now.UseBy, labelled)] : [];
 
     /// <summary>The dates of a fresh batch in this shop.</summary>
     /// <param name="lives">What the tests say.</param>

@@ -19,11 +19,8 @@ public static class ShelfCalendar
     {
         var dates = list.Known.DatesOf(jar);
         var what = string.Create(CultureInfo.InvariantCulture, $"{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)} lb cut of {jar.Flakes}, shelf {jar.Shelf}");
-        if (list.Doubts(jar).Any)
-        {
-            dates = dates with { TestFrom = DateOnly.FromDateTime(bench.Now) };
-        }
-
-        return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates, bench.Now, failed: jar.FailedOn is not null);
+        var doubts = list.Doubts(jar);
+        dates = dates with { TestFrom = doubts.Any ? DateOnly.FromDateTime(bench.Now) : doubts.TestFrom(dates.TestFrom) };
+        return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates, bench.Now, failed: jar.FailedOn is not null, inDoubt: doubts.Any);
     }
 }

@@ -53,12 +53,12 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     public IReadOnlySet<int> OldLabels { get; init; } = new HashSet<int>();
 
     /// <summary>True when the label on the jar is no longer true, because of what was done to it or because its dates have moved.</summary>
-    public bool IsLabelOld(JarEntry jar) => OldLabels.Contains(jar.Number) || (Learned(jar) is not null && !Known.Unlabelled.Contains(jar.Number));
+    public bool IsLabelOld(JarEntry jar) => OldLabels.Contains(jar.Number) || Doubts(jar).StillPromised || (Learned(jar) is not null && !Known.Unlabelled.Contains(jar.Number));
 
-    /// <summary>The use-by that counts now, the more careful one, and whether its label is out of date.</summary>
+    /// <summary>The use-by that counts now, the more careful one, and whether its label is out of date; of a jar in doubt there is none.</summary>
     /// <param name="jar">A listed jar.</param>
     /// <param name="said">How a day is written.</param>
-    public string UseBy(JarEntry jar, Func<DateOnly, string> said) => $"{said(Known.UseBy(jar))}{(IsLabelOld(jar) ? ", label out of date" : "")}";
+    public string UseBy(JarEntry jar, Func<DateOnly, string> said) => $"{(Doubts(jar).Any ? "in doubt" : said(Known.UseBy(jar)))}{(IsLabelOld(jar) ? ", label out of date" : "")}";
 
     private static IReadOnlySet<int> OldLabelsOf(LedgerView view, IReadOnlyList<JarEntry> jars) => view.OldLabels(jars.Select(jar => jar.Number));
 
@@ -69,7 +69,7 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     public JarDoubts Doubts(JarEntry jar) => Known.DoubtsOf(jar.Number);
 
     /// <summary>From when a drop is tried before use, as on record or as what was found since says.</summary>
-    public DateOnly TestFrom(JarEntry jar) => Doubts(jar).Days.Append(jar.TestFrom).Min();
+    public DateOnly TestFrom(JarEntry jar) => Doubts(jar).TestFrom(jar.TestFrom);
 
     /// <summary>How a listed jar stands, by the more careful dates.</summary>
     public JarState StateOf(JarEntry jar, DateTime now) => Known.StateOf(jar, now);
@@ -101,12 +101,8 @@ public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved
     internal static Result<ShelfKnowledge> Of(JarDating dating, LedgerView view, IReadOnlyList<JarEntry> jars)
     {
         var doubts = dating.Doubts.All();
-        if (!dating.Lives.SaysMore)
-        {
-            return new ShelfKnowledge(new Dictionary<int, KeepingDates>(), doubts);
-        }
-
-        if (!Results.All(jars.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number))))).TryGet(out var all, out var faults))
+        var read = dating.Lives.SaysMore ? jars : [.. jars.Where(jar => doubts.GetValueOrDefault(jar.Number)?.Shortened == true)];
+        if (!Results.All(read.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number))))).TryGet(out var all, out var faults))
         {
             return faults;
         }
@@ -125,7 +121,7 @@ public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved
     public IReadOnlySet<int> Unlabelled { get; private init; } = new HashSet<int>();
 
     /// <summary>How a jar stands, by the more careful dates.</summary>
-    public JarState StateOf(JarEntry jar, DateTime now) => DatesOf(jar).StateAt(now, jar.Test, inDoubt: Doubts.ContainsKey(jar.Number));
+    public JarState StateOf(JarEntry jar, DateTime now) => DatesOf(jar).StateAt(now, jar.Test, inDoubt: DoubtsOf(jar.Number).Any);
 
     /// <summary>A jar's dates, the more careful of those on record and those the tests say now.</summary>
     internal KeepingDates DatesOf(JarEntry jar)

@@ -32,14 +32,14 @@ public static class ShopLives
             var read = all.Select(history => (History: history, Tested: Read(bench, origins, history))).ToArray();
             return new TestedBatches(
                 [.. read.Where(jar => jar.Tested is not null).GroupBy(jar => (jar.Tested!.Mother, jar.Tested.Class)).Select(batch => (batch.Key.Mother, batch.Select(jar => jar.Tested!).Aggregate((so, more) => so.With(more))))],
-                [.. read.Where(jar => IsAlone(jar.History, jar.Tested)).Select(jar => jar.History.Jar.Number).Order()]);
+                [.. read.Where(jar => jar.Tested is null || IsAlone(jar.History, jar.Tested)).Select(jar => jar.History.Jar.Number).Order()]);
         });
     }
 
     /// <summary>True when some test of the jar holds for it alone.</summary>
     internal static bool IsAlone(Workbench bench, LedgerView view, JarHistory history) => IsAlone(history, Read(bench, JarDating.Origins(view), history));
 
-    private static bool IsAlone(JarHistory history, TestedJar? tested) => history.Life.Standing.OfType<Tested>().Count() > (tested?.Tests.Count ?? 0);
+    private static bool IsAlone(JarHistory history, TestedJar? tested) => history.Life.Standing.OfType<Tested>().Count(test => !TestedJar.IsTooEarly(history.Life, test)) > (tested?.Tests.Count ?? 0);
 
     private static TestedJar? Read(Workbench bench, JarOrigins origins, JarHistory history) =>
         TestedJar.Of(history.Life, origins, bench.Catalog, shelf => ShelfMoves.HistoryOf(bench, shelf), bench.Keeping, Workbench.Slip(bench.Now));

@@ -19,10 +19,15 @@ internal static class TestCautions
     /// <summary>What to say of a label that was printed before the jar failed its test, and still gives a use-by.</summary>
     internal static IReadOnlyList<Problem> OfLabel(JarHistory history)
     {
+        if (history.Jar is { OnShelf: true, Doubts.StillPromised: true })
+        {
+            return [OperationProblems.LabelStillPromises(history.Jar)];
+        }
+
         JarEvent[] events = [.. history.Events.Select(e => e.Event)];
         var printed = Array.FindLastIndex(events, e => e is Labelled { IsOnGlass: true });
         return printed > 0 && history.Jar is { OnShelf: true, FailedOn: not null } jar && Jar.Fold(jar.Number, events[..printed]).Require().FailedOn is null
-            ? [OperationProblems.LabelStillPromises(jar.Number)]
+            ? [OperationProblems.LabelStillPromises(jar)]
             : [];
     }
 }

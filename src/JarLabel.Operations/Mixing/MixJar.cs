@@ -6,7 +6,7 @@ public static class MixJar
     /// <summary>The new jar, or every reason why not; then nothing was recorded and nothing written.</summary>
     public static Result<JarOutcome> Do(Workbench bench, MixRequest request)
     {
-        var found = FromSupplies.Of(bench, request.Bag, request.Bottle).Then(stock => stock.Demand(bench.Catalog, request.Grade.Id, request.Solvent.Id));
+        var found = FromSupplies.Of(bench, request.Bag, request.Bottle).Then(stock => stock.Demand(bench.Catalog, request.Grade.Id, request.Solvent.Id)).Then(stock => stock.Dated(request.FlakeDate));
         if (!found.TryGet(out var supplies, out var faults))
         {
             return faults;

@@ -41,11 +41,15 @@ public static class PlanJob
             return faults;
         }
 
-        var fresh = Fresh(bench, lives, request, plan);
+        Bag?[] from = [.. BatchDraw.Of(plan, bags, bottles).Select(draw => draw.Bag).Distinct()];
+        var fresh = (from.Length == 0 ? [null] : from).Select(bag => Fresh(bench, lives, request, plan, bag)).Aggregate((one, other) => one.Shortest(other));
         var steps = PlanSteps.Of(plan, request.Grade.Id, request.Solvent.Id, bags, bottles, fresh.Ready, bench.Now, bench.Metric);
         var doubts = plan.Serves.Select(serves => (serves.Jar.Number, known.DoubtsOf(serves.Jar.Number.Value))).DistinctBy(doubt => doubt.Number);
-        return new PlannedJob(request, plan, fresh, air, steps, [.. AirCautions.Of(air), .. JarDoubts.Cautions(doubts), .. Slow(view, plan)]);
+        return new PlannedJob(request, plan, fresh, air, steps, [.. AirCautions.Of(air), .. JarDoubts.Cautions(doubts), .. Slow(view, plan), .. from.OfType<Bag>().SelectMany(bag => OfFlakes(bench, request, bag)).DistinctBy(caution => caution.Code)]);
     }
+
+    private static IReadOnlyList<Problem> OfFlakes(Workbench bench, PlanRequest request, Bag bag) =>
+        BatchCautions.OfFlakes(request.Grade, bench.Catalog.Keeping.Find(request.Grade.Keeping)!, bag.Made, DateOnly.FromDateTime(bench.Now), bag.Cloudy);
 
     /// <summary>That a jar which dried slowly when it was last tested is none for a top coat.</summary>
     private static IEnumerable<Problem> Slow(LedgerView view, JobPlan plan) => plan.Serves.Select(serves => serves.Jar.Number).Distinct()
@@ -62,7 +66,7 @@ public static class PlanJob
         AirQuestion.Of(plan.WorstCoat, request.Room, request.Over, mixingFactor: AirQuestion.UsualMixingFactor)
             .Then(question => RoomAirAssessor.Assess(request.Solvent, question, bench.Rules));
 
-    private static KeepingDates Fresh(Workbench bench, LearnedLives lives, PlanRequest request, JobPlan plan)
+    private static KeepingDates Fresh(Workbench bench, LearnedLives lives, PlanRequest request, JobPlan plan, Bag? bag)
     {
         var form = bench.Catalog.Forms.Find(request.Grade.Form)!;
         return LearnedDates.Fresh(
@@ -76,9 +80,10 @@ public static class PlanJob
                 plan.Strongest is { } cut ? form.In(cut) : form,
                 request.Bench ?? Warmth.Reference,
                 bench.Settings.Shelves[0].Temperature,
-                null,
+                bag?.Made,
                 bench.Keeping,
-                months));
+                months,
+                bag?.Cloudy == true));
     }
 
     /// <summary>The jars that may still be used, by the more careful of the dates on record and those of the shop's tests.</summary>
@@ -88,7 +93,7 @@ public static class PlanJob
         {
             if (known.StateOf(jar, bench.Now) is var state and (JarState.Good or JarState.Test or JarState.Dissolving))
             {
-                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, known.UseBy(jar), state == JarState.Test || known.Doubts.ContainsKey(jar.Number) || jar.Test is { Slow: true }, jar.Ready) { Slow = jar.Test is { Slow: true } };
+                yield return new ShelfJar(JarNumber.From(jar.Number), jar.Cut!.Value, jar.Liquid, known.UseBy(jar), state == JarState.Test || known.DoubtsOf(jar.Number).Any || jar.Test is { Slow: true }, jar.Ready) { Slow = jar.Test is { Slow: true } };
             }
         }
     }

@@ -7,7 +7,7 @@ public sealed class JarReader : IJarReader
     public static JarReader Instance { get; } = new();
 
     /// <inheritdoc/>
-    public int Version => 3;
+    public int Version => 4;
 
     /// <inheritdoc/>
     public IReadOnlyList<Problem> Faults(EventRow row)
@@ -61,6 +61,6 @@ public sealed class JarReader : IJarReader
         jar.Dates.Ready.AddTicks(-(jar.Dates.Ready.Ticks % TimeSpan.TicksPerMinute)), // the list keeps minutes
         jar.Dates.TestFrom,
         jar.Dates.UseBy,
-        jar.Test is { } test ? test with { OfMother = false } : null,
+        jar.Test is { } test ? test with { OfMother = false, At = null } : null,
         jar.OnShelf);
 }

@@ -38,7 +38,7 @@ internal sealed class Recorder(LedgerStep step, JarNumber jar)
         }
 
         return history.Jar.Learned is { } now && (later || now.UseBy < history.Jar.Dates.UseBy)
-            ? Redate(new Redated(bench.Now, now)).Then<JarHistory>(dated => dated.Knowing(history.Jar.Doubts))
+            ? Redate(Core.Jars.Redated.Known(bench.Now, history.Jar, now)).Then<JarHistory>(dated => dated.Knowing(history.Jar.Doubts))
             : history;
     }
 

@@ -28,6 +28,10 @@ internal sealed record FromSupplies(Bag? Bag, Bottle? Bottle)
         }
     }
 
+    /// <summary>The date of the flakes: that of the bag, which nobody says otherwise beside it.</summary>
+    /// <param name="said">What was said of it; null for nothing.</param>
+    internal Result<FromSupplies> Dated(DateOnly? said) => Bag is { } bag && said is { } day ? SupplyFit.Dated(bag, day).Then<FromSupplies>(_ => this) : this;
+
     /// <summary>The same when the bag holds that grade and the bottle that alcohol; else what they hold.</summary>
     internal Result<FromSupplies> Demand(ShopCatalog catalog, string? grade, string? solvent)
     {

@@ -78,8 +78,8 @@ public static class SupplyBook
     internal static IReadOnlyList<Problem> LifeFaults(IReadOnlyList<EventRow> rows) => Read(rows).Then(events =>
         Fold(rows[0].Of.Kind == SubjectKind.Bag ? SupplyKind.Bag : SupplyKind.Bottle, SupplyNumber.From(rows[0].Of.Number), events)).Problems;
 
-    /// <summary>The event at its moment, which is not before the last thing that was said of the bag or bottle and still stands.</summary>
-    internal static Result<SupplyEvent> InTime(Workbench bench, Supply supply, SupplyEvent happened) => supply.Last is { } last
+    /// <summary>The event at its moment, which is not before anything that was said of the bag or bottle and still stands; a batch that was entered late is not the latest.</summary>
+    internal static Result<SupplyEvent> InTime(Workbench bench, Supply supply, SupplyEvent happened) => (happened is SupplyUndone ? supply.Last : supply.Latest) is { } last
         ? bench.NotBefore(last.At, () => OperationProblems.OutOfOrder(supply, last, bench.Now), () => Behind(supply, bench.Now, happened is SupplyUndone && Workbench.IsAhead(last.At, bench.Now) ? supply.BeforeLast : last))
             .Then<SupplyEvent>(now => happened with { At = now })
         : happened;

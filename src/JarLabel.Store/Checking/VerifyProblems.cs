@@ -28,7 +28,7 @@ internal static class VerifyProblems
         new("JL478", string.Create(CultureInfo.InvariantCulture, $"The list of label sheets does not show sheet {sheet} as its events tell it."));
 
     internal static Problem FileChanged(string path) =>
-        new("JL466", Message.Of($"The file is not the one that was written: it was changed or damaged since. Print it again with {new Remedy("label")}."), path);
+        new("JL466", Message.Of($"The file is not the one that was written: it was changed or damaged since. Write it again: a label with {new Remedy("label")}, a calendar or drawing with the step that wrote it."), path);
 
     internal static Problem FileGone(string path) =>
         new("JL467", $"The file {path} was written and is no longer there.", path);

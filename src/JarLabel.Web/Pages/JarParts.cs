@@ -12,7 +12,7 @@ internal static class JarParts
             $"""
             <h1>{Cut(jar)}{title[1]}<br><small>Jar {jar.Number} · rev {jar.Revision} · shelf {jar.Shelf}</small></h1>
             <p class="state{(state is JarState.Past or JarState.Discarded or JarState.TakenBack ? " past" : "")}">{StateShape.Of(state)} {(jar.OnShelf ? JarStateWords.Of(state) : jar.Gone)}</p>
-            {(jar.OnShelf ? Html.Of($"""<p class="by">{(jar.FailedOn is { } failed ? FailureWords.On(failed) : $"use by {DateWords.Estimate(UseBy(jar))}")}</p><p>holds {Holds(bench, jar)}</p>""") : default)}
+            {(jar.OnShelf ? Html.Of($"""<p class="by">{(jar.FailedOn is { } failed ? FailureWords.On(failed) : jar.DoubtedSince is { } since ? $"in doubt since {DateWords.Of(since)}" : $"use by {DateWords.Estimate(UseBy(jar))}")}</p><p>holds {Holds(bench, jar)}</p>""") : default)}
             """);
     }
 
@@ -79,7 +79,7 @@ internal static class JarParts
         {Rows([
             .. text!.Tables["dates"].Select(r => (r[0], (string?)r[1])),
             ("stands on", jar is { FailedOn: null, DoubtedSince: null } ? KeepingWords.Basis(jar.Dates) : null),
-            ("by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}; a label printed before is out of date" : null),
+            (jar.Doubts.Shortened ? "by its flakes now" : "by tests now", jar.Learned is { } now ? $"{DateWords.Estimate(now.UseBy)}; a label printed before is out of date" : null),
         ])}</section>
         """));
 

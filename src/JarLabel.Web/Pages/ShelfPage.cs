@@ -47,7 +47,7 @@ internal static class ShelfPage
     {
         var state = list.StateOf(jar, bench.Now);
         var useBy = jar.FailedOn is { } failed ? FailureWords.On(failed)
-            : $"use by {list.UseBy(jar, DateWords.Estimate)}";
+            : $"{(list.Doubts(jar).Any ? "" : "use by ")}{list.UseBy(jar, DateWords.Estimate)}";
         return Html.Of(
             $"""
             <li><a href="{address}"><b>{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)}</b>

@@ -58,7 +58,7 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer c
         JarHistory.Of(number, step.EventsOf(Subject.Jar(number.Value))).Then(history =>
         {
             var known = LearnedDates.Mark(dating, history);
-            var redated = known.Learned is { } now ? new Redated(bench.Now, now) : null;
+            var redated = known.Learned is { } now ? Redated.Known(bench.Now, known, now) : null;
             return (redated is null ? history : history.With(redated)).Then<(JarHistory, Redated?)>(dated => (dated.Knowing(known.Doubts), redated));
         });
 
