@@ -156,6 +156,44 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         Assert.Equal(404, (await phone.APIRequest.GetAsync("/type/500.ttf")).Status);
     }
 
+    /// <summary>With wet hands: settled, mixed and tested by tapping. By hand: 250 mL are 0.06604 gal; at 1½ lb that is 44.9 g.</summary>
+    [Fact]
+    public async Task From_an_empty_folder_to_a_tested_jar_by_tapping()
+    {
+        using var empty = new Shop();
+        using var served = new ServedShop(empty.Start("serve", "--port", $"{FreePort()}", "--json"));
+        var phone = await browser.Open(served.Address);
+        await phone.GotoAsync("/");
+        await Assertions.Expect(phone.Locator("main")).ToContainTextAsync("Set up your shop");
+        await phone.GetByRole(AriaRole.Link, new() { Name = "Metric or US amounts" }).TapAsync();
+        await phone.GetByLabel("Its value").FillAsync("metric");
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Change it" }).TapAsync();
+        await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
+
+        await phone.GotoAsync("/mix");
+        await phone.GetByLabel("Flakes", new() { Exact = true }).SelectOptionAsync("garnet");
+        await phone.GetByLabel("Alcohol", new() { Exact = true }).SelectOptionAsync("ethanol-95");
+        var cut = phone.Locator("[data-for=cut]").GetByRole(AriaRole.Button, new() { Name = "1½" });
+        await cut.TapAsync();
+        await phone.Locator("[data-for=pour]").GetByRole(AriaRole.Button, new() { Name = "250 mL" }).TapAsync();
+        await Assertions.Expect(Figures(phone)).ToHaveTextAsync(["250 mL", "44.9 g"]);
+        await Assertions.Expect(cut).ToHaveAttributeAsync("aria-pressed", "true");
+        await phone.GetByLabel("Cut").FillAsync("1.6");
+        await Assertions.Expect(cut).ToHaveAttributeAsync("aria-pressed", "false");
+        await cut.TapAsync();
+        await Record(phone);
+        await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
+
+        await phone.GotoAsync("/J/1-9/test");
+        Assert.Equal(0, await phone.Locator("input[name=verdict]:checked").CountAsync());
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Record the test" }).TapAsync();
+        await Assertions.Expect(phone).ToHaveTitleAsync(new Regex("^1 to put right"));
+        await phone.GetByLabel("stayed soft or tacky").TapAsync();
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Record the test" }).TapAsync();
+        await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
+        Assert.False(empty.Json("jar", "1")["jar"]!["testPassed"]!.GetValue<bool>());
+    }
+
     private static int FreePort()
     {
         using var listener = new TcpListener(IPAddress.Loopback, 0);

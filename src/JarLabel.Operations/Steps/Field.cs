@@ -60,6 +60,9 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>What can be chosen, each with its words; null for free text. None at all leaves the field out.</summary>
     internal Func<Workbench, IReadOnlyList<(string Value, string Words)>>? Choices { get; init; }
 
+    /// <summary>Usual values to tap, each with its words; the field takes others too. Nothing where there are none.</summary>
+    internal Func<Workbench, IReadOnlyList<(string Value, string Words)>> Usual { get; init; } = _ => [];
+
     /// <summary>The step that adds something to choose, where a shop may have nothing; null where there is always something.</summary>
     internal Remedy? WhenNone { get; init; }
 

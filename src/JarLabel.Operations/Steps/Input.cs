@@ -222,6 +222,9 @@ internal sealed class Input<T> : Input
     /// <summary>Chosen among a few.</summary>
     internal Input<T> Choices(Func<Workbench, IReadOnlyList<(string Value, string Words)>> choices) => Change(one => one with { Choices = choices });
 
+    /// <summary>With usual values to tap.</summary>
+    internal Input<T> Usual(Func<Workbench, IReadOnlyList<(string Value, string Words)>> usual) => Change(one => one with { Usual = usual });
+
     /// <summary>The same input with its field changed. It is another input: keep it in a property of its own.</summary>
     internal Input<T> Change(Func<Field, Field> change) => new() { Fields = [change(Field), .. Fields.Skip(1)], TryRead = TryRead };
 }

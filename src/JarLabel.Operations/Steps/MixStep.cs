@@ -13,10 +13,10 @@ internal static class MixStep
     private static Input<SupplyNumber?> Bottle => field ??= Shared.Bottle.Change(one => one with { IsMore = false });
 
     private static Input<PoundCut?> Cut => field ??= Input.Optional<PoundCut>("cut", "Cut", "1.5", CutText.Read)
-        .Help("cut", "Pounds of flakes per US gallon poured: 1.5, \"2 lb\", \"240 g/L\", \"2 oz/pt\".").Hint("pounds per US gallon poured: 1.5, 2 lb, 240 g/L");
+        .Help("cut", "Pounds of flakes per US gallon poured: 1.5, \"2 lb\", \"240 g/L\", \"2 oz/pt\".").Hint("pounds per US gallon poured: 1.5, 2 lb, 240 g/L").Usual(UsualValues.Cuts);
 
     private static Input<Volume?> Pour => field ??= Input.Optional<Volume>("pour", "Alcohol to pour", "350 mL", VolumeText.Read)
-        .Help("volume", "Alcohol to pour: \"350 mL\", \"1 1/2 pt\".").Hint("350 mL, 1 1/2 pt");
+        .Help("volume", "Alcohol to pour: \"350 mL\", \"1 1/2 pt\".").Hint("350 mL, 1 1/2 pt").Usual(UsualValues.Pours);
 
     private static Input<Mass?> Flakes => field ??= Input.Optional<Mass>("flakes", "Flakes to use", "113 g", MassText.Read)
         .Help("weight", "Flakes to use: \"4 oz\", \"113 g\". With --pour the cut follows.").Hint("4 oz, 113 g");
@@ -25,7 +25,7 @@ internal static class MixStep
         .Help("volume", "Finished liquid wanted: \"1 pt\".").Hint("1 pt, 0.5 L");
 
     private static Input<Volume?> Fill => field ??= Input.Optional<Volume>("fill", "A jar to fill", "500 mL", VolumeText.Read)
-        .Help("volume", "A container to fill, leaving its head space: \"500 mL\".").Hint("with head space: 500 mL");
+        .Help("volume", "A container to fill, leaving its head space: \"500 mL\".").Hint("with head space: 500 mL").Usual(UsualValues.Jars);
 
     internal static Input<BatchRequest> Batch => field ??= Input.Group<BatchRequest>([Cut, Pour, Flakes, Makes, Fill],
         given => new BatchRequest(given.Get(Cut), given.Get(Pour), given.Get(Flakes), given.Get(Makes), given.Get(Fill)));

@@ -4,7 +4,7 @@ namespace JarLabel.Operations.Steps;
 internal static class ThickenStep
 {
     private static Input<PoundCut> To => field ??= Input.Of("to", "Thicken to the cut", "2", (Reader<PoundCut>)CutText.Read)
-        .Help("cut", "The cut wanted: 1.5, \"2 lb\", \"240 g/L\".").Hint("pounds per US gallon poured: 2, 2.5 lb, 240 g/L").Alone();
+        .Help("cut", "The cut wanted: 1.5, \"2 lb\", \"240 g/L\".").Hint("pounds per US gallon poured: 2, 2.5 lb, 240 g/L").Alone().Usual(UsualValues.Cuts);
 
     private static Input<Grade?> Grade => field ??= Input.Optional<Grade>("grade", "Flakes", "garnet", Choose.Grade)
         .Help("id", "The flakes to add; else the grade that most of it is.").More()

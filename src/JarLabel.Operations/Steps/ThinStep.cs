@@ -4,7 +4,7 @@ namespace JarLabel.Operations.Steps;
 internal static class ThinStep
 {
     private static Input<PoundCut> To => field ??= Input.Of("to", "Thin to the cut", "1", (Reader<PoundCut>)CutText.Read)
-        .Help("cut", "The cut wanted: 1.5, \"2 lb\", \"240 g/L\".").Hint("pounds per US gallon poured: 1, 1.5 lb, 120 g/L").Alone();
+        .Help("cut", "The cut wanted: 1.5, \"2 lb\", \"240 g/L\".").Hint("pounds per US gallon poured: 1, 1.5 lb, 120 g/L").Alone().Usual(UsualValues.Cuts);
 
     private static Input<Solvent?> Solvent => field ??= Input.Optional<Solvent>("solvent", "Alcohol", "ethanol-95", Choose.Solvent)
         .Help("id", "What to add; else the alcohol that most of it is.").More()

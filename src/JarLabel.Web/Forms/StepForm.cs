@@ -58,6 +58,8 @@ internal sealed record StepForm(Step Step)
             Choices = choices,
             First = first ?? choices?[0].Value,
             Value = choices is null ? given ?? first : Same(one, bench, choices, given ?? first) ?? choices[0].Value,
+            Usual = one.Usual(bench),
+            Large = one is { IsObserved: true, Choices: not null },
             Tick = one.IsFlag,
             Seldom = one.IsMore,
         };
@@ -118,6 +120,12 @@ internal sealed record FormField(string Name, string Label, string? Hint = null)
 
     /// <summary>What stands in it now.</summary>
     internal string? Value { get; init; }
+
+    /// <summary>Usual values to tap.</summary>
+    internal IReadOnlyList<(string Value, string Words)> Usual { get; init; } = [];
+
+    /// <summary>True for a finding that is tapped as one of a few large buttons.</summary>
+    internal bool Large { get; init; }
 
     /// <summary>True for a box to tick.</summary>
     internal bool Tick { get; init; }

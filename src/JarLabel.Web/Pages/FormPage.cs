@@ -105,8 +105,16 @@ internal static class FormPage
         var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>{StepLinks.Row(problem.Text.Remedies, own)}"""));
         return field.Tick
             ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(values.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
-            : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(field, problems.Length > 0)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
+            : field is { Large: true, Choices: { } found } ? Html.Of($"""<fieldset class="large"{Html.Own(problems.Length > 0 ? " aria-invalid=\"true\"" : "")}><legend>{field.Label}</legend>{found.Where(choice => choice.Value.Length > 0).Select((choice, place) => Large(field, choice, place))}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></fieldset>""")
+            : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : field.Usual.Count > 0 ? " class=\"tap\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(field, problems.Length > 0)}{Taps(field)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
     }
+
+    private static Markup Large(FormField field, (string Value, string Words) choice, int place) => Html.Of(
+        $"""<label class="pick"><input type="radio" name="{field.Name}" value="{choice.Value}"{(place == 0 ? Html.Of($" id=\"f-{field.Name}\"") : default)} aria-describedby="h-{field.Name}"{Html.Own(choice.Value == field.Value ? " checked" : "")}>{choice.Words}</label>""");
+
+    /// <summary>Usual values; the script shows them, because without it they would do nothing.</summary>
+    private static Markup Taps(FormField field) => Html.If(field.Usual.Count > 0, () => Html.Of(
+        $"""<div class="taps" data-for="{field.Name}" hidden>{field.Usual.Select(usual => Html.Of($"""<button type="button" value="{usual.Value}">{usual.Words}</button>"""))}</div>"""));
 
     private static Markup Control(FormField field, bool faulty)
     {

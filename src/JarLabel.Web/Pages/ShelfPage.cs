@@ -34,7 +34,12 @@ internal static class ShelfPage
         head: Frame.StillHead);
 
     private static Markup None(ShelfView sight) => sight.Shelf is null && !sight.Due
-        ? Html.Own("""<p>No jar stands here yet.</p><p class="do"><a class="go" href="/mix">Mix a jar</a></p>""")
+        ? Html.Own(
+            """
+            <p>No jar stands here yet.</p><p class="do"><a class="go first" href="/mix">Mix a jar</a></p>
+            <h2>Set up your shop</h2><p>What is settled once, and printed on every label. All of it can be left for later.</p>
+            <p class="do"><a class="go" href="/shop/set?setting=name">The shop's name</a><a class="go" href="/shop/set?setting=rules">Whose hazard rules</a><a class="go" href="/shop/set?setting=units">Metric or US amounts</a><a class="go" href="/shop/set?setting=sheet">Label stock</a><a class="go" href="/shop/set?setting=shelf">Shelves, and how warm they are</a><a class="go" href="/bag/add">A bag of flakes</a><a class="go" href="/bottle/add">A bottle of alcohol</a><a class="go" href="/shop/show">All settings</a></p>
+            """)
         : Html.Own("""<p>No such jar stands here.</p><p class="do"><a class="go" href="/">All jars</a></p>""");
 
     /// <summary>The jars as one list of links.</summary>

@@ -63,11 +63,11 @@ const drafts = (() => {
   const result = document.getElementById("result");
   const own = ["token", "once", "seen"];
   const fields = () => [...form.elements].filter((one) => one.name && one.tagName !== "BUTTON");
-  const value = (one) => (one.type === "checkbox" ? one.checked : one.value);
-  const first = (one) => (one.type === "checkbox" ? one.defaultChecked : one.tagName === "SELECT" ? [...one.options].find((choice) => choice.defaultSelected)?.value ?? one.options[0]?.value : one.defaultValue);
+  const value = (one) => (one.type === "checkbox" ? one.checked : one.type === "radio" && !one.checked ? null : one.value);
+  const first = (one) => (one.type === "radio" ? (one.defaultChecked ? one.value : null) : one.type === "checkbox" ? one.defaultChecked : one.tagName === "SELECT" ? [...one.options].find((choice) => choice.defaultSelected)?.value ?? one.options[0]?.value : one.defaultValue);
   const typed = () => fields().some((one) => one.type !== "hidden" && value(one) !== first(one));
 
-  const keep = (sent) => drafts.write(path, { sent, values: Object.fromEntries(fields().map((one) => [one.name, value(one)])) });
+  const keep = (sent) => drafts.write(path, { sent, values: Object.fromEntries(fields().filter((one) => one.type !== "radio" || one.checked).map((one) => [one.name, value(one)])) });
 
   // A page that the server answered with faults holds what was typed already.
   const back = () => {
@@ -75,6 +75,10 @@ const drafts = (() => {
     const again = ["back_forward", "reload"].includes(performance.getEntriesByType("navigation")[0]?.type);
     if (!draft || !form.hasAttribute("data-records") || document.querySelector("[role=alert]") || !(draft.sent || again)) return false;
     for (const one of fields()) {
+      if (one.type === "radio") {
+        one.checked = draft.values[one.name] === one.value;
+        continue;
+      }
       if (!(one.name in draft.values) || (own.includes(one.name) && !draft.sent)) continue;
       if (one.type === "checkbox") one.checked = draft.values[one.name];
       else one.value = draft.values[one.name];
@@ -153,7 +157,8 @@ const drafts = (() => {
   form.addEventListener("input", (event) => {
     // What is being put right is no fault any more.
     event.target.removeAttribute("aria-invalid");
-    event.target.parentElement.querySelectorAll(".fault, .fault + .do").forEach((one) => one.remove());
+    event.target.closest("fieldset, div")?.removeAttribute("aria-invalid");
+    event.target.closest("fieldset, div")?.querySelectorAll(".fault, .fault + .do").forEach((one) => one.remove());
     if (form.hasAttribute("data-records")) keep(false);
     if (!result) return;
     says("changed: working it out", "stale");
@@ -161,11 +166,28 @@ const drafts = (() => {
     timer = setTimeout(ask, pause);
   });
 
+  // Usual values are tapped; what is typed otherwise is none of them.
+  for (const taps of form.querySelectorAll(".taps")) {
+    const field = form.elements[taps.dataset.for];
+    const show = () => taps.querySelectorAll("button").forEach((one) => one.setAttribute("aria-pressed", String(one.value === field.value.trim())));
+    taps.hidden = false;
+    taps.addEventListener("click", (event) => {
+      const one = event.target.closest("button");
+      if (!one) return;
+      field.value = field.value.trim() === one.value ? "" : one.value;
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+    });
+    field.addEventListener("input", show);
+    form.addEventListener("restored", show);
+    show();
+  }
+
   form.addEventListener("submit", (event) => {
     if (event.submitter?.value === "record") keep(true);
   });
 
   const restored = back();
+  form.dispatchEvent(new Event("restored"));
   if (result && (restored || typed())) ask();
   const fault = document.querySelector("[role=alert]");
   if (fault) {
