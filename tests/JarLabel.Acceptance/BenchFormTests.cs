@@ -84,6 +84,11 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         await Assertions.Expect(Figures(phone)).ToHaveTextAsync(["350 mL", "83.9 g"]);
         await phone.ReloadAsync();
         await Assertions.Expect(phone.GetByLabel("Alcohol to pour")).ToHaveValueAsync("350 mL");
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Start afresh" }).TapAsync();
+        await Assertions.Expect(phone.GetByLabel("Alcohol to pour")).ToHaveValueAsync("");
+        await phone.ReloadAsync();
+        await Assertions.Expect(phone.GetByLabel("Alcohol to pour")).ToHaveValueAsync("");
+        await Fill(phone, "2");
         await phone.GotoAsync("/");
         await phone.GotoAsync("/mix");
         await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("");

@@ -62,18 +62,19 @@ const drafts = (() => {
   const shown = document.getElementById("live");
   const result = document.getElementById("result");
   const own = ["token", "once", "seen"];
+  const day = 86400000;
   const fields = () => [...form.elements].filter((one) => one.name && one.tagName !== "BUTTON");
   const value = (one) => (one.type === "checkbox" ? one.checked : one.type === "radio" && !one.checked ? null : one.value);
   const first = (one) => (one.type === "radio" ? (one.defaultChecked ? one.value : null) : one.type === "checkbox" ? one.defaultChecked : one.tagName === "SELECT" ? [...one.options].find((choice) => choice.defaultSelected)?.value ?? one.options[0]?.value : one.defaultValue);
   const typed = () => fields().some((one) => one.type !== "hidden" && value(one) !== first(one));
 
-  const keep = (sent) => drafts.write(path, { sent, values: Object.fromEntries(fields().filter((one) => one.type !== "radio" || one.checked).map((one) => [one.name, value(one)])) });
+  const keep = (sent) => drafts.write(path, { sent, at: Date.now(), values: Object.fromEntries(fields().filter((one) => one.type !== "radio" || one.checked).map((one) => [one.name, value(one)])) });
 
   // A page that the server answered with faults holds what was typed already.
   const back = () => {
     const draft = drafts.read(path);
     const again = ["back_forward", "reload"].includes(performance.getEntriesByType("navigation")[0]?.type);
-    if (!draft || !form.hasAttribute("data-records") || document.querySelector("[role=alert]") || !(draft.sent || again)) return false;
+    if (!draft || Date.now() - draft.at > day || !form.hasAttribute("data-records") || document.querySelector("[role=alert]") || !(draft.sent || again)) return false;
     for (const one of fields()) {
       if (one.type === "radio") {
         one.checked = draft.values[one.name] === one.value;
@@ -187,6 +188,21 @@ const drafts = (() => {
   });
 
   const restored = back();
+  if (restored) {
+    const line = document.createElement("p");
+    line.className = "told";
+    line.textContent = "What you had typed is back. ";
+    const fresh = document.createElement("button");
+    fresh.type = "button";
+    fresh.className = "quiet";
+    fresh.textContent = "Start afresh";
+    fresh.addEventListener("click", () => {
+      drafts.write(path, null);
+      location.assign(path);
+    });
+    line.append(fresh);
+    form.before(line);
+  }
   form.dispatchEvent(new Event("restored"));
   if (result && (restored || typed())) ask();
   const fault = document.querySelector("[role=alert]");
