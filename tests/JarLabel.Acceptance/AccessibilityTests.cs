@@ -45,7 +45,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         foreach (var width in (int[])[320, 1200])
         {
             var page = await browser.Open(server.Address, width);
-            foreach (var path in (string[])["/", "/can", "/J/1-9.1", "/J/2-7.1", "/mix", Worked, "/J/1-9/decant?into=3+x+50+mL", "/J/1-9/thin", "/J/1-9/label", "/J/1-9/test", "/J/99"])
+            foreach (var path in (string[])["/", "/shelf", "/solvents", "/plan?for=pad&area=14+sq+ft&coats=3&grade=garnet&solvent=ethanol-95", "/can", "/J/1-9.1", "/J/2-7.1", "/mix", Worked, "/J/1-9/decant?into=3+x+50+mL", "/J/1-9/thin", "/J/1-9/label", "/J/1-9/test", "/J/99"])
             {
                 await page.GotoAsync(path);
                 faults.AddRange(await page.EvaluateAsync<bool>(IsWide) ? [$"{path} is wider than {width}"] : []);

@@ -148,6 +148,19 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         await phone.GetByLabel("Cut").FillAsync("2");
         await Assertions.Expect(phone.Locator("#h-cut .fault")).ToHaveCountAsync(0);
         Assert.Null(await phone.GetByLabel("Cut").GetAttributeAsync("aria-invalid"));
+        await Assertions.Expect(phone).ToHaveTitleAsync("Mix a jar");
+        await Assertions.Expect(phone.Locator("[role=alert]")).ToHaveCountAsync(0);
+
+        // What was typed after a fault came back is no less kept.
+        await phone.ReloadAsync();
+        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("2");
+        await Fill(phone, "wrong");
+        await Record(phone);
+        await Assertions.Expect(phone.Locator("[role=alert]")).ToBeVisibleAsync();
+        await phone.GetByLabel("Cut").FillAsync("2.5");
+        await phone.GotoAsync("/");
+        await phone.GoBackAsync();
+        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("2.5");
     }
 
     /// <summary>The labels' typeface, from the shop itself, kept by the browser; a page asks nobody else for anything.</summary>

@@ -122,6 +122,21 @@ public sealed class DoubtTests : IDisposable
         Assert.Equal("test", shop.Json("jar", "1", "--at", "2026-04-20")["jar"]!["state"]!.GetValue<string>());
     }
 
+    /// <summary>A pass of today counts, also where the flakes have moved the use-by before it; every surface gives the sooner date.</summary>
+    [Fact]
+    public void A_pass_after_the_sooner_use_by_of_bad_flakes_is_not_told_to_have_run_out()
+    {
+        FromBag("gel");
+        var passed = shop.Run("test", "1", "pass", "--at", "2026-08-01").Result;
+        var jar = shop.Run("jar", "1", "--at", "2026-08-01").Result;
+        Assert.Contains("dried hard on 1 Aug 2026, after its estimated use-by", jar, StringComparison.Ordinal);
+        foreach (var said in (string[])[passed, jar])
+        {
+            Assert.DoesNotContain("that counted for 30 days", said, StringComparison.Ordinal);
+            Assert.Matches("use by +about [0-9]+ Jul 2026", said);
+        }
+    }
+
     /// <summary>What dries before the flakes are dissolved is no test, and settles nothing.</summary>
     [Fact]
     public void A_pass_before_the_flakes_are_dissolved_settles_no_doubt()

@@ -45,6 +45,9 @@ public sealed record Jar(
     /// No event says them: they follow from the tests of all jars.</summary>
     public KeepingDates? Learned { get; init; }
 
+    /// <summary>The more careful of the dates on record and those the shop's tests, or its flakes, say now.</summary>
+    public KeepingDates Careful => Learned is { } now ? Dates.Shortest(now) : Dates;
+
     /// <summary>What was found since that its dates do not know.</summary>
     public JarDoubts Doubts { get; init; } = JarDoubts.None;
 
@@ -62,7 +65,7 @@ public sealed record Jar(
         JarLife.Of(number, events).Then<Jar>(life => life.Jar);
 
     /// <summary>How the jar stands at a moment, by the more careful of the dates on record and those the shop's tests say now.</summary>
-    public JarState StateAt(DateTime moment) => OnShelf ? (Learned is { } now ? Dates.Shortest(now) : Dates).StateAt(moment, Test, inDoubt: Doubts.Any) : TakenBack is null ? JarState.Discarded : JarState.TakenBack;
+    public JarState StateAt(DateTime moment) => OnShelf ? Careful.StateAt(moment, Test, inDoubt: Doubts.Any) : TakenBack is null ? JarState.Discarded : JarState.TakenBack;
 
     /// <summary>The jar when it still stands on a shelf; else a problem.</summary>
     public Result<Jar> DemandOnShelf() => OnShelf ? this : JarProblems.Gone(this);

@@ -15,8 +15,8 @@ public static class FailureWords
         return jar.FailedOn is { } failed
             ? [(Failed, $"{DateWords.Of(failed)}; do not use it as a finish")]
             : jar.DoubtedSince is { } since
-            ? [("in doubt", $"since {DateWords.Of(since)}: try a few drops on glass before any use"), ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, as long as the drops dry hard")]
-            : [("test from", DateWords.Estimate(jar.TestFrom)), ("use by", $"{DateWords.Estimate(jar.Dates.UseBy)}, an estimate: try a few drops on glass")];
+            ? [("in doubt", $"since {DateWords.Of(since)}: try a few drops on glass before any use"), ("use by", $"{DateWords.Estimate(jar.Careful.UseBy)}, as long as the drops dry hard")]
+            : [("test from", DateWords.Estimate(jar.TestFrom)), ("use by", $"{DateWords.Estimate(jar.Careful.UseBy)}, an estimate: try a few drops on glass")];
     }
 
     /// <summary>In place of the use-by, from the longest to the shortest, for a label that is small; none where nothing stands against it.</summary>

@@ -47,10 +47,10 @@ public static class BatchCautions
     public static IReadOnlyList<Problem> OfState(Jar jar, DateTime now) => (jar.StateAt(now), jar) switch
     {
         (_, { Test: { Passed: false } failed, OnShelf: true }) => [MixingCautions.Failed(jar.Number, failed)],
-        (JarState.Past, _) => [MixingCautions.PastUse(jar.Test), .. jar.Doubts.Cautions(jar.Number)],
+        (JarState.Past, _) => [MixingCautions.PastUse(jar.Test, now), .. jar.Doubts.Cautions(jar.Number)],
         (JarState.Dissolving, _) => [MixingCautions.StillDissolving(), .. jar.Doubts.Cautions(jar.Number)],
-        (JarState.Test, { Doubts.Any: false, Test: { Passed: true } test }) when test.Day > jar.Dates.UseBy => [MixingCautions.TestedPastUse(jar.Number, test)],
-        (JarState.Test, { Doubts.Any: false }) => [MixingCautions.NotTestedOfLate(jar.Number, jar.Test)],
+        (JarState.Test, { Doubts.Any: false, Test: { Passed: true } test }) when test.Day > jar.Careful.UseBy => [MixingCautions.TestedPastUse(jar.Number, test)],
+        (JarState.Test, { Doubts.Any: false }) => [MixingCautions.NotTestedOfLate(jar.Number, jar.Test, now)],
         (JarState.Good, { Test.Slow: true }) => [MixingCautions.DriedSlowly(jar.Number)],
         _ => jar.Doubts.Cautions(jar.Number),
     };

@@ -48,9 +48,9 @@ public static class MixingCautions
         $"A pinch of these {grade.Name} flakes dissolved cloudy, so the use-by is shortened to half or less. Strain it, and let a few drops dry on glass before use.",
         "bag");
 
-    internal static Problem PastUse(TestResult? test) => new(
+    internal static Problem PastUse(TestResult? test, DateTime now) => new(
         "JL170",
-        $"This shellac is past its use-by: it may never dry hard. {Counted(test)}Let a few drops dry on glass first, and when they stay soft or tacky, discard it.",
+        $"This shellac is past its use-by: it may never dry hard. {Counted(test, now)}Let a few drops dry on glass first, and when they stay soft or tacky, discard it.",
         "jar");
 
     internal static Problem Failed(JarNumber jar, TestResult test) => new(
@@ -70,13 +70,13 @@ public static class MixingCautions
     internal static Problem TestedPastUse(JarNumber jar, TestResult test) =>
         new("JL179", $"Drops of jar {jar} dried hard on {DateWords.Of(test.Day)}, after its estimated use-by: it may be used while they do. Try a few before each use, keep it for small or inner work, and mix anew for a top coat.", "jar");
 
-    internal static Problem NotTestedOfLate(JarNumber jar, TestResult? test) => new(
+    internal static Problem NotTestedOfLate(JarNumber jar, TestResult? test, DateTime now) => new(
         "JL179",
-        Message.Of($"This jar is old enough to be tested before use. {Counted(test)}Let a few drops dry on glass and tell how they dried, such as {new Remedy("test", new InputName("jar", $"{jar.Value}"), new InputName("verdict", "pass"))}."),
+        Message.Of($"This jar is old enough to be tested before use. {Counted(test, now)}Let a few drops dry on glass and tell how they dried, such as {new Remedy("test", new InputName("jar", $"{jar.Value}"), new InputName("verdict", "pass"))}."),
         "jar");
 
     /// <summary>What became of a test that the jar passed too long ago.</summary>
-    private static string Counted(TestResult? test) => test is { Passed: true }
+    private static string Counted(TestResult? test, DateTime now) => test is { Passed: true } && !test.HoldsOn(DateOnly.FromDateTime(now))
         ? string.Create(CultureInfo.InvariantCulture, $"Its drops dried hard on {DateWords.Of(test.Day)}; that counted for {TestResult.HoldsDays} days. ")
         : "";
 }

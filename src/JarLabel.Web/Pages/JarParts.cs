@@ -12,12 +12,9 @@ internal static class JarParts
             $"""
             <h1>{Cut(jar)}{title[1]}<br><small>Jar {jar.Number} · rev {jar.Revision} · shelf {jar.Shelf}</small></h1>
             <p class="state{(state is JarState.Past or JarState.Discarded or JarState.TakenBack ? " past" : "")}">{StateShape.Of(state)} {(jar.OnShelf ? JarStateWords.Of(state) : jar.Gone)}</p>
-            {(jar.OnShelf ? Html.Of($"""<p class="by">{(jar.FailedOn is { } failed ? FailureWords.On(failed) : jar.DoubtedSince is { } since ? $"in doubt since {DateWords.Of(since)}" : $"use by {DateWords.Estimate(UseBy(jar))}")}</p><p>holds {Holds(bench, jar)}</p>""") : default)}
+            {(jar.OnShelf ? Html.Of($"""<p class="by">{(jar.FailedOn is { } failed ? FailureWords.On(failed) : jar.DoubtedSince is { } since ? $"in doubt since {DateWords.Of(since)}" : $"use by {DateWords.Estimate(jar.Careful.UseBy)}")}</p><p>holds {Holds(bench, jar)}</p>""") : default)}
             """);
     }
-
-    /// <summary>Of the date on record and the one that the shop's tests say now, the sooner.</summary>
-    private static DateOnly UseBy(Jar jar) => jar.Learned is { } now && now.UseBy < jar.Dates.UseBy ? now.UseBy : jar.Dates.UseBy;
 
     /// <summary>What can be done with it: first what its state asks for, and folded away what is final or seldom wanted. Where even its beginning was taken back, nothing.</summary>
     internal static Markup Buttons(Workbench bench, Jar jar)

@@ -70,11 +70,18 @@ const drafts = (() => {
 
   const keep = (sent) => drafts.write(path, { sent, at: Date.now(), values: Object.fromEntries(fields().filter((one) => one.type !== "radio" || one.checked).map((one) => [one.name, value(one)])) });
 
-  // A page that the server answered with faults holds what was typed already.
+  // A page that the server answered with faults holds what was typed already. It is kept as any other, under the form's own address, so that it can be loaded again and come back to.
+  const fault = document.querySelector("[role=alert]");
+  const kept = form.hasAttribute("data-records");
+  if (fault && kept) {
+    history.replaceState(null, "", path);
+    keep(false);
+  }
+
   const back = () => {
     const draft = drafts.read(path);
     const again = ["back_forward", "reload"].includes(performance.getEntriesByType("navigation")[0]?.type);
-    if (!draft || Date.now() - draft.at > day || !form.hasAttribute("data-records") || document.querySelector("[role=alert]") || !(draft.sent || again)) return false;
+    if (!draft || Date.now() - draft.at > day || !form.hasAttribute("data-records") || fault || !(draft.sent || again)) return false;
     for (const one of fields()) {
       if (one.type === "radio") {
         one.checked = draft.values[one.name] === one.value;
@@ -155,12 +162,23 @@ const drafts = (() => {
     }
   };
 
+  // The count in the title and the list on top are of what is still wrong.
+  const mended = (name) => {
+    const line = fault?.querySelector(`a[href="#f-${CSS.escape(name)}"]`)?.closest("p");
+    if (!line) return;
+    line.remove();
+    const left = form.querySelectorAll("[aria-invalid=true]").length;
+    document.title = document.title.replace(/^\d+ to put right: /, left ? `${left} to put right: ` : "");
+    if (!left && !fault.querySelector("small")) fault.remove();
+  };
+
   form.addEventListener("input", (event) => {
     // What is being put right is no fault any more.
     event.target.removeAttribute("aria-invalid");
     event.target.closest("fieldset, div")?.removeAttribute("aria-invalid");
     event.target.closest("fieldset, div")?.querySelectorAll(".fault, .fault + .do").forEach((one) => one.remove());
-    if (form.hasAttribute("data-records")) keep(false);
+    if (kept) keep(false);
+    mended(event.target.name);
     if (!result) return;
     says("changed: working it out", "stale");
     clearTimeout(timer);
@@ -205,7 +223,6 @@ const drafts = (() => {
   }
   form.dispatchEvent(new Event("restored"));
   if (result && (restored || typed())) ask();
-  const fault = document.querySelector("[role=alert]");
   if (fault) {
     fault.tabIndex = -1;
     fault.focus();

@@ -176,9 +176,14 @@ public sealed class PrefilledTests : IDisposable
         shop.Stock("400 g", "1 L");
     }
 
-    /// <summary>The value that a browser sends of a menu.</summary>
+    /// <summary>The value that a browser sends of a menu, or of buttons of which one may be on.</summary>
     private static string Chosen(string html, string field)
     {
+        if (Regex.Matches(html, $"<input type=\"radio\" name=\"{field}\" value=\"([^\"]*)\"[^>]*>") is { Count: > 0 } buttons)
+        {
+            return buttons.FirstOrDefault(button => button.Value.Contains(" checked", StringComparison.Ordinal))?.Groups[1].Value ?? "";
+        }
+
         var menu = Regex.Match(html, $"<select [^>]*name=\"{field}\".*?</select>", RegexOptions.Singleline).Value;
         return Regex.Matches(menu, "<option value=\"([^\"]*)\"( selected)?>") is { Count: > 0 } options
             ? (options.FirstOrDefault(option => option.Groups[2].Success) ?? options[0]).Groups[1].Value

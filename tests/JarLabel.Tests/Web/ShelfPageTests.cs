@@ -56,7 +56,7 @@ public sealed class ShelfPageTests : IDisposable
         DiscardJar.Do(shop.Bench(), JarNumber.From(1), null).Require();
         var page = await shop.Get("/");
         Assert.Contains("No jar stands here yet.", page.Seen, StringComparison.Ordinal);
-        Assert.Contains("class=\"go\" href=\"/mix\"", page.Text, StringComparison.Ordinal);
+        Assert.Contains("class=\"go first\" href=\"/mix\"", page.Text, StringComparison.Ordinal);
         Assert.Contains("No such jar stands here.", (await shop.Get("/?due=1")).Seen, StringComparison.Ordinal);
     }
 
