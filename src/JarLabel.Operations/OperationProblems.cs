@@ -8,6 +8,9 @@ internal static class OperationProblems
     internal static Problem FolderUnreadable(string folder, string why) =>
         new("JL221", $"The shop's files in this folder cannot be read: {why} Give the folder back its read permission, or take it away.", folder);
 
+    internal static Problem FileAstray(string file) =>
+        new("JL242", "Nothing reads this file where it lies. A sheet goes into layouts/sheets, a label design into layouts/labels, and each catalog file straight into catalog.", file);
+
     internal static Problem NotListedHere(IReadOnlyList<string> names) => new("JL429", Message.Of(
         $"This shop does not list {string.Join(", ", names.Take(MostNamed).Select(Quoted.Of))}{(names.Count > MostNamed ? $" and {names.Count - MostNamed} more" : "")}, so jars of it answer for the worst it may be. An export holds what happened and not the shop's own cans and grades: copy the folder catalog of the other shop here, or take its {new Remedy("backup")} instead and {new Remedy("restore")} it."), "file");
 

@@ -5,7 +5,7 @@ public static class ShopCheck
 {
     /// <summary>How many files were read and what should be known of them; or all that is wrong with them.</summary>
     public static Result<CheckedFiles> Of(ShopFolder shop) => shop.DemandThere().Then(folder =>
-        ShopFiles.In(folder.Catalog).Then(catalog => ShopFiles.Layouts(folder).Then(layouts =>
+        ShopFiles.In(folder.Catalog).Then(catalog => ShopFiles.Layouts(folder).Then(layouts => ShopFiles.Astray(folder).Then(astray =>
         {
             var library = new LayoutLibrary(layouts);
             var settings = ShopSettingsFile.Read(folder);
@@ -16,9 +16,10 @@ public static class ShopCheck
                 .. CalibrationFile.Read(folder).Problems,
                 .. ShopCatalog.Load(catalog).Problems,
                 .. library.Check(),
+                .. astray.Select(OperationProblems.FileAstray),
             ];
             return problems.Length > 0 ? Result<CheckedFiles>.Failed(problems) : new CheckedFiles(catalog.Count + layouts.Count, [.. layouts.Where(file => file.IsSheet).SelectMany(file => Margins(library, file))]);
-        })));
+        }))));
 
     private static IEnumerable<Problem> Margins(LayoutLibrary library, LayoutFile file) => MarginCheck.Usual(file.Path, library.Sheet(file.Id).Require());
 }

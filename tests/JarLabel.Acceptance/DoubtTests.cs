@@ -149,7 +149,7 @@ public sealed class DoubtTests : IDisposable
         Assert.Equal("test", shop.Json("jar", "1", "--at", "2026-03-11")["jar"]!["state"]!.GetValue<string>());
         Assert.Contains("JL397", Codes(shop.Json("use", "1", "10 mL", "--at", "2026-03-11")));
         var second = shop.Json("test", "1", "pass", "--at", "2026-03-12");
-        Assert.DoesNotContain("JL217", Codes(second));
+        Assert.DoesNotContain("JL230", Codes(second));
         Assert.Equal("good", second["jar"]!["state"]!.GetValue<string>());
     }
 

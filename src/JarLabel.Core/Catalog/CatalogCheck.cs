@@ -3,19 +3,26 @@ namespace JarLabel.Core.Catalog;
 /// <summary>Whether the rows of a catalog fit together: every id that a row names must be some row's.</summary>
 internal static class CatalogCheck
 {
-    internal static IEnumerable<Problem> Faults(ShopCatalog catalog, CatalogTable<SolventRow> solvents) =>
+    internal static IEnumerable<Problem> OfSubstances(CatalogTable<Substance> substances, CatalogTable<HazardClass> classes) =>
     [
-        .. catalog.Substances.Rows.SelectMany(s =>
-            Missing("substances.json", s.Id, "the hazard class", s.Hazards.Select(h => h.Class), catalog.Classes)),
-        .. catalog.Substances.Rows.SelectMany(s => SubstanceFaults(s, catalog.Classes)),
-        .. catalog.Grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the keeping class", [g.Keeping], catalog.Keeping)),
-        .. catalog.Grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the form", [g.Form], catalog.Forms)),
-        .. catalog.Classes.Rows.SelectMany(c =>
-            Missing("classes.json", c.Id, "the statement", [c.Statement, .. c.Precautions], catalog.Phrases)),
-        .. catalog.Classes.Rows.SelectMany(c =>
-            Missing("classes.json", c.Id, "the ingredient's class", (c.Limits?.Of ?? []).Select(l => l.Class), catalog.Classes)),
-        .. solvents.Rows.SelectMany(s => SolventFaults(s, catalog.Substances, solvents)),
+        .. substances.Rows.SelectMany(s => Missing("substances.json", s.Id, "the hazard class", s.Hazards.Select(h => h.Class), classes)),
+        .. substances.Rows.SelectMany(s => SubstanceFaults(s, classes)),
     ];
+
+    internal static IEnumerable<Problem> OfKeeping(CatalogTable<Grade> grades, CatalogTable<KeepingClass> keeping) =>
+        grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the keeping class", [g.Keeping], keeping));
+
+    internal static IEnumerable<Problem> OfForms(CatalogTable<Grade> grades, CatalogTable<LacForm> forms) =>
+        grades.Rows.SelectMany(g => Missing("grades.json", g.Id, "the form", [g.Form], forms));
+
+    internal static IEnumerable<Problem> OfStatements(CatalogTable<HazardClass> classes, CatalogTable<Phrase> phrases) =>
+        classes.Rows.SelectMany(c => Missing("classes.json", c.Id, "the statement", [c.Statement, .. c.Precautions], phrases));
+
+    internal static IEnumerable<Problem> OfIngredients(CatalogTable<HazardClass> classes) =>
+        classes.Rows.SelectMany(c => Missing("classes.json", c.Id, "the ingredient's class", (c.Limits?.Of ?? []).Select(l => l.Class), classes));
+
+    internal static IEnumerable<Problem> OfSolvents(CatalogTable<SolventRow> solvents, CatalogTable<Substance> substances) =>
+        solvents.Rows.SelectMany(s => SolventFaults(s, substances, solvents));
 
     private static IEnumerable<Problem> Missing<T>(
         string file, string id, string member, IEnumerable<string> named, CatalogTable<T> known)

@@ -82,8 +82,7 @@ public sealed class ShopCatalog
         }
 
         var catalog = new ShopCatalog(files);
-        Problem[] faults = [.. FileFaults(files), .. catalog.FormFaults()];
-        faults = faults.Length > 0 ? faults : [.. CatalogCheck.Faults(catalog, catalog.solventRows.Table)];
+        Problem[] faults = [.. FileFaults(files), .. catalog.FormFaults(), .. catalog.ReferenceFaults()];
         return faults.Length == 0 ? catalog : Result<ShopCatalog>.Failed(faults);
     }
 
@@ -91,6 +90,17 @@ public sealed class ShopCatalog
     [
         .. files.Where(f => !FileNames.Contains(f.Name)).Select(f => CatalogProblems.UnknownFile(f.Path, FileNames)),
         .. files.GroupBy(f => f.Name).SelectMany(g => g.Skip(1)).Select(f => CatalogProblems.SecondFile(f.Path, f.Name)),
+    ];
+
+    /// <summary>What does not fit together, as far as the files it is between can be read: one file's fault hides none of another's.</summary>
+    private IEnumerable<Problem> ReferenceFaults() =>
+    [
+        .. substances.IsSound && classes.IsSound ? CatalogCheck.OfSubstances(Substances, Classes) : [],
+        .. grades.IsSound && keeping.IsSound ? CatalogCheck.OfKeeping(Grades, Keeping) : [],
+        .. grades.IsSound && forms.IsSound ? CatalogCheck.OfForms(Grades, Forms) : [],
+        .. classes.IsSound && phrases.IsSound ? CatalogCheck.OfStatements(Classes, Phrases) : [],
+        .. classes.IsSound ? CatalogCheck.OfIngredients(Classes) : [],
+        .. solventRows.IsSound && substances.IsSound ? CatalogCheck.OfSolvents(solventRows.Table, Substances) : [],
     ];
 
     private IEnumerable<Problem> FormFaults() =>
@@ -115,6 +125,8 @@ internal sealed class CatalogSource<T>
     internal CatalogTable<T> Table => read.Value.Require();
 
     internal IReadOnlyList<Problem> Faults => read.Value.Problems;
+
+    internal bool IsSound => read.Value.Ok;
 }
 
 /// <summary>The form dry shellac is bought or brought in, and how long it takes to dissolve.</summary>

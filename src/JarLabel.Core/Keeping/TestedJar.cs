@@ -22,18 +22,19 @@ public sealed record TestedJar(LifeClass Class, JarNumber Mother, IReadOnlyList<
     /// none does. A test says nothing of a class once fresh flakes were added or several batches poured together, for nobody knows which of them it
     /// speaks of.</summary>
     /// <remarks>Age is counted from the mixing on every shelf it stood on. Old flakes are not counted out: they can only make what is
-    /// learned more careful.</remarks>
+    /// learned more careful. Flakes that were going off are: their jars are given half the life of others, so that what they teach would be taken off twice.</remarks>
     /// <param name="life">The jar's life.</param>
     /// <param name="origins">Where what is in it comes from.</param>
     /// <param name="catalog">Grades.</param>
     /// <param name="shelf">How warm a shelf is and was.</param>
     /// <param name="settings">How warmth acts.</param>
+    /// <param name="bad">Tells whether a batch is of flakes that were found to be going off.</param>
     /// <param name="until">Tests that are dated later must be slips and count for nothing.</param>
-    public static TestedJar? Of(JarLife life, JarOrigins origins, ShopCatalog catalog, Func<string, WarmthHistory> shelf, KeepingSettings settings, DateTime? until = null)
+    public static TestedJar? Of(JarLife life, JarOrigins origins, ShopCatalog catalog, Func<string, WarmthHistory> shelf, KeepingSettings settings, Func<KeptBatch, bool> bad, DateTime? until = null)
     {
         JarEvent[] plain = [.. life.Standing.Reverse().TakeWhile(e => e is not Thickened)];
         Tested[] tests = [.. plain.OfType<Tested>().Where(test => !IsTooEarly(life, test) && !(test.At > until))];
-        if (tests.Length == 0 || origins.Of(life.Jar.Number, plain) is not [var batch] || ClassOf(batch.Flakes, life.Jar.Held, catalog) is not { } known)
+        if (tests.Length == 0 || origins.Of(life.Jar.Number, plain) is not [var batch] || batch.Flakes.Cloudy || bad(batch) || ClassOf(batch.Flakes, life.Jar.Held, catalog) is not { } known)
         {
             return null;
         }

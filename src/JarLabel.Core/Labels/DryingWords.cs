@@ -6,7 +6,7 @@ public static class DryingWords
     /// <summary><c>test passed, slow but hard, 1.8 times as long as fresh: tack-free after 45 min (fresh 25); 21 °C, 55 % damp; glass, 1 coat</c>.</summary>
     public static string Of(Tested test)
     {
-        string?[] said = [$"test {(test.Passed ? "passed" : "failed")}", Verdict(test.HowDried), Number(test.DryMinutes, m => $"dry after {m} min"), .. test.Readings is { } read ? Read(read) : []];
+        string?[] said = [$"test {(test.Passed ? "passed" : "failed")}", Verdict(test.HowDried), Number(test.DryMinutes, m => $"{(test.Passed ? "dry" : "still soft")} after {m} min"), .. test.Readings is { } read ? Read(read) : []];
         return string.Join(", ", said.OfType<string>());
     }
 

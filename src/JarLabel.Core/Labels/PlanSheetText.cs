@@ -45,14 +45,11 @@ public sealed record PlanSheetText(
                 "Window and door open, a fan that blows outdoors; goggles and gloves.",
                 RagWords.AtTheBench,
                 .. plan.Batches.Count > 0 ? [DissolveWords.Safely] : Array.Empty<string>(),
-                .. plan.Lines.Any(l => l.Kind.Word == "spray") ? ["Spray mist burns like vapor: outdoors or in a spray booth, no motor or heater in the mist, a mask that fits."] : Array.Empty<string>(),
-                .. plan.Batches.Any(b => b.Recipe.Makes > Quart) ? ["A batch here is more than one US quart (946 mL): share it among jars, no glass larger than that."] : Array.Empty<string>(),
+                .. ((string?[])[PlanWords.Mist(plan), PlanWords.Glass(plan)]).OfType<string>(),
             ],
             ShelfNotice.Closing);
     }
 
     /// <summary><c>3 more steps have no room here: "jarlabel plan" lists them.</c></summary>
     public static string More(int steps) => string.Create(CultureInfo.InvariantCulture, $"{steps} more step{(steps == 1 ? " has" : "s have")} no room here: “jarlabel plan” lists all.");
-
-    private static Volume Quart => Volume.FromUsQuarts(1);
 }

@@ -30,6 +30,16 @@ public static class PlanWords
         ];
     }
 
+    /// <summary>What to know where a batch is more than a glass may hold; null where none is.</summary>
+    public static string? Glass(JobPlan plan) =>
+        plan.Batches.Any(batch => batch.Recipe.Makes > Quart) ? "A batch here is more than one US quart (946 mL): share it among jars, no glass larger than that." : null;
+
+    /// <summary>What to know where something is sprayed; null where nothing is.</summary>
+    public static string? Mist(JobPlan plan) =>
+        plan.Lines.Any(line => line.Kind.Word == "spray") ? "Spray mist burns like vapor: outdoors or in a spray booth, no motor or heater in the mist, a mask that fits." : null;
+
+    private static Volume Quart => Volume.FromUsQuarts(1);
+
     private static string Missing(bool any, string amount) => any ? $", {amount} missing" : "";
 
     private static string Air(AirAssessment air, Volume room)

@@ -42,7 +42,12 @@ internal static class SupplyProblems
 
     /// <summary>That the flakes of a bag are of another day than was said.</summary>
     internal static Problem OtherDate(Bag bag, DateOnly said) =>
-        new("JL241", Message.Of($"Bag {bag.Number} is dated {DateWords.Of(bag.Made)}, and {DateWords.Of(said)} was said of its flakes. Leave {new InputName("flake-date")} out; where the bag's own date is wrong, {new Remedy("bag undo", new InputName("bag", $"{bag.Number.Value}"))} takes its entry back."), "flake-date");
+        new("JL241", Message.Of($"Bag {bag.Number} is dated {DateWords.Of(bag.Made)}, and {DateWords.Of(said)} was said of its flakes. Leave {new InputName("flake-date")} out; where the bag's own date is wrong, {RightDate(bag)}"), "flake-date");
+
+    /// <summary>How a bag gets the right date: entered anew, after its entry was taken back, or with what is left where something happened to it since.</summary>
+    private static Message RightDate(Bag bag) => bag.Last is BagAdded
+        ? Message.Of($"{new Remedy("bag undo", new InputName("bag", $"{bag.Number.Value}"))} takes its entry back, to be made anew.")
+        : Message.Of($"enter what is left of it with the right date: {new Remedy("bag add", new InputName("grade", bag.Grade), new InputName("mass", string.Create(CultureInfo.InvariantCulture, $"{bag.Left.Grams:0.#} g")))}; and {new Remedy("bag left", new InputName("bag", $"{bag.Number.Value}"), new InputName("weight", "empty"))} for this one.");
 
     internal static Problem BagTooSmall(Bag bag, Mass needed, Recipe possible) =>
         new("JL159", Message.Of($"It needs {BenchAmount.Both(needed)} of flakes, and bag {bag.Number} holds {BenchAmount.Both(bag.Left)}. {CouldMake(possible)}"), "bag");

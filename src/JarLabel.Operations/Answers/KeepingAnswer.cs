@@ -15,7 +15,7 @@ internal static class KeepingAnswer
     /// <summary>Whose tests teach nothing, and why.</summary>
     private static string? Alone(IReadOnlyList<JarNumber> jars) => jars.Count == 0
         ? null
-        : $"tests of {(jars.Count == 1 ? "jar" : "jars")} {string.Join(", ", jars.Take(MostNamed))}{(jars.Count > MostNamed ? " and more" : "")}: of several batches or alcohols, or after fresh flakes, a test holds for that jar alone; before it is dissolved it says nothing";
+        : $"tests of {(jars.Count == 1 ? "jar" : "jars")} {string.Join(", ", jars.Take(MostNamed))}{(jars.Count > MostNamed ? " and more" : "")}: of several batches or alcohols, after fresh flakes, or of flakes that were going off, a test holds for that jar alone; before it is dissolved it says nothing";
 
     private const int MostNamed = 12;
 
@@ -92,7 +92,7 @@ internal sealed record AgingJson(double TimesPerTenKelvin, double Low, double Hi
 /// <summary>What <c>keeping</c> says to a program.</summary>
 internal sealed record KeepingAnswerJson(double StillGood, IReadOnlyList<LifeEstimateJson> Kinds, IReadOnlyList<Problem> Warnings)
 {
-    /// <summary>Jars with a test that counts for no kind: they hold several batches, or got fresh flakes.</summary>
+    /// <summary>Jars with a test that counts for no kind: they hold several batches, got fresh flakes, or hold flakes that were going off.</summary>
     public IReadOnlyList<int> NotCounted { get; init; } = [];
 
     /// <summary>How ageing follows warmth.</summary>

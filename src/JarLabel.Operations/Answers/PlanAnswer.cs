@@ -11,7 +11,7 @@ internal static class PlanAnswer
         var (plan, metric) = (job.Plan, bench.Metric);
         return new Screen().Title($"Plan: {PlanWords.Liquid(plan, metric)}, low confidence: coats and waste differ much").Gap()
             .Table([.. PlanWords.LineHeads], [.. PlanWords.Lines(plan, metric)]).Gap()
-            .Rows([.. PlanWords.Takes(plan, job.Air, job.Request.Room, metric), ("calendar", job.Request.Calendar), ("sheet", sheet), .. PoisonRows.Of(bench, SupplyWords.Hazards(bench, job.Request.Solvent))]).Gap()
+            .Rows([.. PlanWords.Takes(plan, job.Air, job.Request.Room, metric), ("calendar", job.Request.Calendar), ("sheet", sheet), ("glass", PlanWords.Glass(plan)), ("mist", PlanWords.Mist(plan)), .. PoisonRows.Of(bench, SupplyWords.Hazards(bench, job.Request.Solvent))]).Gap()
             .ToDo([.. job.Steps.Select(s => (s.Words, s.Step))])
             .Next(job.Steps.FirstOrDefault(s => s.Step is not null)?.Step ?? new Remedy("shelf"));
     }

@@ -6,7 +6,7 @@ internal static class KeepingProblems
     private const int MostNamed = 12;
 
     internal static Problem TestsAlone(JarNumber jar) =>
-        new("JL217", Message.Of($"Jar {jar} holds several batches or alcohols, or got fresh flakes: this test holds for it alone, and {new Remedy("keeping")} learns nothing from it."), "jar");
+        new("JL217", Message.Of($"Jar {jar} holds several batches or alcohols, got fresh flakes, or is of flakes that were going off: this test holds for it alone, and {new Remedy("keeping")} learns nothing from it."), "jar");
 
     internal static Problem TestTooEarly(Jar jar) =>
         new("JL230", Message.Of($"The flakes of jar {jar.Number} should be dissolved only on {DateWords.Of(jar.Dates.Ready)}: what dries of it before is no test of how long it keeps, and {new Remedy("keeping")} learns nothing from it. Try it again then."), "jar");

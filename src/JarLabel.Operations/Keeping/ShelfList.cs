@@ -39,11 +39,18 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     /// <summary>Those that can poison.</summary>
     public IReadOnlySet<int> Poisons { get; init; } = new HashSet<int>();
 
-    /// <summary>Of one alcohol a jar is what that is; of several it is worked out whole, where one of them can poison.</summary>
+    /// <summary>Where an alcohol in it can poison, a jar is worked out whole as for its label, because flakes take their share of the weight. Of one grade in one alcohol
+    /// all of a cut are alike.</summary>
     private static HashSet<int> PoisonsOf(Workbench bench, LedgerView view, IReadOnlyList<JarEntry> jars)
     {
         var poisons = jars.SelectMany(jar => jar.Solvents).Distinct().Where(solvent => PoisonWords.WantedOn(bench.Catalog.SolventOf(solvent), bench.Rules)).ToHashSet();
-        return [.. jars.Where(jar => jar.Solvents.Any(poisons.Contains) && (jar.Solvents.Count == 1 || IsPoison(bench, view, jar))).Select(jar => jar.Number)];
+        return
+        [
+            .. jars.Where(jar => jar.Solvents.Any(poisons.Contains))
+                .GroupBy(jar => (jar.Flakes, jar.Alcohol, jar.Cut, Of: jar.Solvents.Count == 1 && jar.Grades.Count == 1 ? 0 : jar.Number))
+                .Where(alike => IsPoison(bench, view, alike.First()))
+                .SelectMany(alike => alike.Select(jar => jar.Number)),
+        ];
     }
 
     private static bool IsPoison(Workbench bench, LedgerView view, JarEntry jar) =>

@@ -27,9 +27,10 @@ public static class ShopLives
     {
         var numbers = view.TestedJars(MostJars).Concat(also is { } one ? [one.Value] : []).Distinct();
         var origins = JarDating.Origins(view);
+        var doubts = new JarsInDoubt(view, origins, DateOnly.FromDateTime(bench.Now));
         return Results.All(numbers.Select(n => JarHistory.Of(JarNumber.From(n), view.EventsOf(Subject.Jar(n))))).Then<TestedBatches>(all =>
         {
-            var read = all.Select(history => (History: history, Tested: Read(bench, origins, history))).ToArray();
+            var read = all.Select(history => (History: history, Tested: Read(bench, origins, doubts, history))).ToArray();
             return new TestedBatches(
                 [.. read.Where(jar => jar.Tested is not null).GroupBy(jar => (jar.Tested!.Mother, jar.Tested.Class)).Select(batch => (batch.Key.Mother, batch.Select(jar => jar.Tested!).Aggregate((so, more) => so.With(more))))],
                 [.. read.Where(jar => jar.Tested is null || IsAlone(jar.History, jar.Tested)).Select(jar => jar.History.Jar.Number).Order()]);
@@ -37,12 +38,16 @@ public static class ShopLives
     }
 
     /// <summary>True when some test of the jar holds for it alone.</summary>
-    internal static bool IsAlone(Workbench bench, LedgerView view, JarHistory history) => IsAlone(history, Read(bench, JarDating.Origins(view), history));
+    internal static bool IsAlone(Workbench bench, LedgerView view, JarHistory history)
+    {
+        var origins = JarDating.Origins(view);
+        return IsAlone(history, Read(bench, origins, new JarsInDoubt(view, origins, DateOnly.FromDateTime(bench.Now)), history));
+    }
 
     private static bool IsAlone(JarHistory history, TestedJar? tested) => history.Life.Standing.OfType<Tested>().Count(test => !TestedJar.IsTooEarly(history.Life, test)) > (tested?.Tests.Count ?? 0);
 
-    private static TestedJar? Read(Workbench bench, JarOrigins origins, JarHistory history) =>
-        TestedJar.Of(history.Life, origins, bench.Catalog, shelf => ShelfMoves.HistoryOf(bench, shelf), bench.Keeping, Workbench.Slip(bench.Now));
+    private static TestedJar? Read(Workbench bench, JarOrigins origins, JarsInDoubt doubts, JarHistory history) =>
+        TestedJar.Of(history.Life, origins, bench.Catalog, shelf => ShelfMoves.HistoryOf(bench, shelf), bench.Keeping, doubts.IsFoundBad, Workbench.Slip(bench.Now));
 
     private static Dictionary<LifeClass, ClassTests> ByClass(Workbench bench, IReadOnlyList<(JarNumber Mother, TestedJar Tested)> batches) => batches
         .Select(batch => batch.Tested)
@@ -53,5 +58,5 @@ public static class ShopLives
 
 /// <summary>What was tested.</summary>
 /// <param name="Batches">By the jar each was mixed in.</param>
-/// <param name="Alone">Jars with a test that counts for no batch: they hold several, or got fresh flakes.</param>
+/// <param name="Alone">Jars with a test that counts for no batch: they hold several, got fresh flakes, or hold flakes that were going off.</param>
 public sealed record TestedBatches(IReadOnlyList<(JarNumber Mother, TestedJar Tested)> Batches, IReadOnlyList<JarNumber> Alone);

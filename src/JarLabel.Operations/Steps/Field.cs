@@ -54,6 +54,9 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>Whether its reader takes a text, where that can be said without the shop; null where it cannot.</summary>
     internal Func<string, bool>? Takes { get; init; }
 
+    /// <summary>For what names a jar, bag or bottle: what is wrong with it by the ledger, such as that there is none.</summary>
+    internal Func<Workbench, string, IReadOnlyList<Problem>>? Stands { get; init; }
+
     /// <summary>What its reader makes of a text; null where it takes it not. Texts that become the same mean the same: <c>2</c> and <c>2-7</c>.</summary>
     internal Func<Workbench, string, object?> Reads { get; init; } = (_, text) => text;
 

@@ -7,15 +7,17 @@ internal static class Shared
     internal const int MostPlaces = 5000;
 
     internal static Input<JarNumber> Jar => field ??= Input.Of("jar", "Jar", "142", JarNumber.Read)
-        .Change(one => one with { Help = "The jar: 142 or 142-5.", IsArgument = true, IsSubject = true });
+        .Change(one => one with { Help = "The jar: 142 or 142-5.", IsArgument = true, IsSubject = true, Stands = NoSuchJar });
+
+    private static IReadOnlyList<Problem> NoSuchJar(Workbench bench, string text) => JarNumber.Read(text, Jar.Field.Name).TryGet(out var number, out _) ? LedgerAccess.Jar(bench, number).Problems : [];
 
     internal static Input<Grade> Grade => field ??= Input.Of<Grade>("grade", "Flakes", "garnet", Choose.Grade)
         .Help("id", "The flakes: garnet, blonde, orange-dewaxed, seedlac, ...")
-        .Choices(Choose.Grades("choose"));
+        .Choices(Choose.Grades("choose")).Change(one => one with { Takes = text => ShopCatalog.Ours.Grades.Named(text).Ok });
 
     internal static Input<Solvent> Solvent => field ??= Input.Of<Solvent>("solvent", "Alcohol", "ethanol-95", Choose.Solvent)
         .Help("id", "The alcohol: ethanol-95, denatured-unknown, isopropanol-99, ... or one of the shop's own.")
-        .Choices(Choose.Solvents("choose"));
+        .Choices(Choose.Solvents("choose")).Change(one => one with { Takes = text => ShopCatalog.Ours.Solvents.Named(text).Ok });
 
     internal static Input<string?> Job => field ??= Input.Optional("job", "What for", "viola top", Printed(120)).Help("text", "What it is for: \"viola top\".");
 
@@ -33,11 +35,13 @@ internal static class Shared
 
     internal static Input<SupplyNumber?> Bag => field ??= Input.Optional("bag", "From the bag", "1", SupplyNumber.ReadBag)
         .Help("bag", "The bag the flakes come from (\"jarlabel bag list\"); its grade and date are known then.").Hint("its grade and date are known then").More()
-        .Choices(bench => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Any(bag => !bag.Unfit) ? [("", "none in the ledger"), .. bags.Where(bag => !bag.Unfit).Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))] : []);
+        .Choices(bench => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Any(bag => !bag.Unfit) ? [("", "none in the ledger"), .. bags.Where(bag => !bag.Unfit).Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))] : [])
+        .Change(one => one with { Stands = SupplyBook.NotThere(SupplyKind.Bag) });
 
     internal static Input<SupplyNumber?> Bottle => field ??= Input.Optional("bottle", "From the bottle", "1", SupplyNumber.ReadBottle)
         .Help("bottle", "The bottle the alcohol comes from (\"jarlabel bottle list\").").More()
-        .Choices(bench => SupplyBook.Bottles(bench).TryGet(out var bottles, out _) && bottles.Count > 0 ? [("", "none in the ledger"), .. bottles.Select(bottle => ($"{bottle.Number}", SupplyChoiceWords.Of(bench, bottle)))] : []);
+        .Choices(bench => SupplyBook.Bottles(bench).TryGet(out var bottles, out _) && bottles.Count > 0 ? [("", "none in the ledger"), .. bottles.Select(bottle => ($"{bottle.Number}", SupplyChoiceWords.Of(bench, bottle)))] : [])
+        .Change(one => one with { Stands = SupplyBook.NotThere(SupplyKind.Bottle) });
 
     internal static Input<LacForm?> Form => field ??= Input.Optional<LacForm>("form", "Form of the flakes", "flake", (bench, text, where) => bench.Catalog.Forms.Named(text, where))
         .Help("form", "flake, button, seed or ground; else the grade's usual form.").More()

@@ -106,7 +106,10 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     internal IReadOnlyList<Problem> Faults(Workbench bench, IValueSource source)
     {
         var values = new Values(bench, source);
-        values.ReadAll((Instead is { } other && source.Texts(other.When).Count > 0 ? other.Step() : this).Inputs);
+        var step = Instead is { } other && source.Texts(other.When).Count > 0 ? other.Step() : this;
+        values.ReadAll(step.Inputs);
+        values.Refuse(step.Fields.Where(field => field.Stands is not null).SelectMany(field => source.Texts(field.Name).SelectMany(text => field.Stands!(bench, text))));
+        values.Refuse(step.Hinders(values));
         return values.Problems;
     }
 

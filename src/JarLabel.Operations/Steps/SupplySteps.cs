@@ -116,7 +116,7 @@ internal sealed class SupplySteps
 
     private Input<SupplyNumber> Of(Func<Workbench, IReadOnlyList<(string Value, string Words)>> choices) =>
         Input.Of<SupplyNumber>(Word, Title, "1", (text, where) => SupplyNumber.Read(kind, text, where))
-            .Change(one => one with { Help = $"The {Word}: {said.Such}.", IsArgument = true, Choices = choices, WhenNone = new(Verb("add")) });
+            .Change(one => one with { Help = $"The {Word}: {said.Such}.", IsArgument = true, Choices = choices, WhenNone = new(Verb("add")), Stands = SupplyBook.NotThere(kind) });
 
     private IReadOnlyList<(string Value, string Words)> OnHand(Workbench bench) => Chosen(bench, SupplyBook.OnHand(bench, kind));
 

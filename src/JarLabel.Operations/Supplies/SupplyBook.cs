@@ -47,6 +47,10 @@ public static class SupplyBook
 
     internal static Result<Supply> Find(Workbench bench, SupplyKind kind, SupplyNumber number) => LedgerAccess.Read(bench, view => Find(view, kind, number));
 
+    /// <summary>Tells of a number that can be read that the ledger has no such bag or bottle.</summary>
+    internal static Func<Workbench, string, IReadOnlyList<Problem>> NotThere(SupplyKind kind) => (bench, text) =>
+        SupplyNumber.Read(kind, text, kind.Word()).TryGet(out var number, out _) ? Find(bench, kind, number).Problems : [];
+
     private static Result<Supply> Fold(SupplyKind kind, SupplyNumber number, IReadOnlyList<SupplyEvent> events) => kind == SupplyKind.Bag
         ? Core.Supplies.Bag.Fold(number, events).Then<Supply>(bag => bag)
         : Core.Supplies.Bottle.Fold(number, events).Then<Supply>(bottle => bottle);

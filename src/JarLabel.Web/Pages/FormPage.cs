@@ -48,7 +48,7 @@ internal static class FormPage
         $"""<p><a href="/J/{history.Jar.Number}">{JarTitle.Of(history.Jar, scene.Bench.Catalog)}</a>; holds {JarParts.Holds(scene.Bench, history.Jar)}</p>""");
 
     /// <summary>What is to be known of the jar before anything is done with it; once it is worked out, that tells it.</summary>
-    private static Markup Known(FormScene scene) => scene.History is { } history && scene.Result.Text.Length == 0 ? ProblemPage.Cautions(JarSeen.Cautions(scene.Bench, history, JarWords.Hazards(scene.Bench, history.Jar)), history.Jar.Number) : default;
+    private static Markup Known(FormScene scene) => scene.History is { } history && scene.Result.Text.Length == 0 ? ProblemPage.CautionsFolded(JarSeen.Cautions(scene.Bench, history, JarWords.Hazards(scene.Bench, history.Jar)), history.Jar.Number) : default;
 
     /// <summary>What hinders it: here where it is of no field, else the way to the field.</summary>
     /// <param name="problems">The problems.</param>

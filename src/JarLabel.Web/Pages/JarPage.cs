@@ -31,7 +31,7 @@ internal static class JarPage
                 $"""
                 {OnTop(scanned)}
                 {JarParts.Headline(bench, history)}
-                {ProblemPage.Cautions(scanned.Jar.Cautions.Where(c => !IsOnTop(scanned, c)), jar.Number)}
+                {ProblemPage.Cautions(scanned.Jar.Cautions.Where(c => !IsOnTop(scanned, c)), jar.Number, still ? [] : JarParts.Asked(bench, jar))}
                 {(still ? JarParts.Kept(bench) : JarParts.Buttons(bench, jar))}
                 {Html.If(AidComesFirst(hazards), () => Html.Of($"""<section class="warn" aria-labelledby="aid"><h2 id="aid">First aid</h2>{JarParts.List(FirstAidWords.Of(hazards, bench.Settings.PoisonCenter))}</section>"""))}
                 <div class="two">

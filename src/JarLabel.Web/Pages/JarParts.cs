@@ -16,6 +16,10 @@ internal static class JarParts
             """);
     }
 
+    /// <summary>The steps that it asks for as it stands, which come first on its page.</summary>
+    internal static IReadOnlyCollection<string> Asked(Workbench bench, Jar jar) =>
+        [.. StepForms.OfJar.Values.Where(form => (jar.OnShelf || form.Step.TakesGone) && form.Step.IsAskedFor(jar, bench.Now)).Select(form => form.Step.Verb)];
+
     /// <summary>What can be done with it: first what its state asks for, and folded away what is final or seldom wanted. Where even its beginning was taken back, nothing.</summary>
     internal static Markup Buttons(Workbench bench, Jar jar)
     {

@@ -26,8 +26,15 @@ internal static class ProblemPage
     /// <summary>Cautions, which hinder nothing but should be known.</summary>
     /// <param name="cautions">The cautions.</param>
     /// <param name="own">The jar whose page it is; null for any other.</param>
-    internal static Markup Cautions(IEnumerable<Problem> cautions, JarNumber? own = null) =>
-        Html.All(cautions.Select(PageSpelling.Any.Of).Select(c => Html.Of($"""<p class="told">{c.Message} <small>{c.Code}{(IsFile(c.Where) ? $", {Place(c.Where!)}" : "")}</small></p>{StepLinks.Row(c.Text.Remedies, own)}""")));
+    /// <param name="except">Verbs of steps that the page leads to anyway.</param>
+    internal static Markup Cautions(IEnumerable<Problem> cautions, JarNumber? own = null, params IReadOnlyCollection<string> except) =>
+        Html.All(cautions.Select(PageSpelling.Any.Of).Select(c => Html.Of($"""<p class="told">{c.Message} <small>{c.Code}{(IsFile(c.Where) ? $", {Place(c.Where!)}" : "")}</small></p>{StepLinks.Row(c.Text.Remedies.Where(step => !except.Contains(step.Verb)), own)}""")));
+
+    /// <summary>Cautions above a form: the first two as they are, more of them folded, so that the first field stays in sight.</summary>
+    internal static Markup CautionsFolded(IReadOnlyList<Problem> cautions, JarNumber? own) => Html.Of(
+        $"""{Cautions(cautions.Take(MostOpen), own)}{Html.If(cautions.Count > MostOpen, () => Html.Of($"""<details class="more"><summary>{CountWords.Of(cautions.Count - MostOpen, "caution")} more</summary>{Cautions(cautions.Skip(MostOpen), own)}</details>"""))}""");
+
+    private const int MostOpen = 2;
 
     /// <summary>Each problem in a line.</summary>
     /// <param name="problems">The problems.</param>

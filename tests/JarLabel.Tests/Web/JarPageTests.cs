@@ -1,3 +1,5 @@
+using JarLabel.Core.Supplies;
+
 namespace JarLabel.Tests.Web;
 
 public sealed class JarPageTests : IDisposable
@@ -59,6 +61,19 @@ public sealed class JarPageTests : IDisposable
         var more = page.IndexOf("<summary>More</summary>", StringComparison.Ordinal);
         Assert.All(["undo", "card", .. first == "discard" ? Array.Empty<string>() : ["discard"]], verb => Assert.True(page.IndexOf($"href=\"/J/1-9/{verb}\"", StringComparison.Ordinal) > more, verb));
         Assert.All(["thin", "use", "test", "label"], verb => Assert.InRange(page.IndexOf($"href=\"/J/1-9/{verb}\"", StringComparison.Ordinal), 1, more));
+    }
+
+    /// <summary>One way to the step that it asks for, and it comes first.</summary>
+    [Fact]
+    public async Task A_jar_in_doubt_leads_to_its_test_once()
+    {
+        shop.Stock("500 g", "1 L");
+        var bench = shop.Bench();
+        await shop.Fill("/mix", ("bag", "1"), ("solvent", "ethanol-95"), ("cut", "1.5"), ("pour", "200 mL"), ("do", "record"));
+        SupplyOperations.Test(bench, SupplyNumber.From(1), Pinch.Cloudy).Require();
+        var page = (await shop.Get("/J/2-7")).Text;
+        Assert.Contains("JL397", page, StringComparison.Ordinal);
+        Assert.Equal(1, Regex.Count(page, "href=\"/J/2-7/test"));
     }
 
     [Fact]

@@ -46,6 +46,16 @@ public sealed class LateEntryTests : IDisposable
         Assert.Equal(before, shop.Jar(1).Steps);
     }
 
+    /// <summary>Whoever mends the moment is not told of the bag only then.</summary>
+    [Fact]
+    public async Task A_moment_that_cannot_be_is_told_beside_what_the_ledger_knows()
+    {
+        var told = await shop.Fill("/mix", ("bag", "4"), ("solvent", "ethanol-95"), ("cut", "1"), ("pour", "100 mL"), ("at", "soon"), ("do", "record"));
+        Assert.Equal(422, told.Status);
+        Assert.Contains("JL109", told.Text, StringComparison.Ordinal);
+        Assert.Contains("JL156", told.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Every_form_that_records_asks_when_and_none_that_only_looks()
     {
