@@ -8,6 +8,12 @@ internal static class OperationProblems
     internal static Problem FolderUnreadable(string folder, string why) =>
         new("JL221", $"The shop's files in this folder cannot be read: {why} Give the folder back its read permission, or take it away.", folder);
 
+    internal static Problem ShelfUnknown(IReadOnlyList<string> shelves) => new("JL243", Message.Of(
+        $"This shop does not know how warm {(shelves.Count == 1 ? "shelf" : "shelves")} {string.Join(", ", shelves.Select(Quoted.Of))} {(shelves.Count == 1 ? "is" : "are")}: jars that stand or stood there are dated as if it had been 20 °C, and never later than on record. Say it, as of the day since when: {new Remedy("shop set", new InputName("setting", "shelf"), new InputName("value", $"{shelves[0]}=18 C"))}."), "shelf");
+
+    internal static Problem LabelStillWarns(JarNumber jar, string what) => new("JL244", Message.Of(
+        $"The label on jar {jar} still says {what}, which is so no longer. {new Remedy("label", new InputName("jar", $"{jar.Value}"))} prints one of the jar as it is."), "jar");
+
     internal static Problem FileAstray(string file) =>
         new("JL242", "Nothing reads this file where it lies. A sheet goes into layouts/sheets, a label design into layouts/labels, and each catalog file straight into catalog.", file);
 
@@ -71,10 +77,10 @@ internal static class OperationProblems
         new("JL189", Message.Of($"Somebody took from {kind} {number} meanwhile, and it no longer holds enough; {new Remedy($"{kind} list")} shows what is left."), kind);
 
     internal static Problem UseByMoved(Jar jar, DateOnly now, bool labelled) =>
-        new("JL124", Message.Of($"{(jar.Doubts.Shortened ? "Its flakes were found to be going off:" : "By this shop's drying tests")} jar {jar.Number} should be used by {DateWords.Estimate(now)}, {(now < jar.Dates.UseBy ? "sooner" : "later")} than {DateWords.Estimate(jar.Dates.UseBy)} on record. {(labelled ? "Its label is out of date: " : "")}{new Remedy("label", new InputName("jar", $"{jar.Number.Value}"))} dates it anew.{(now < jar.Dates.UseBy ? " Until then the sooner date counts." : "")}"), "jar");
+        new("JL124", Message.Of($"{(jar.Doubts.Shortened ? "Its flakes were found to be going off:" : jar.FlakesCleared ? "What was said against its flakes was taken back:" : "By this shop's drying tests")} jar {jar.Number} should be used by {DateWords.Estimate(now)}, {(now < jar.Dates.UseBy ? "sooner" : "later")} than {DateWords.Estimate(jar.Dates.UseBy)} on record. {(labelled ? "Its label is out of date: " : "")}{new Remedy("label", new InputName("jar", $"{jar.Number.Value}"))} dates it anew.{(now < jar.Dates.UseBy ? " Until then the sooner date counts." : "")}"), "jar");
 
     internal static Problem UseByOfShelfMoved(IReadOnlyList<(JarNumber Jar, DateOnly UseBy)> jars, bool labels) =>
-        new("JL124", Message.Of($"By this shop's drying tests, or because flakes were found to be going off, the use-by has moved{(labels ? " and labels are out of date" : "")}: {string.Join(", ", jars.Take(MostNamed).Select(j => $"jar {j.Jar} now {DateWords.Estimate(j.UseBy)}"))}{(jars.Count > MostNamed ? " and more" : "")}. {new Remedy("label", new InputName("jar", $"{jars[0].Jar.Value}"))} dates a jar anew."));
+        new("JL124", Message.Of($"By this shop's drying tests, or by what was found of flakes, the use-by has moved{(labels ? " and labels are out of date" : "")}: {string.Join(", ", jars.Take(MostNamed).Select(j => $"jar {j.Jar} now {DateWords.Estimate(j.UseBy)}"))}{(jars.Count > MostNamed ? " and more" : "")}. {new Remedy("label", new InputName("jar", $"{jars[0].Jar.Value}"))} dates a jar anew."));
 
     internal static Problem TestBeforeMixing(JarNumber jar, DateTime mixed, DateTime read) =>
         new("JL125", Message.Of($"Read {DateWords.Of(read)} as the moment of the test, and jar {jar} was mixed only {DateWords.Of(mixed)}; a test comes after the mixing, such as {At(mixed.AddDays(30))}."), "at");
@@ -110,9 +116,9 @@ internal static class OperationProblems
         ? new("JL140", Message.Of($"Jar {jar} failed its drying test on {DateWords.Of(day)}: the label says so in place of a use-by. Do not use it as a finish; when a later test passes, {new Remedy("test", new InputName("jar", $"{jar.Value}"), new InputName("verdict", "pass"))} and print it again."), "jar")
         : new("JL140", $"These jars failed their drying test, and their labels say so in place of a use-by: {Named(jars, j => $"{j.Jar} on {DateWords.Of(j.Day)}")}. Do not use them as a finish.", "jar");
 
-    internal static Problem LabelStillPromises(Jar jar) => jar.FailedOn is null
+    internal static Problem LabelStillPromises(Jar jar, bool inDoubt = false) => jar.FailedOn is null
         ? new("JL359", Message.Of($"The label on jar {jar.Number} still gives a use-by, as if it were not in doubt. {new Remedy("label", new InputName("jar", $"{jar.Number.Value}"))} prints one that says to test it first."), "jar")
-        : new("JL359", Message.Of($"The label on jar {jar.Number} still gives a use-by. {new Remedy("label", new InputName("jar", $"{jar.Number.Value}"))} prints one that says the test failed; {new Remedy("discard", new InputName("jar", $"{jar.Number.Value}"))} takes the jar off the shelf."), "jar");
+        : new("JL359", Message.Of($"The label on jar {jar.Number} {(inDoubt ? "does not say yet that its test failed" : "still gives a use-by")}. {new Remedy("label", new InputName("jar", $"{jar.Number.Value}"))} prints one that says the test failed; {new Remedy("discard", new InputName("jar", $"{jar.Number.Value}"))} takes the jar off the shelf."), "jar");
 
     internal static Problem DrawnOtherwise(IReadOnlyList<string> labels, IReadOnlyList<string> signs) =>
         new("JL363", $"The label typeface has no {Named(signs, Quoted.Of)}, read in words on record of {Named(labels, name => name)}; \"{OwnWords.StandIn}\" is printed for each. Nothing on record is changed.");

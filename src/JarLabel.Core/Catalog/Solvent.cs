@@ -36,7 +36,10 @@ public sealed record Solvent(
     public double WaterPercentByVolume => Composition.WaterPercentByVolume();
 
     /// <summary>True when there is too much water for shellac.</summary>
-    public bool TooWet => WaterPercentByVolume > TooWetAbove;
+    public bool TooWet => MostWaterPercentByVolume > TooWetAbove;
+
+    /// <summary>The most water that it may hold, percent by volume at 20 °C.</summary>
+    public double MostWaterPercentByVolume => Compositions.Max(made => made.WaterPercentByVolume());
 
     /// <summary>Methanol poisons and blinds: nothing that may hold it is proposed to somebody who did not name it.</summary>
     public override bool IsNamedOnly => Compositions.Any(composition => composition.PercentOf("methanol") > 0);

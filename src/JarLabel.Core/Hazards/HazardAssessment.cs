@@ -49,6 +49,9 @@ public sealed record HazardAssessment
     /// <summary>True when the wording of <see cref="PoisonWords"/> belongs on the label.</summary>
     public bool PoisonWording { get; init; }
 
+    /// <summary>True for what a list marks as poison: by that wording, or by the skull and crossbones of its classes.</summary>
+    public bool CanPoison => PoisonWording || Pictograms.Contains("GHS06");
+
     /// <summary>Methanol, percent by weight, at the most.</summary>
     public decimal MethanolPercent { get; init; }
 

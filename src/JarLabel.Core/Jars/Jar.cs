@@ -45,6 +45,9 @@ public sealed record Jar(
     /// No event says them: they follow from the tests of all jars.</summary>
     public KeepingDates? Learned { get; init; }
 
+    /// <summary>True where it was dated for flakes that were going off, and what was said against them was taken back since.</summary>
+    public bool FlakesCleared { get; init; }
+
     /// <summary>The more careful of the dates on record and those the shop's tests, or its flakes, say now.</summary>
     public KeepingDates Careful => Learned is { } now ? Dates.Shortest(now) : Dates;
 

@@ -95,11 +95,14 @@ public sealed record Redated(DateTime At, KeepingDates Dates) : JarEvent(At)
     /// <summary>Stands in place of a setting where its flakes were found to be going off.</summary>
     public const string OfFlakes = "flakes";
 
+    /// <summary>Stands there where that was taken back.</summary>
+    public const string OfSoundFlakes = "flakes-sound";
+
     /// <summary>The new dates of a jar that differ by what is known now.</summary>
     /// <param name="at">The moment.</param>
     /// <param name="jar">The jar as it is known.</param>
     /// <param name="dates">The dates from then on.</param>
-    public static Redated Known(DateTime at, Jar jar, KeepingDates dates) => new(at, dates) { Setting = jar.Doubts.Shortened ? OfFlakes : null };
+    public static Redated Known(DateTime at, Jar jar, KeepingDates dates) => new(at, dates) { Setting = jar.Doubts.Shortened ? OfFlakes : jar.FlakesCleared ? OfSoundFlakes : null };
 
     /// <inheritdoc/>
     [JsonIgnore]

@@ -17,6 +17,9 @@ public sealed class JarLife
     /// <summary>The events that were not taken back, the last first. Labels and other dates are not among them: nobody did them, they follow.</summary>
     public IReadOnlyList<JarEvent> Standing => [.. standing.Select(s => s.Event).Where(e => e is not Redated)];
 
+    /// <summary>True where its dates are those it got when its flakes were found to be going off.</summary>
+    public bool IsDatedForFlakes => standing.Select(s => s.Event).OfType<Redated>().FirstOrDefault() is { Setting: Redated.OfFlakes };
+
     /// <summary>Folds the events, in order; a problem where they cannot be one jar's life.</summary>
     public static Result<JarLife> Of(JarNumber number, IEnumerable<JarEvent> events)
     {

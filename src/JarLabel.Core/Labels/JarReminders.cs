@@ -17,7 +17,8 @@ public static class JarReminders
     /// <param name="now">The moment.</param>
     /// <param name="failed">True when its last drying test failed.</param>
     /// <param name="inDoubt">True when it is in doubt whether it dries hard: then there is no day to use it by.</param>
-    public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now, bool failed = false, bool inDoubt = false)
+    /// <param name="toTest">True when it is to be tested now, whatever day that has been said for.</param>
+    public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now, bool failed = false, bool inDoubt = false, bool toTest = false)
     {
         var name = jar is { } known ? $"jar {known}" : "the new jar";
         var day = DateOnly.FromDateTime(now);
@@ -27,9 +28,9 @@ public static class JarReminders
             yield return At("ready", $"{Capital.Of(name)} should be dissolved", $"{what}: strain it before use. An estimate.", dates.Ready);
         }
 
-        if (!failed && dates.TestFrom >= day)
+        if (!failed && (toTest || dates.TestFrom >= day))
         {
-            yield return OnDay("test", $"Test {name}", $"{what}: from today try a few drops on glass before use.", dates.TestFrom);
+            yield return OnDay("test", $"Test {name}", $"{what}: from today try a few drops on glass before use.", toTest ? day : dates.TestFrom);
         }
 
         if (!failed && !inDoubt && dates.UseBy >= day)

@@ -32,6 +32,11 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
         return string.Equals(typed.Trim(), string.Create(CultureInfo.InvariantCulture, $"JAR {Jar}.{Revision}"), StringComparison.OrdinalIgnoreCase);
     }
 
+    private const string TestFirst = "TEST FIRST. IN DOUBT";
+
+    /// <summary>True for the code of a label that gives no use-by because the jar was in doubt. The address of a page says neither.</summary>
+    public static bool SaysInDoubt(string payload) => payload.Contains(TestFirst, StringComparison.Ordinal);
+
     private static string Sentences(LabelFacts facts, string name)
     {
         var jar = facts.Jar;
@@ -49,7 +54,7 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
     private static string Dates(Jar jar) => jar.FailedOn is { } failed
         ? string.Create(CultureInfo.InvariantCulture, $"DO NOT USE. TEST FAILED {failed:yyyy-MM-dd}")
         : jar.DoubtedSince is { } since
-        ? string.Create(CultureInfo.InvariantCulture, $"TEST FIRST. IN DOUBT {since:yyyy-MM-dd}")
+        ? string.Create(CultureInfo.InvariantCulture, $"{TestFirst} {since:yyyy-MM-dd}")
         : string.Create(CultureInfo.InvariantCulture, $"MIXED {jar.MixedAt:yyyy-MM-dd}. USE BY {jar.Dates.UseBy:yyyy-MM-dd}");
 
     /// <summary>The signal word and what is worst, in a few capitals.</summary>
@@ -59,7 +64,7 @@ public sealed partial record LabelCode(JarNumber Jar, int Revision)
         [
             hazards.SignalText?.ToUpperInvariant(),
             hazards.FlammableCategory is null ? null : "FLAMMABLE",
-            hazards.Pictograms.Contains("GHS06") || hazards.PoisonWording ? "POISON" : null,
+            hazards.CanPoison ? "POISON" : null,
         ]).OfType<string>());
 
     [GeneratedRegex(@"(?:/J/|\bJAR )(?<jar>\d{1,9}-\d)\.(?<revision>\d{1,6})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

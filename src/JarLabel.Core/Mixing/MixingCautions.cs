@@ -14,7 +14,7 @@ public static class MixingCautions
 
     internal static Problem TooWet(Solvent solvent) => new(
         "JL172",
-        string.Create(CultureInfo.InvariantCulture, $"{Capital.Of(solvent.Name)} holds {solvent.WaterPercentByVolume:0} % water by volume: shellac dissolves badly in it, dries slowly and blushes. At most {Solvent.TooWetAbove:0} % is good; ethanol of 95 % or isopropanol of 99 % serves."),
+        string.Create(CultureInfo.InvariantCulture, $"{Capital.Of(solvent.Name)} {(solvent.CompositionKnown && solvent.Compositions.Count == 1 ? "holds" : "may hold up to")} {solvent.MostWaterPercentByVolume:0} % water by volume: shellac dissolves badly in it, dries slowly and blushes. At most {Solvent.TooWetAbove:0} % is good; ethanol of 95 % or isopropanol of 99 % serves."),
         "solvent");
 
     internal static Problem Syrup(PoundCut cut) => new(

@@ -19,7 +19,7 @@ public static class BagCautions
 
     /// <summary>What to say of jars that were mixed from it before.</summary>
     public static Problem OfJars(Bag bag, IReadOnlyList<JarNumber> jars) => new("JL397", Message.Of(
-        $"A pinch of bag {bag.Number} came out {PinchWords.Of(bag.Bad!.Pinch)} on {DateWords.Of(bag.Bad.Day)}, and {(jars.Count == 1 ? "jar" : "jars")} {string.Join(", ", jars)} {(jars.Count == 1 ? "holds" : "hold")} flakes of it from before. Try a few drops of {(jars.Count == 1 ? "it" : "each")} on glass before any use; {(jars.Count == 1 ? "its use-by was" : "their use-by dates were")} given without knowing this. When {(jars.Count == 1 ? "they" : $"those of jar {jars[0]}")} dry hard: {new Remedy("test", new InputName("jar", $"{jars[0].Value}"), new InputName("verdict", "pass"))}{(jars.Count == 1 ? "" : ", and so for each")}."), "jar");
+        $"A pinch of bag {bag.Number} came out {PinchWords.Of(bag.Bad!.Pinch)} on {DateWords.Of(bag.Bad.Day)}, and {(jars.Count == 1 ? "jar" : "jars")} {string.Join(", ", jars)} {(jars.Count == 1 ? "holds" : "hold")} flakes of it from before. Try a few drops of {(jars.Count == 1 ? "it" : "each")} on glass before any use: until they dry hard no use-by holds. When {(jars.Count == 1 ? "they" : $"those of jar {jars[0]}")} dry hard: {new Remedy("test", new InputName("jar", $"{jars[0].Value}"), new InputName("verdict", "pass"))}{(jars.Count == 1 ? "" : ", and so for each")}."), "jar");
 
     private static Problem Gelled(Bag bag) =>
         new("JL394", Message.Of($"Bag {bag.Number} is unfit: flakes that swell to a gel do not dissolve any more, and what does will not dry hard. Nothing is mixed from it; {new Remedy("bag discard", new InputName("bag", $"{bag.Number.Value}"))} takes it out of the shop."), "bag");
@@ -31,5 +31,5 @@ public static class BagCautions
         new("JL396", $"A pinch of bag {bag.Number} came out {PinchWords.Of(worst)} before; flakes do not get better. The newest test counts, but try one more pinch, well stirred, in fresh alcohol of 95 % or more.", "bag");
 
     private static Problem MixedBefore(Bag bag, JarNumber[] jars) =>
-        new("JL397", $"Mixed from bag {bag.Number} before: {(jars.Length == 1 ? "jar" : "jars")} {string.Join(", ", jars)}. Try a few drops of {(jars.Length == 1 ? "it" : "each")} on glass before any use; {(jars.Length == 1 ? "its use-by was" : "their use-by dates were")} given without knowing this.", "bag");
+        new("JL397", $"Mixed from bag {bag.Number} before: {(jars.Length == 1 ? "jar" : "jars")} {string.Join(", ", jars)}. Try a few drops of {(jars.Length == 1 ? "it" : "each")} on glass before any use: until they dry hard no use-by holds.", "bag");
 }

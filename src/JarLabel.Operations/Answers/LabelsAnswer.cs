@@ -38,8 +38,15 @@ internal static class LabelsAnswer
         ("labels", labels.File),
         ("on", $"{labels.Sheet}, {Places(labels)}; print at actual size"),
         ("left out", labels.LeftOut.Count == 0 ? null : $"no longer on a shelf: {Named(labels.LeftOut)}"),
-        (bench.DryRun ? "would be dated anew" : "dated anew", labels.Redated.Count == 0 ? null : $"by this shop's drying tests: {Named(labels.Redated)}"),
+        (bench.DryRun ? "would be dated anew" : "dated anew", Why(labels)),
     ];
+
+    private static string? Why(WrittenLabels labels)
+    {
+        int[] tests = [.. labels.Redated.Except(labels.ForFlakes)];
+        string[] why = [.. tests.Length == 0 ? [] : (string[])[$"by this shop's drying tests: {Named(tests)}"], .. labels.ForFlakes.Count == 0 ? [] : (string[])[$"by what was found of their flakes: {Named(labels.ForFlakes)}"]];
+        return why.Length == 0 ? null : string.Join("; ", why);
+    }
 
     private static Screen Moved(Screen screen, WrittenLabels labels) => labels.WithMoved == 0 ? screen
         : labels.Design == Cards.Design ? screen.And(Cards.LeftOut, Message.Of($"on {labels.WithMoved} of the cards there was no room for everything; {Screen.Step("jar", ("jar", "N"))} tells all"))

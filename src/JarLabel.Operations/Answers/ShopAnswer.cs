@@ -12,7 +12,7 @@ internal static class ShopAnswer
 
     /// <summary>That a warmth of an earlier day ends where another was said of a later one.</summary>
     private static IEnumerable<Problem> Between(ShopSettings before, Shelf shelf) => before.Shelves.Where(was => was.Name == shelf.Name).SelectMany(was => shelf.Earlier
-        .Where(now => was.Earlier.Any(then => then.Until == now.Until && !then.Temperature.DegreesCelsius.Equals(now.Temperature.DegreesCelsius)))
+        .Where(now => was.Earlier.Any(then => then.Until == now.Until && !then.Temperature.DegreesCelsius.Equals(now.Temperature.DegreesCelsius)) || (now.Until == was.Since && was.Earlier.All(then => then.Until != now.Until)))
         .Select(now => KeepingProblems.WarmUntil(shelf.Name, now.Temperature, now.Until, shelf.Warmth.On(now.Until))));
 
     /// <summary>The same of a shop that was to be made and is there.</summary>

@@ -23,7 +23,7 @@ internal static class SupplyAnswer
             screen.Gap().Table(
                 kind == SupplyKind.Bag ? ["bag", "grade", " left", " of", "made", "a pinch of it"] : ["bottle", "alcohol", " left", " of", "since", "shelf", "poison"],
                 [.. all.Select(one => (string[])
-                    [one.Number.ToString(), one.Holds, one.Shown(one.Rest, bench.Metric), one.Shown(one.Full, bench.Metric), DateWords.Of(one.Since), .. one is Bottle bottle ? [bottle.Shelf, PoisonWords.WantedOn(bench.Catalog.SolventOf(bottle.Solvent), bench.Rules) ? PoisonWords.Words[0] : ""] : (string[])[((Bag)one).Test is { } test ? PinchWords.WithAdvice(test) : "not tried"]])],
+                    [one.Number.ToString(), one.Holds, one.Shown(one.Rest, bench.Metric), one.Shown(one.Full, bench.Metric), DateWords.Of(one.Since), .. one is Bottle bottle ? [bottle.Shelf, SupplyWords.Hazards(bench, bottle).CanPoison ? PoisonWords.Words[0] : ""] : (string[])[((Bag)one).Test is { } test ? PinchWords.WithAdvice(test) : "not tried"]])],
                 more: i => Shown(all[i]));
         }
 

@@ -10,6 +10,7 @@ public static class MoveJar
             ? completion.Nothing(recorder, KeepingProblems.StandsThere($"Jar {jar.Number}", jar.Shelf))
             : JarChange.Dated(bench, recorder, label)
                 .Then(dated => ShelfMoves.DatesOn(bench, recorder.Step, dated, to)
-                .Then(dates => completion.Record(recorder, new Moved(bench.Now, to.Name, dates == dated.Jar.Dates ? null : dates), label)))));
+                .Then(dates => completion.Record(recorder, new Moved(bench.Now, to.Name, dates == dated.Jar.Dates ? null : dates), label)))
+                .Then<JarOutcome>(outcome => ShelfMoves.IsKnown(bench, jar.Shelf) ? outcome : outcome with { Cautions = [.. outcome.Cautions, OperationProblems.ShelfUnknown([jar.Shelf])] })));
     }
 }

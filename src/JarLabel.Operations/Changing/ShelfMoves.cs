@@ -10,6 +10,9 @@ internal static class ShelfMoves
     internal static WarmthHistory HistoryOf(Workbench bench, string shelf) =>
         bench.Settings.Shelves.FirstOrDefault(s => s.Name == shelf)?.Warmth ?? new WarmthHistory(Warmth.Reference, []);
 
+    /// <summary>True for a shelf of the settings.</summary>
+    internal static bool IsKnown(Workbench bench, string shelf) => bench.Settings.Shelves.Any(known => known.Name == shelf);
+
     /// <summary>The dates of a jar once it stands on another shelf, by all of its history; those on record where that changes nothing, or where they would
     /// come later for flakes that were found bad.</summary>
     internal static Result<KeepingDates> DatesOn(Workbench bench, LedgerView view, JarHistory history, Shelf to)
@@ -18,7 +21,7 @@ internal static class ShelfMoves
         return jar.Shelf == to.Name ? jar.Dates : ShopLives.Of(bench, view, jar.Number).Then(lives => history.With(new Moved(bench.Now, to.Name)).Then<KeepingDates>(moved =>
         {
             var dating = new JarDating(bench, view, lives);
-            var dates = Changed(dating.Of(history.Life), dating.Of(moved.Life)) ?? jar.Dates;
+            var dates = !IsKnown(bench, jar.Shelf) ? dating.Of(moved.Life)?.Shortest(jar.Dates) ?? jar.Dates : Changed(dating.Of(history.Life), dating.Of(moved.Life)) ?? jar.Dates;
             return dating.Doubts.Of(history).Any && dates.UseBy > jar.Dates.UseBy ? jar.Dates : dates;
         }));
     }

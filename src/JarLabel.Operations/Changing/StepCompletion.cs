@@ -56,12 +56,15 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
         .. bench.ClockBehind is { } clock ? [clock] : Array.Empty<Problem>(),
         .. bench.Slips,
         .. outcome.History.Jar.OnShelf ? first : first.Where(caution => !caution.Text.Remedies.Any(step => step.Verb is "discard" or "test")),
-        .. JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards),
+        .. outcome.History.Jar.TakenBack is null ? JarCautions.Of(bench, outcome.History.Jar, outcome.Hazards) : [],
         .. LearnedDates.Cautions(outcome.History.Jar, outcome.History.IsLabelled),
-        .. outcome.History.Jar.FailedOn is null ? outcome.History.Jar.Doubts.Cautions(outcome.History.Jar.Number) : BatchCautions.OfState(outcome.History.Jar, bench.Now),
+        .. outcome.History.Jar.FailedOn is null && !IsToTest(outcome) ? outcome.History.Jar.Doubts.Cautions(outcome.History.Jar.Number) : BatchCautions.OfState(outcome.History.Jar, bench.Now),
         .. TestCautions.Of(outcome.History, outcome.Step!),
         .. TestCautions.OfLearning(bench, recorder.Step, outcome.History, outcome.Step!),
     ];
+
+    /// <summary>True for a jar that was just tested and is to be tested again before its next use.</summary>
+    private bool IsToTest(JarOutcome outcome) => outcome.Step is Tested && outcome.History.Jar.StateAt(bench.Now) is JarState.Test or JarState.Past;
 
     private IEnumerable<Problem> OfShelf(Recorder recorder, JarOutcome outcome) =>
         outcome.Step is IBeginning or Thinned or Moved ? ShelfCautions.With(bench, recorder.Step, outcome) : [];

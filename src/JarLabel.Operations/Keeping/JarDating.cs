@@ -62,7 +62,7 @@ internal sealed class JarDating(Workbench bench, LedgerView view, LearnedLives l
         return all.Length == 0 || all.Contains(null) ? null : all.Select(d => d!).Aggregate((one, other) => one.Shortest(other));
     }
 
-    private bool IsKnown(Stay stay) => bench.Settings.Shelves.Any(shelf => shelf.Name == stay.Shelf);
+    private bool IsKnown(Stay stay) => ShelfMoves.IsKnown(bench, stay.Shelf);
 
     private static IEnumerable<KeptBatch> AsOldAsTheOldest(JarLife life)
     {

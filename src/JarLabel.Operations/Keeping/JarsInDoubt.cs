@@ -34,7 +34,7 @@ internal sealed class JarsInDoubt(LedgerView view, JarOrigins origins, DateOnly 
     /// <summary>True where the newest label on the glass is from before the doubt, or from when a test had settled it.</summary>
     private static bool IsPromised(JarHistory history, DateTime since) =>
         history.Events.Select(e => e.Event).OfType<Labelled>().LastOrDefault(printed => printed.IsOnGlass) is { } label
-        && (label.At < since || (history.Jar.Test is { Passed: true, At: { } passed } && passed >= since && passed <= label.At));
+        && !LabelCode.SaysInDoubt(label.Payload) && (label.At < since || (history.Jar.Test is { Passed: true, At: { } passed } && passed >= since && passed <= label.At));
 
     /// <summary>By number, every jar in doubt with what it is for. Only jars are read that hold flakes of a bag that was ever tried, or are of a batch that failed.</summary>
     internal IReadOnlyDictionary<int, JarDoubts> All()
@@ -45,6 +45,13 @@ internal sealed class JarsInDoubt(LedgerView view, JarOrigins origins, DateOnly 
         return Reached(view, [.. from, .. failed]).Select(history => (history.Jar.Number, Doubts: Of(history))).Where(jar => jar.Doubts.Matters).ToDictionary(jar => jar.Number.Value, jar => jar.Doubts);
     }
 
+    /// <summary>Jars that hold flakes of a bag of which a pinch was taken back, so that nothing is said against it any more: they may have been dated for it.</summary>
+    internal IReadOnlySet<int> Cleared()
+    {
+        var undone = view.EventsOf(SubjectKind.Bag).Where(row => row.Kind == nameof(SupplyUndone)).Select(row => SupplyNumber.From(row.Of.Number)).Distinct().ToArray();
+        return Reached(view, undone.Select(Bag).OfType<Bag>().Where(bag => bag.Bad is null).SelectMany(bag => bag.Taken).Select(taken => taken.Jar)).Select(history => history.Jar.Number.Value).ToHashSet();
+    }
+
     /// <summary>Other jars of the same batches whose own drops stayed soft.</summary>
     private IEnumerable<FailedKin> Failed(Jar jar, IEnumerable<KeptBatch> batches) => Reached(view, batches.Select(batch => batch.Mother).Distinct())
         .Select(history => history.Jar)
@@ -52,8 +59,8 @@ internal sealed class JarsInDoubt(LedgerView view, JarOrigins origins, DateOnly 
         .Select(kin => new FailedKin(kin.Number, kin.Test!.At ?? kin.Test.Day.ToDateTime(TimeOnly.MinValue)));
 
     /// <summary>The jars on a shelf that hold flakes of a bag: mixed from it, or filled from one that was.</summary>
-    internal static IReadOnlyList<JarNumber> Holding(Workbench bench, Bag bag) => LedgerAccess.Read(bench, view => Result<IReadOnlyList<JarNumber>>.Of(
-        [.. Reached(view, bag.Taken.Select(taken => taken.Jar)).Where(history => history.Jar.OnShelf).Select(history => history.Jar.Number)])).TryGet(out var jars, out _) ? jars : [];
+    internal static IReadOnlyList<JarNumber> Holding(LedgerView view, Bag bag) =>
+        [.. Reached(view, bag.Taken.Select(taken => taken.Jar)).Where(history => history.Jar.OnShelf).Select(history => history.Jar.Number)];
 
     private Bag? Bag(SupplyNumber number)
     {

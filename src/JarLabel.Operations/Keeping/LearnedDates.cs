@@ -14,7 +14,8 @@ internal static class LearnedDates
     internal static Jar Mark(JarDating dating, JarHistory history)
     {
         var jar = history.Jar with { Learned = null, Doubts = dating.Doubts.Of(history) };
-        return jar is { OnShelf: true, FailedOn: null } && (dating.Lives.SaysMore || jar.Doubts.Shortened) && dating.Of(history.Life) is { } now && IsTold(jar, now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber)
+        jar = jar with { FlakesCleared = !jar.Doubts.Shortened && history.Life.IsDatedForFlakes };
+        return jar is { OnShelf: true, FailedOn: null } && (dating.Lives.SaysMore || jar.Doubts.Shortened || jar.FlakesCleared) && dating.Of(history.Life) is { } now && IsTold(jar, now.UseBy.DayNumber - jar.Dates.UseBy.DayNumber)
             ? jar with { Learned = now }
             : jar;
     }

@@ -43,7 +43,7 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     /// all of a cut are alike.</summary>
     private static HashSet<int> PoisonsOf(Workbench bench, LedgerView view, IReadOnlyList<JarEntry> jars)
     {
-        var poisons = jars.SelectMany(jar => jar.Solvents).Distinct().Where(solvent => PoisonWords.WantedOn(bench.Catalog.SolventOf(solvent), bench.Rules)).ToHashSet();
+        var poisons = jars.SelectMany(jar => jar.Solvents).Distinct().Where(solvent => SupplyWords.Hazards(bench, bench.Catalog.SolventOf(solvent)).CanPoison).ToHashSet();
         return
         [
             .. jars.Where(jar => jar.Solvents.Any(poisons.Contains))
@@ -54,7 +54,7 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     }
 
     private static bool IsPoison(Workbench bench, LedgerView view, JarEntry jar) =>
-        !JarHistory.Of(JarNumber.From(jar.Number), view.EventsOf(Subject.Jar(jar.Number))).TryGet(out var history, out _) || JarWords.Hazards(bench, history.Jar).PoisonWording;
+        !JarHistory.Of(JarNumber.From(jar.Number), view.EventsOf(Subject.Jar(jar.Number))).TryGet(out var history, out _) || JarWords.Hazards(bench, history.Jar).CanPoison;
 
     /// <summary>Those whose newest label speaks of them as they were.</summary>
     public IReadOnlySet<int> OldLabels { get; init; } = new HashSet<int>();
@@ -108,7 +108,8 @@ public sealed record ShelfKnowledge(IReadOnlyDictionary<int, KeepingDates> Moved
     internal static Result<ShelfKnowledge> Of(JarDating dating, LedgerView view, IReadOnlyList<JarEntry> jars)
     {
         var doubts = dating.Doubts.All();
-        var read = dating.Lives.SaysMore ? jars : [.. jars.Where(jar => doubts.GetValueOrDefault(jar.Number)?.Shortened == true)];
+        var cleared = dating.Doubts.Cleared();
+        var read = dating.Lives.SaysMore ? jars : [.. jars.Where(jar => doubts.GetValueOrDefault(jar.Number)?.Shortened == true || cleared.Contains(jar.Number))];
         if (!Results.All(read.Select(j => JarHistory.Of(JarNumber.From(j.Number), view.EventsOf(Subject.Jar(j.Number))))).TryGet(out var all, out var faults))
         {
             return faults;

@@ -33,7 +33,7 @@ public static class ShopLives
             var read = all.Select(history => (History: history, Tested: Read(bench, origins, doubts, history))).ToArray();
             return new TestedBatches(
                 [.. read.Where(jar => jar.Tested is not null).GroupBy(jar => (jar.Tested!.Mother, jar.Tested.Class)).Select(batch => (batch.Key.Mother, batch.Select(jar => jar.Tested!).Aggregate((so, more) => so.With(more))))],
-                [.. read.Where(jar => jar.Tested is null || IsAlone(jar.History, jar.Tested)).Select(jar => jar.History.Jar.Number).Order()]);
+                [.. read.Where(jar => jar.History.Life.Standing.Any(happened => happened is Tested) && (jar.Tested is null || IsAlone(jar.History, jar.Tested))).Select(jar => jar.History.Jar.Number).Order()]);
         });
     }
 

@@ -16,7 +16,7 @@ public static class LabelJar
             return recorder.History.Then(history => history.Jar.DemandOnShelf()).Then(_ => recorder.Redate(bench, later: true)).Then(history =>
             {
                 var hazards = JarWords.Hazards(bench, history.Jar);
-                return labels.Write(recorder, history, hazards, choice, file).Then<JarOutcome>(label => new JarOutcome(history, hazards, label, [.. LabelCautions.Of(history), .. StorageCautions.Of(history.Jar, hazards, bench.Catalog)]));
+                return labels.Write(recorder, history, hazards, choice, file).Then<JarOutcome>(label => new JarOutcome(history, hazards, label, [.. LabelCautions.Of(history).Concat(JarCautions.Of(bench, history.Jar, hazards)).Distinct()]));
             });
         }));
     }

@@ -42,6 +42,7 @@ public static class MixList
     private static Result<MixedList> Record(Workbench bench, LedgerStep step, IReadOnlyList<ListedBatch> batches, LearnedLives lives, int copies)
     {
         var (mixed, counted, cautions) = (new List<Jar>(), new List<JarCopies>(), new List<Problem>());
+        var said = new List<(Problem Caution, JarNumber Jar)>();
         foreach (var (request, begun, own) in batches)
         {
             if (!Recorder.ForNewJar(step).Append(MixJar.Dated(bench, step, begun, lives)).TryGet(out var history, out var problems))
@@ -51,13 +52,18 @@ public static class MixList
 
             mixed.Add(history.Jar);
             counted.Add(new JarCopies(history.Jar.Number.Value, own ?? copies));
-            cautions.AddRange(JarCautions.Of(bench, history.Jar, JarWords.Hazards(bench, history.Jar)));
+            said.AddRange(JarCautions.Of(bench, history.Jar, JarWords.Hazards(bench, history.Jar)).Select(caution => (caution, history.Jar.Number)));
         }
 
-        cautions.InsertRange(0, step.Cautions);
+        cautions.AddRange(step.Cautions);
+        cautions.AddRange(said.GroupBy(one => one.Caution, one => one.Jar).Select(one => Named(one.Key, [.. one], mixed.Count)));
         cautions.AddRange(mixed.GroupBy(jar => jar.Shelf, StringComparer.Ordinal).SelectMany(shelf => ShelfCautions.With(bench, step, shelf.Key, [.. shelf])));
         return new MixedList(new JarPick(counted, []), [.. cautions.Distinct()]);
     }
+
+    /// <summary>A caution with the jars that it is of, where it is not of all.</summary>
+    private static Problem Named(Problem caution, IReadOnlyList<JarNumber> jars, int all) =>
+        jars.Count == all ? caution : caution with { Text = Message.Of($"{(jars.Count == 1 ? "Jar" : "Jars")} {string.Join(", ", jars)}: {caution.Text}") };
 
     /// <summary>A row of the list, worked out.</summary>
     /// <param name="Request">What it asks for.</param>

@@ -21,7 +21,7 @@ public static class LedgerCare
         return bench.DryRun ? (report, []) : LedgerAccess.Read<(ImportReport, IReadOnlyList<Problem>)>(bench, view => (report, Unlisted(bench, view)));
     }
 
-    /// <summary>An export holds what happened, not the shop's cans and grades: jars of what this shop does not list answer for the worst.</summary>
+    /// <summary>An export holds what happened, not the shop's cans, grades and shelves: jars of what this shop does not list answer for the worst, and how warm they stood is not known.</summary>
     private static IReadOnlyList<Problem> Unlisted(Workbench bench, LedgerView view)
     {
         var names = new SortedSet<string>(StringComparer.Ordinal);
@@ -31,7 +31,8 @@ public static class LedgerCare
             names.UnionWith(jar.Solvents.Where(solvent => bench.Catalog.Solvents.Find(solvent) is null));
         }
 
-        return names.Count == 0 ? [] : [OperationProblems.NotListedHere([.. names])];
+        string[] shelves = [.. view.Standing().Select(jar => jar.Shelf).Distinct().Where(shelf => bench.Settings.Shelves.All(known => known.Name != shelf)).Order(StringComparer.Ordinal)];
+        return [.. names.Count == 0 ? [] : (Problem[])[OperationProblems.NotListedHere([.. names])], .. shelves.Length == 0 ? [] : (Problem[])[OperationProblems.ShelfUnknown(shelves)]];
     }
 
     /// <summary>Writes the whole shop into one file while others may go on recording.</summary>

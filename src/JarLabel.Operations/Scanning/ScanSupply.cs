@@ -6,8 +6,8 @@ public static class ScanSupply
     /// <summary>The bag or bottle behind a code that <see cref="SupplyCode.Read"/> knows.</summary>
     public static Result<SupplyOutcome> Find(Workbench bench, string typed, SupplyCode code)
     {
-        return Demand(bench, typed, code).Then(_ => SupplyBook.Find(bench, code.Kind, code.Number))
-            .Then<SupplyOutcome>(supply => SupplyOperations.Of(bench, supply) with { Cautions = supply.OnHand ? SupplyOperations.OfContents(bench, supply) : [ScanProblems.SupplyGone(supply)] });
+        return Demand(bench, typed, code).Then(_ => LedgerAccess.Read(bench, view => SupplyBook.Find(view, code.Kind, code.Number)
+            .Then<SupplyOutcome>(supply => SupplyOperations.Of(bench, supply) with { Cautions = supply.OnHand ? SupplyOperations.OfContents(bench, view, supply) : [ScanProblems.SupplyGone(supply)] })));
     }
 
     /// <summary>A whole code must be one that this shop printed: another shop has a bag of the same number.</summary>

@@ -111,7 +111,7 @@ internal static partial class ShopSetting
         {
             Shelves = shelves.Any(shelf => shelf.Name == name)
                 ? [.. shelves.Select(shelf => shelf.Name == name ? shelf.From(day, warm) : shelf)]
-                : [.. shelves, new Shelf(name, warm)],
+                : [.. shelves, new Shelf(name, warm) { Since = day }],
         };
     }
 }

@@ -31,7 +31,7 @@ public static class SupplyOperations
     /// <summary>Says how a pinch of a bag dissolved.</summary>
     public static Result<SupplyOutcome> Test(Workbench bench, SupplyNumber number, Pinch pinch) =>
         Record(bench, SupplyKind.Bag, number, bag => OnHand(bag, new FlakesTested(bench.Now, pinch)))
-            .Then<SupplyOutcome>(outcome => outcome with { Cautions = [.. outcome.Cautions, .. BagCautions.OfTest((Bag)outcome.Supply, JarsInDoubt.Holding(bench, (Bag)outcome.Supply))] });
+            .Then(outcome => LedgerAccess.Read<SupplyOutcome>(bench, view => outcome with { Cautions = [.. outcome.Cautions, .. BagCautions.OfTest((Bag)outcome.Supply, JarsInDoubt.Holding(view, (Bag)outcome.Supply))] }));
 
     /// <summary>Says where a bottle stands now.</summary>
     public static Result<SupplyOutcome> Move(Workbench bench, SupplyNumber number, string shelf) =>
@@ -90,15 +90,15 @@ public static class SupplyOperations
     }
 
     private static IEnumerable<Problem> OfContents(Workbench bench, LedgerView view, SupplyOutcome outcome) =>
-        [.. OfContents(bench, outcome.Supply), .. outcome.Supply is Bottle bottle ? ShelfCautions.Of(bench, view, bottle.Shelf) : []];
+        [.. OfContents(bench, view, outcome.Supply), .. outcome.Supply is Bottle bottle ? ShelfCautions.Of(bench, view, bottle.Shelf) : []];
 
     /// <summary>What should be known of what is in it, and of what it stands in.</summary>
-    internal static IReadOnlyList<Problem> OfContents(Workbench bench, Supply supply)
+    internal static IReadOnlyList<Problem> OfContents(Workbench bench, LedgerView view, Supply supply)
     {
         if (supply is not Bottle bottle)
         {
             var grade = bench.Catalog.GradeOf(supply.Holds);
-            return [.. BatchCautions.OfFlakes(grade, bench.Catalog.Keeping.Find(grade.Keeping)!, supply.Since, DateOnly.FromDateTime(bench.Now)), .. BagCautions.OfTest((Bag)supply, JarsInDoubt.Holding(bench, (Bag)supply))];
+            return [.. BatchCautions.OfFlakes(grade, bench.Catalog.Keeping.Find(grade.Keeping)!, supply.Since, DateOnly.FromDateTime(bench.Now)), .. BagCautions.OfTest((Bag)supply, JarsInDoubt.Holding(view, (Bag)supply))];
         }
 
         var hazards = SupplyWords.Hazards(bench, bottle);

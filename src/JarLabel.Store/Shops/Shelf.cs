@@ -8,6 +8,9 @@ public sealed record Shelf(string Name, Temperature Temperature)
     /// <summary>How warm it was there before, the oldest first.</summary>
     public IReadOnlyList<EarlierWarmth> Earlier { get; init; } = [];
 
+    /// <summary>From which day on it is known how warm it is there; null where that was not kept. Before it, it counts as it was then.</summary>
+    public DateOnly? Since { get; init; }
+
     /// <summary>How warm it is and was.</summary>
     public WarmthHistory Warmth => new(Temperature, Earlier);
 
@@ -15,6 +18,17 @@ public sealed record Shelf(string Name, Temperature Temperature)
     /// age of its jars stays right.</summary>
     public Shelf From(DateOnly day, Temperature now)
     {
+        if (day < Since)
+        {
+            // What was said first stays as it was from its day on.
+            return IsSame(Warmth.On(Since.Value), now) ? this with { Since = day } : this with { Since = day, Earlier = [new EarlierWarmth(Since.Value, now), .. Earlier] };
+        }
+
+        if (day == Since && Earlier.Count == 0)
+        {
+            return this with { Temperature = now };
+        }
+
         var before = Warmth.On(day.AddDays(-1));
         EarlierWarmth[] kept = [.. Earlier.Where(e => e.Until < day), .. IsSame(before, now) ? (EarlierWarmth[])[] : [new EarlierWarmth(day, before)]];
         return Earlier.Where(e => e.Until > day).ToArray() is not [var last, .. var rest] ? this with { Temperature = now, Earlier = kept }

@@ -123,7 +123,7 @@ public static class ShopSettingsFile
     private static IReadOnlyList<Shelf> Shelves(FieldReader fields)
     {
         var shelves = fields.List("shelves", shelf =>
-            new Shelf(shelf.Text("name"), Celsius(shelf)) { Earlier = Earlier(shelf) });
+            new Shelf(shelf.Text("name"), Celsius(shelf)) { Earlier = Earlier(shelf), Since = shelf.Has("since") ? Day(shelf, "since") : null });
         foreach (var doubled in shelves.GroupBy(shelf => shelf.Name, StringComparer.Ordinal).Where(group => group.Count() > 1))
         {
             fields.Refuse("shelves", ShopProblems.DoubledShelf(doubled.Key));
@@ -142,14 +142,14 @@ public static class ShopSettingsFile
     /// <summary>How warm the shelf was before, in the order of days.</summary>
     private static IReadOnlyList<EarlierWarmth> Earlier(FieldReader shelf) => !shelf.Has("earlier")
         ? []
-        : [.. shelf.List("earlier", e => new EarlierWarmth(Day(e), Celsius(e))).OrderBy(e => e.Until)];
+        : [.. shelf.List("earlier", e => new EarlierWarmth(Day(e, "until"), Celsius(e))).OrderBy(e => e.Until)];
 
-    private static DateOnly Day(FieldReader fields)
+    private static DateOnly Day(FieldReader fields, string member)
     {
-        var text = fields.Text("until");
+        var text = fields.Text(member);
         if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
         {
-            fields.Refuse("until", ShopProblems.NotADay(text));
+            fields.Refuse(member, ShopProblems.NotADay(text));
         }
 
         return day;
@@ -183,6 +183,11 @@ public static class ShopSettingsFile
             json.WriteStartObject();
             json.WriteString("name", shelf.Name);
             json.WriteNumber("celsius", shelf.Temperature.DegreesCelsius);
+            if (shelf.Since is { } since)
+            {
+                json.WriteString("since", Day(since));
+            }
+
             WriteEarlier(json, shelf.Earlier);
             json.WriteEndObject();
         }
@@ -201,6 +206,8 @@ public static class ShopSettingsFile
         json.WriteNumber("keepingSpread", settings.Learning.Spread);
     }
 
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
     private static void WriteEarlier(Utf8JsonWriter json, IReadOnlyList<EarlierWarmth> earlier)
     {
         if (earlier.Count == 0)
@@ -212,7 +219,7 @@ public static class ShopSettingsFile
         foreach (var before in earlier)
         {
             json.WriteStartObject();
-            json.WriteString("until", before.Until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            json.WriteString("until", Day(before.Until));
             json.WriteNumber("celsius", before.Temperature.DegreesCelsius);
             json.WriteEndObject();
         }

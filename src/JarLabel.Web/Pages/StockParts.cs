@@ -26,7 +26,12 @@ internal static class StockParts
         where T : Supply =>
         Html.Of($"<dl>{supplies.Select(one => Html.Of($"<dt>{StepLinks.Named(SupplyAnswer.Shown(one), $"{one.Kind.Word()} {one.Number}")}</dt><dd>{says(one)}</dd>"))}</dl>");
 
-    private static string Poison(Workbench bench, Bottle bottle) => PoisonWords.WantedOn(bench.Catalog.SolventOf(bottle.Solvent), bench.Rules) ? $"; {PoisonWords.Text}" : "";
+    private static string Poison(Workbench bench, Bottle bottle) => SupplyWords.Hazards(bench, bottle) switch
+    {
+        { PoisonWording: true } => $"; {PoisonWords.Text}",
+        { CanPoison: true } => $"; {PoisonWords.Words[0]}",
+        _ => "",
+    };
 
     /// <summary>The bags of flakes, the oldest first.</summary>
     internal static Markup Bags(Workbench bench, IReadOnlyList<Bag> bags) => Html.If(bags.Count > 0, () => Html.Of(

@@ -19,6 +19,7 @@ internal sealed class LabelRun(Workbench bench, LedgerStep step, LabelComposer c
                 path, stock.Design.Id, stock.Sheet.Id, pick.Jars.Count, count, pages, places[0], places[^1], pick.LeftOut, filler.WithMoved)
             {
                 Redated = [.. labelled.Where(jar => jar.Redated is not null).Select(jar => jar.Jar)],
+                ForFlakes = [.. labelled.Where(jar => jar.Redated is { Setting: not null }).Select(jar => jar.Jar)],
                 Cautions = [.. pick.Cautions, .. cautions.All],
             }))));
     }
@@ -156,8 +157,11 @@ internal readonly record struct LabelledJar(int Jar, int Revision, string Payloa
 public sealed record WrittenLabels(
     string File, string Design, string Sheet, int Jars, int Labels, int Pages, SheetPlace First, SheetPlace Last, IReadOnlyList<int> LeftOut, int WithMoved)
 {
-    /// <summary>Jars that got other dates by the shop's drying tests.</summary>
+    /// <summary>Jars that got other dates, by the shop's drying tests or by what was found of their flakes.</summary>
     public IReadOnlyList<int> Redated { get; init; } = [];
+
+    /// <summary>Those of them that got them by what was found of their flakes.</summary>
+    public IReadOnlyList<int> ForFlakes { get; init; } = [];
 
     /// <summary>What should be known of them as they are printed.</summary>
     public IReadOnlyList<Problem> Cautions { get; init; } = [];
