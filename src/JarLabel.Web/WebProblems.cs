@@ -4,7 +4,7 @@ namespace JarLabel.Web;
 public static class WebProblems
 {
     internal static Problem ForeignHost(string read, IEnumerable<string> hosts) =>
-        new("JL601", $"Read {Quoted.Of(read)} as the name of this server; it answers to {string.Join(", ", hosts)}. Open the address that the server showed when it was started, or set base-url to the name that is meant.");
+        new("JL601", $"Read {Quoted.Of(read)} as the name of this server; it answers to {string.Join(", ", hosts)}. Open the address that the server showed when it was started, or settle the name that is meant as the address where the codes on labels lead.");
 
     internal static Problem NoSuchPage(string read) =>
         new("JL602", $"There is no page {Quoted.Of(read)}; a jar's page is its number, such as /J/142-5.");

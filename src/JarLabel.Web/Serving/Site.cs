@@ -103,7 +103,7 @@ internal sealed class Site : IDisposable
             case { Kind: RouteKind.Steps }:
                 return Reply.Page(StepsPage.Of());
             case { Kind: RouteKind.Form } place:
-                return who.MayRecord ? Known(context, () => recording.Blank(place, who, FormBody.Given(context.Request.Query))) : Reply.SeeOther(PairPage.Address(path));
+                return who.MayRecord ? Known(context, () => recording.Blank(place, who, FormBody.Given(context.Request.Query), Came(context.Request))) : Reply.SeeOther(PairPage.Address(path));
             default:
                 return Reply.NotFound([WebProblems.NoSuchPage(path)]);
         }
@@ -136,7 +136,7 @@ internal sealed class Site : IDisposable
         var ours = tokens.Fits(fields.GetValueOrDefault("token"), who.Device);
         return place.Kind switch
         {
-            RouteKind.Form => recording.Take(place, who, fields, ours),
+            RouteKind.Form => recording.Take(place, who, new FormValues(fields) { Came = Came(context.Request) }, ours),
             RouteKind.Can => Within(bench => ours ? Enter(bench, who, new FormValues(fields)) : Cans(bench, who, new FormValues(fields), new Faults([WebProblems.OldPage()]), 403)),
             _ => ours ? Pair(fields) : Reply.Refused(403, WebProblems.OldForm()),
         };
@@ -149,6 +149,10 @@ internal sealed class Site : IDisposable
     private Reply Cans(Workbench bench, Client who, FormValues entry, Faults problems, int refused = 422) => CanBook.All(bench).TryGet(out var cans, out var faults)
         ? Reply.Page(CanPage.Of(bench, tokens.Of(who.Device), cans, entry, problems), problems.Count > 0 ? refused : 200)
         : Reply.Refused(503, faults);
+
+    /// <summary>The address by which somebody came; null for this machine's own, which leads nobody else here.</summary>
+    private static string? Came(HttpRequest asked) =>
+        Uri.TryCreate($"{asked.Scheme}://{asked.Host.Value}", UriKind.Absolute, out var address) && !address.IsLoopback ? address.GetLeftPart(UriPartial.Authority) : null;
 
     private Reply Pair(IReadOnlyDictionary<string, string> fields)
     {
