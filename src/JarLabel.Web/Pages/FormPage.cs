@@ -20,6 +20,7 @@ internal static class FormPage
                 {Jar(scene)}{Known(scene)}
                 {(form.Says is { } says ? Html.Of($"<p>{says}</p>") : default)}
                 {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene.Problems, fields, scene.History?.Jar.Number)}{Form(scene, fields)}"))}
+                {Html.If(form.Verb == "shop show", () => KeepPart.Of(scene.Bench))}
                 """),
             Frame.Served,
             script: hindered.Count == 0);

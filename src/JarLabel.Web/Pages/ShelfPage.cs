@@ -17,7 +17,7 @@ internal static class ShelfPage
             {Next(sight)}
             {ProblemPage.Cautions(sight.OfJars)}
             {StockParts.Totals(bench, sight.Totals)}{StockParts.Bottles(bench, sight.Bottles)}{StockParts.Bags(bench, sight.Bags)}
-            <nav class="top" aria-label="More of the shop"><a href="/can">Cans of this shop, from their data sheets</a><a href="/shop/show">Settings</a></nav>
+            <nav class="top" aria-label="More of the shop"><a href="/can">Cans of this shop, from their data sheets</a><a href="/shop/show">Settings, backup, devices</a></nav>
             """),
         Frame.Served);
 
