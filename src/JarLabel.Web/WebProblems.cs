@@ -74,6 +74,9 @@ public static class WebProblems
     internal static Problem FolderInUse(string folder) =>
         new("JL618", "This folder holds other things; name a new or empty folder, or one that an earlier copy was written to, such as pocket.", folder);
 
+    internal static Problem NoRoomForCopy(string why) =>
+        new("JL650", $"No file could be made to take away: {why} Nothing of the shop is changed; make room in the temporary folder of the shop's computer, or start the server with another one, then try it again.");
+
     internal static Problem FaultWhilePrinting() =>
         new("JL620", "This is a fault in jarlabel. The step is recorded; look whether the label came out, and print it again if not. What happened stands on the screen where the server was started; please report it.");
 

@@ -141,6 +141,20 @@ public sealed class SetupTests : IClassFixture<Browser>, IDisposable
         Assert.Equal(["bench 21"], Shelves(shop.Json("shop", "show")));
     }
 
+    /// <summary>The file to take away is made aside; where there is no room for it, that is said, and the server goes on.</summary>
+    [Fact]
+    public async Task Without_room_for_a_backup_the_page_says_so()
+    {
+        shop.Json("mix", "--grade", "garnet", "--cut", "1.5", "--pour", "350 mL", "--solvent", "ethanol-95", "--no-label");
+        using var server = new ServedShop(shop.StartUnder("env", $"TMPDIR={Path.Combine(shop.Folder, "nowhere")}", Place.Program, "serve", "--port", "0", "--json"));
+        using var client = new HttpClient { BaseAddress = new Uri(server.Address) };
+        using var answer = await client.GetAsync("/backup", TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, answer.StatusCode);
+        Assert.Contains("JL650", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        using var list = await client.GetAsync("/", TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.OK, list.StatusCode);
+    }
+
     private static string Text(JsonNode node, string key) => node[key]!.GetValue<string>();
 
     private static IEnumerable<string> Shelves(JsonNode settings) => settings["shelves"]!.AsArray().Select(shelf => string.Create(CultureInfo.InvariantCulture, $"{Text(shelf!, "name")} {shelf!["celsius"]!.GetValue<double>():0.#}"));

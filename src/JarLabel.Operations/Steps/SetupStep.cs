@@ -69,7 +69,7 @@ internal static class SetupStep
         {
             if (isNew)
             {
-                outcome.Answer.Screen.Gap().ToDo(Begin(bench));
+                outcome.Answer.Screen.Gap().Title("What comes next").ToDo(Begin(bench));
             }
 
             return outcome with { Ways = [new Remedy("shop show")] };

@@ -16,7 +16,11 @@ internal sealed class ShopCopies
     {
         lock (gate)
         {
-            var room = Directory.CreateTempSubdirectory("jarlabel-");
+            if (!Room().TryGet(out var room, out var full))
+            {
+                return Reply.Refused(503, full);
+            }
+
             var file = Path.Combine(room.FullName, which);
             var written = which == Backup ? LedgerCare.Backup(bench, file).Then<string>(report => report.File) : LedgerCare.Export(bench, file).Then<string>(report => report.File);
             if (written.TryGet(out var path, out var problems))
@@ -26,6 +30,19 @@ internal sealed class ShopCopies
 
             room.Delete(recursive: true);
             return Reply.Refused(503, problems);
+        }
+    }
+
+    /// <summary>A folder of its own, which nobody else on this machine may look into.</summary>
+    private static Result<DirectoryInfo> Room()
+    {
+        try
+        {
+            return Directory.CreateTempSubdirectory("jarlabel-");
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return WebProblems.NoRoomForCopy(fault.Message);
         }
     }
 

@@ -105,6 +105,8 @@ internal sealed class Site : IDisposable
                 return who.MayRecord ? Within(bench => Cans(bench, who, new FormValues(new Dictionary<string, string>()), [])) : Reply.SeeOther(PairPage.Address(path));
             case { Kind: RouteKind.Copy or RouteKind.Devices } when !who.MayRecord:
                 return Reply.SeeOther(PairPage.Address(path));
+            case { Kind: RouteKind.Copy } when SameOrigin.IsForeign(context.Request):
+                return Reply.Refused(403, WebProblems.ForeignForm());
             case { Kind: RouteKind.Copy } place:
                 return Within(bench => copies.Take(bench, place.Step));
             case { Kind: RouteKind.Devices }:

@@ -56,6 +56,20 @@ public sealed class KeepPageTests : IDisposable
         Assert.Equal((303, "/pair"), (page.Status, page.Location![..5]));
     }
 
+    /// <summary>A page of somebody else's that a browser on this machine has open has no business with the shop's file.</summary>
+    [Theory]
+    [InlineData("cross-site", 403)]
+    [InlineData("same-origin", 200)]
+    [InlineData("none", 200)]
+    public async Task A_page_of_another_server_has_no_backup_made(string site, int status)
+    {
+        await Pair("bench tablet");
+        var asked = new HttpRequestMessage(HttpMethod.Get, "/export");
+        asked.Headers.Add("Sec-Fetch-Site", site);
+        var page = await shop.Send(asked);
+        Assert.Equal((status, status == 403), (page.Status, page.Seen.Contains("JL603", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public async Task A_shop_without_a_ledger_says_so_in_place_of_a_file()
     {
