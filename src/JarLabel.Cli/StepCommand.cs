@@ -44,6 +44,13 @@ internal sealed class StepCommand : IValueSource
 
     private void Add(Command command, Field field)
     {
+        if (OfEvery(field.Name) is { } shared)
+        {
+            // Every command knows it already; here it is settled, too.
+            symbols[field.Name] = shared;
+            return;
+        }
+
         Symbol symbol = field switch
         {
             { IsArgument: true, IsMany: true } => new Argument<string[]>(field.Name.ToUpperInvariant()) { Description = field.Help, Arity = field.IsOptional ? ArgumentArity.ZeroOrMore : ArgumentArity.OneOrMore },
@@ -95,8 +102,11 @@ internal sealed class StepCommand : IValueSource
     private IReadOnlyList<Problem> Faults(ParsedLine typed, Session session)
     {
         parsed = typed.Parsed;
-        return step.Faults(session.Workbench, this);
+        return [.. step.Faults(session.Workbench, this).Where(fault => fault.Where is not { } where || OfEvery(where) is null)];
     }
+
+    /// <summary>The option of every command that has this name; null for none.</summary>
+    private static Option? OfEvery(string name) => SharedOptions.All.FirstOrDefault(known => known.Name == CommandLine.Option(name));
 
     private Result<Answer> Do(Session session)
     {

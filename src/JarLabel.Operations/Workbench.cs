@@ -73,6 +73,9 @@ public sealed class Workbench
     /// <summary>True when somebody else's file may be written over.</summary>
     public bool Force => request.Force;
 
+    /// <summary>The address by which somebody came who is not at the machine itself; null for anybody else.</summary>
+    internal string? Came => request.Came;
+
     /// <summary>Makes something that is told how many of how many are done.</summary>
     internal Func<string, Action<int, int>> Progress => request.Progress;
 

@@ -22,6 +22,9 @@ public sealed record WorkbenchOptions(string? Shop, DateTime Now, RuleSet? Rules
     /// <summary>True to open the shop without its own settings and catalog, for what reads them itself and tells their faults.</summary>
     public bool FilesUnread { get; init; }
 
+    /// <summary>The address by which somebody came who is not at the machine itself; null for anybody else.</summary>
+    public string? Came { get; init; }
+
     /// <summary>True when somebody said the moment; false when it is the clock's.</summary>
     public bool Dated { get; init; }
 

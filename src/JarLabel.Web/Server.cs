@@ -74,6 +74,7 @@ public sealed class WorkbenchFactory(WorkbenchOptions request, Func<DateTime> no
     /// <param name="at">The moment to use instead of now; null for now.</param>
     /// <param name="events">How many events of the ledger the form has seen; null where that does not matter.</param>
     /// <param name="unread">True to open it without its own settings and catalog.</param>
-    public Result<Workbench> Open(int? seen = null, bool rehearse = false, DateTime? at = null, long? events = null, bool unread = false) =>
-        Workbench.Open(request with { Now = at ?? now(), Dated = at is not null || request.Dated, Clock = now(), StepsSeen = seen, EventsSeen = events, DryRun = request.DryRun || rehearse, FilesUnread = unread }, Environment.GetEnvironmentVariable);
+    /// <param name="came">The address by which somebody came; null for this machine's own.</param>
+    public Result<Workbench> Open(int? seen = null, bool rehearse = false, DateTime? at = null, long? events = null, bool unread = false, string? came = null) =>
+        Workbench.Open(request with { Now = at ?? now(), Dated = at is not null || request.Dated, Clock = now(), StepsSeen = seen, EventsSeen = events, DryRun = request.DryRun || rehearse, FilesUnread = unread, Came = came }, Environment.GetEnvironmentVariable);
 }

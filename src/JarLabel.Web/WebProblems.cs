@@ -4,7 +4,7 @@ namespace JarLabel.Web;
 public static class WebProblems
 {
     internal static Problem ForeignHost(string read, IEnumerable<string> hosts) =>
-        new("JL601", $"Read {Quoted.Of(read)} as the name of this server; it answers to {string.Join(", ", hosts)}. Open the address that the server showed when it was started, or set base-url to the name that is meant.");
+        new("JL601", $"Read {Quoted.Of(read)} as the name of this server; it answers to {string.Join(", ", hosts)}. Open the address that the server showed when it was started, or settle the name that is meant as the address where the codes on labels lead.");
 
     internal static Problem NoSuchPage(string read) =>
         new("JL602", $"There is no page {Quoted.Of(read)}; a jar's page is its number, such as /J/142-5.");
@@ -73,6 +73,9 @@ public static class WebProblems
 
     internal static Problem FolderInUse(string folder) =>
         new("JL618", "This folder holds other things; name a new or empty folder, or one that an earlier copy was written to, such as pocket.", folder);
+
+    internal static Problem NoRoomForCopy(string why) =>
+        new("JL650", $"No file could be made to take away: {why} Nothing of the shop is changed; make room in the temporary folder of the shop's computer, or start the server with another one, then try it again.");
 
     internal static Problem FaultWhilePrinting() =>
         new("JL620", "This is a fault in jarlabel. The step is recorded; look whether the label came out, and print it again if not. What happened stands on the screen where the server was started; please report it.");

@@ -183,9 +183,9 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         var phone = await browser.Open(served.Address);
         await phone.GotoAsync("/");
         await Assertions.Expect(phone.Locator("main")).ToContainTextAsync("Set up your shop");
-        await phone.GetByRole(AriaRole.Link, new() { Name = "Metric or US amounts" }).TapAsync();
-        await phone.GetByLabel("Its value").FillAsync("metric");
-        await phone.GetByRole(AriaRole.Button, new() { Name = "Change it" }).TapAsync();
+        await phone.GetByRole(AriaRole.Link, new() { Name = "Set up your shop" }).TapAsync();
+        await phone.GetByLabel("Metric: mL and g").TapAsync();
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Keep these settings" }).TapAsync();
         await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
 
         await phone.GotoAsync("/mix");

@@ -1,3 +1,5 @@
+using JarLabel.Operations.Shops;
+
 namespace JarLabel.Operations.Answers;
 
 /// <summary>What is said of the shop's settings.</summary>
@@ -25,17 +27,17 @@ internal static class ShopAnswer
             new Screen().Title(title).Gap().Rows(
                 ("folder", bench.Folder.Path),
                 ("name", settings.Name ?? "none"),
-                ("contact", settings.Contact ?? "none"),
-                ("poison-center", PoisonCenter.Number(settings.Rules, settings.PoisonCenter) + (settings.PoisonCenter is null ? settings.Rules == RuleSet.Osha ? ", the US number" : ", emergencies; set your country's poison centre" : "")),
-                ("base-url", settings.BaseUrl?.Text ?? "none: codes on labels are plain text that needs no network"),
-                ("rules", settings.Rules.ToString().ToLowerInvariant()),
-                ("units", settings.Metric ? "metric" : "us"),
-                ("sheet", settings.Sheet ?? "the program's choice"),
-                ("design", settings.Design ?? "the sheet's usual one"),
+                ("whom to ask", settings.Contact ?? "none"),
+                ("poison center", PoisonCenter.Number(settings.Rules, settings.PoisonCenter) + (settings.PoisonCenter is null ? settings.Rules == RuleSet.Osha ? ", the US number" : ", emergencies; set your country's poison center" : "")),
+                ("codes lead to", settings.BaseUrl?.Text ?? "no address: codes on labels are plain text that needs no network"),
+                ("hazard rules", SettingWords.Of(settings.Rules)),
+                ("amounts", SettingWords.Of(settings.Metric)),
+                ("label stock", SettingWords.Stock(bench, settings)),
+                ("label design", SettingWords.Design(bench, settings)),
                 ("printers", settings.Printers.Count == 0 ? "none named" : string.Join(", ", settings.Printers.Select(p => $"{p.Name} ({p.Uri})"))),
-                ("aging", Aging(settings.AgingPerTenKelvin)),
-                ("still-good", settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture) + " of jars on the use-by date"),
-                ("keeping-spread", "published keeping times are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
+                ("jars age", Aging(settings.AgingPerTenKelvin)),
+                ("use-by", "the day until which " + settings.Learning.StillGood.ToString("0.## %", CultureInfo.InvariantCulture) + " of jars should still dry hard"),
+                ("published times", "of keeping are off by a factor of up to " + settings.Learning.Spread.ToString("0.##", CultureInfo.InvariantCulture)),
                 ("shelves", string.Join(", ", settings.Shelves.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Temperature.DegreesCelsius:0.#} °C)"))))),
             tell => ShopJson.Of(bench.Folder, settings) with { Warnings = tell(cautions) },
             c => c.ShopJson,

@@ -14,8 +14,8 @@ internal static class KeepingProblems
     internal static Problem StandsThere(string what, string shelf) =>
         new("JL218", $"{what} stands on shelf {Quoted.Of(shelf)} already; nothing was recorded.", "shelf");
 
-    internal static Problem Redated(string? shelf, IReadOnlyList<RedatedJar> jars) =>
-        new("JL219", Message.Of($"The use-by of {CountWords.Of(jars.Count, "jar")} moved with {(shelf is null ? "this setting" : $"the warmth of shelf {Quoted.Of(shelf)}")}: {string.Join(", ", jars.Take(MostNamed).Select(j => $"jar {j.Jar} now {DateWords.Estimate(j.UseBy)}"))}{(jars.Count > MostNamed ? " and more" : "")}. {Labels(jars)}"), "value");
+    internal static Problem Redated(string cause, IReadOnlyList<RedatedJar> jars) =>
+        new("JL219", Message.Of($"The use-by of {CountWords.Of(jars.Count, "jar")} moved with {cause}: {string.Join(", ", jars.Take(MostNamed).Select(j => $"jar {j.Jar} now {DateWords.Estimate(j.UseBy)}"))}{(jars.Count > MostNamed ? " and more" : "")}. {Labels(jars)}"), "value");
 
     internal static Problem WarmUntil(string shelf, Temperature warm, DateOnly until, Temperature then) => new("JL238", string.Create(
         CultureInfo.InvariantCulture, $"Shelf {Quoted.Of(shelf)} counts as {warm.DegreesCelsius:0.#} °C until {DateWords.Of(until)}; from that day on it is {then.DegreesCelsius:0.#} °C, as was said of it before."), "value");

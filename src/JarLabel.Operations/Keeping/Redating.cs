@@ -15,17 +15,22 @@ internal static class Redating
             ? settle().Then<SettledShop>(settled => new SettledShop(settled, []))
             : LedgerAccess.Record(before, step => Jars(before, before.With(settings), step, cause).Then(jars => settle().Then<SettledShop>(settled => new SettledShop(settled, jars)
             {
-                Cautions = jars.Count == 0 ? [] : [KeepingProblems.Redated(cause.Shelf, jars)],
+                Cautions = jars.Count == 0 ? [] : [KeepingProblems.Redated(cause.Words, jars)],
             })));
     }
 
-    /// <summary>Why jars may get other dates: a shelf, or a setting; null where nothing is settled that dates hang on.</summary>
-    private static RedatingCause? Cause(ShopSettings was, ShopSettings now) =>
-        now.Shelves.FirstOrDefault(shelf => was.Shelves.Any(s => s.Name == shelf.Name && !IsAsWarm(s, shelf))) is { } warmer ? new(warmer.Name, null)
-        : now.AgingPerTenKelvin != was.AgingPerTenKelvin ? new(null, "aging")
-        : now.Learning.StillGood != was.Learning.StillGood ? new(null, "still-good")
-        : now.Learning.Spread != was.Learning.Spread ? new(null, "keeping-spread")
-        : null;
+    /// <summary>Why jars may get other dates: shelves, a setting, or several of them at once; null where nothing is settled that dates hang on.</summary>
+    private static RedatingCause? Cause(ShopSettings was, ShopSettings now)
+    {
+        string[] shelves = [.. now.Shelves.Where(shelf => was.Shelves.Any(s => s.Name == shelf.Name && !IsAsWarm(s, shelf))).Select(shelf => shelf.Name)];
+        string[] settings =
+        [
+            .. now.AgingPerTenKelvin != was.AgingPerTenKelvin ? (string[])["aging"] : [],
+            .. now.Learning.StillGood != was.Learning.StillGood ? (string[])["still-good"] : [],
+            .. now.Learning.Spread != was.Learning.Spread ? (string[])["keeping-spread"] : [],
+        ];
+        return shelves.Length + settings.Length == 0 ? null : new(shelves, settings);
+    }
 
     private static bool IsAsWarm(Shelf one, Shelf other) => one.Temperature.DegreesCelsius.Equals(other.Temperature.DegreesCelsius) && one.Earlier.SequenceEqual(other.Earlier);
 
@@ -33,7 +38,7 @@ internal static class Redating
         ShopLives.Of(before, step).Then(was => ShopLives.Of(after, step).Then(now =>
         {
             var (old, anew) = (new JarDating(before, step, was), new JarDating(after, step, now));
-            return Results.All(Standing(step, before.Dated ? null : cause.Shelf).Select(jar => Redate(after, new Recorder(step, jar), cause, old, anew)))
+            return Results.All(Standing(step, before.Dated ? null : cause).Select(jar => Redate(after, new Recorder(step, jar), cause, old, anew)))
                 .Then(jars => Result<IReadOnlyList<RedatedJar>>.Of([.. jars.SelectMany(jar => jar).OrderBy(jar => jar.UseBy)]));
         }));
 
@@ -41,17 +46,35 @@ internal static class Redating
     private static Result<IReadOnlyList<RedatedJar>> Redate(Workbench bench, Recorder recorder, RedatingCause cause, JarDating old, JarDating anew) => recorder.History.Then(history =>
         history.Jar.FailedOn is null && ShelfMoves.Changed(old.Of(history.Life), anew.Of(history.Life)) is { } dates && ShelfMoves.Changed(history.Jar.Dates, dates) is not null
         && (dates.UseBy < history.Jar.Dates.UseBy || !anew.Doubts.Of(history).Any)
-            ? recorder.Redate(new Redated(Later(bench.Now, history.Events[^1].Event.At), dates) { Shelf = cause.Shelf, Setting = cause.Setting }).Then(_ => Result<IReadOnlyList<RedatedJar>>.Of([new RedatedJar(recorder.Jar, dates.UseBy, history.IsLabelled)]))
+            ? recorder.Redate(cause.Of(history.Jar, Later(bench.Now, history.Events[^1].Event.At), dates)).Then(_ => Result<IReadOnlyList<RedatedJar>>.Of([new RedatedJar(recorder.Jar, dates.UseBy, history.IsLabelled)]))
             : Result<IReadOnlyList<RedatedJar>>.Of([]));
 
     private static DateTime Later(DateTime one, DateTime other) => one > other ? one : other;
 
-    /// <summary>The jars that stand on a shelf; where a day was said, or no shelf is why, all jars, because some may have stood there then.</summary>
-    private static List<JarNumber> Standing(LedgerView view, string? shelf) => [.. view.Standing(shelf).Select(entry => JarNumber.From(entry.Number))];
+    /// <summary>The jars that stand on the shelves that are why; where a day was said, or a setting is why, all jars, because some may have stood there then.</summary>
+    private static List<JarNumber> Standing(LedgerView view, RedatingCause? cause) => cause is { Settings.Count: 0 }
+        ? [.. cause.Shelves.SelectMany(shelf => view.Standing(shelf)).Select(entry => JarNumber.From(entry.Number))]
+        : [.. view.Standing(null).Select(entry => JarNumber.From(entry.Number))];
 }
 
-/// <summary>Why jars got other dates: the shelf that became warmer or cooler, or the setting that was changed.</summary>
-internal sealed record RedatingCause(string? Shelf, string? Setting);
+/// <summary>Why jars got other dates.</summary>
+/// <param name="Shelves">The shelves that became warmer or cooler.</param>
+/// <param name="Settings">The settings that were changed.</param>
+internal sealed record RedatingCause(IReadOnlyList<string> Shelves, IReadOnlyList<string> Settings)
+{
+    /// <summary>With what dates moved.</summary>
+    internal string Words => (Shelves, Settings) switch
+    {
+        ([var shelf], []) => $"the warmth of shelf {Quoted.Of(shelf)}",
+        ([], [_]) => "this setting",
+        _ => "these settings",
+    };
+
+    /// <summary>What is recorded of a jar: its shelf where that is why, else the setting.</summary>
+    internal Redated Of(Jar jar, DateTime at, KeepingDates dates) => Settings is [var setting, ..] && !Shelves.Contains(jar.Shelf)
+        ? new Redated(at, dates) { Setting = setting }
+        : new Redated(at, dates) { Shelf = Shelves.FirstOrDefault(shelf => shelf == jar.Shelf) ?? Shelves[0] };
+}
 
 /// <summary>What a shop has settled, and the jars that got other dates by it.</summary>
 /// <param name="Settings">The settings in force.</param>

@@ -38,6 +38,9 @@ public sealed class LabelComposer
     /// <param name="where">Where it was named.</param>
     public Result<Design> Design(string id, string where) => library.Design(id, where);
 
+    /// <summary>The stock that is used where none is named.</summary>
+    internal Result<Sheet> UsualStock() => StockOf(new LabelChoice());
+
     private Result<Sheet> StockOf(LabelChoice choice) =>
         choice.Sheet is { } typed ? library.Sheet(typed)
         : bench.Settings.Sheet is { } settled ? SettledStock.Sheet(library, settled)

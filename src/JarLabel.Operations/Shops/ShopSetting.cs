@@ -5,7 +5,10 @@ namespace JarLabel.Operations.Shops;
 /// <summary>Changes one of a shop's settings from typed words; "none" takes any of them back.</summary>
 internal static partial class ShopSetting
 {
-    private const string None = "none", Where = "value";
+    /// <summary>What takes a setting back.</summary>
+    internal const string None = "none";
+
+    private const string Where = "value";
 
     private static readonly ShopSettings Usual = new();
 
@@ -85,6 +88,10 @@ internal static partial class ShopSetting
 
     [GeneratedRegex(@"^(?:(?<name>[^=]*)=(?<temperature>.*)|(?<name>[^=]*?\S)\s+(?<temperature>none|[-+]?[0-9][0-9.,]*\s*°?\s*\p{L}+))\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex ShelfText();
+
+    /// <summary>The name and the temperature in a shelf's line; null for a line that is none.</summary>
+    internal static (string Name, string Temperature)? ShelfIn(string text) =>
+        ShelfText().Match(text) is { Success: true } match ? (match.Groups["name"].Value.Trim(), match.Groups["temperature"].Value.Trim()) : null;
 
     /// <summary><c>name=18 C</c>, or <c>name 18 C</c>, adds a shelf or changes its temperature from that day on; <c>name=none</c> takes an empty one away.</summary>
     private static Result<ShopSettings> Shelf(Workbench bench, string text)

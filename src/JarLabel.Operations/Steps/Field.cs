@@ -69,6 +69,12 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>The step that adds something to choose, where a shop may have nothing; null where there is always something.</summary>
     internal Remedy? WhenNone { get; init; }
 
+    /// <summary>True for a choice of a few that is tapped, each a button by itself.</summary>
+    internal bool IsTapped { get; init; }
+
+    /// <summary>What the shop has settled, with which a page fills it in; what stands there as it was is left as it is. Null for what is not settled but said.</summary>
+    internal Func<Workbench, string?>? Settled { get; init; }
+
     /// <summary>What stands in it at first, for a jar.</summary>
     internal Func<Jar, string?>? First { get; init; }
 }

@@ -219,6 +219,9 @@ internal sealed class Input<T> : Input
     /// <summary>Seen or measured at the bench.</summary>
     internal Input<T> Observed() => Change(one => one with { IsObserved = true });
 
+    /// <summary>Tapped as one of a few large buttons.</summary>
+    internal Input<T> Tapped() => Change(one => one with { IsTapped = true });
+
     /// <summary>Chosen among a few.</summary>
     internal Input<T> Choices(Func<Workbench, IReadOnlyList<(string Value, string Words)>> choices) => Change(one => one with { Choices = choices });
 

@@ -14,16 +14,16 @@ internal static class ShopSteps
     internal static Step Init => field ??= Step.OfShop("shop init", "Make the shop folder", "Make the shop folder with a settings file to edit.", [], given => File.Exists(given.Bench.Folder.Settings)
         ? new Outcome(ShopAnswer.There(given.Bench)) { IsNothing = true }
         : Keep(given.Bench, settings => settings)) with
-    { Button = "Make it" };
+    { Button = "Make it", OnPages = "shop setup" };
 
-    internal static Step Show => field ??= Step.OfShop("shop show", "Settings", "The settings in force.", [], given => new Outcome(ShopAnswer.Of(given.Bench, given.Bench.Settings, given.Bench.Settings, []))) with { Looks = true };
+    internal static Step Show => field ??= Step.OfShop("shop show", "Settings", "The settings in force.", [], given => new Outcome(ShopAnswer.Of(given.Bench, given.Bench.Settings, given.Bench.Settings, [])) { Ways = [new Remedy("shop setup")] }) with { Looks = true };
 
     internal static Step Set => field ??= Step.OfShop("shop set", "Change a setting", "Change one setting: shop set base-url http://192.168.1.20:5080", [Setting, Value],
         given => Keep(given.Bench, settings => ShopSetting.Change(given.Bench.With(settings), given.Get(Setting), given.Get(Value)))) with
-    { Button = "Change it" };
+    { Button = "Change it", OnPages = "shop setup" };
 
     /// <summary>Changes what is settled at this moment, which may be other than when the shop was opened, and dates anew the jars whose dates hang on it.</summary>
-    private static Result<Outcome> Keep(Workbench bench, Func<ShopSettings, Result<ShopSettings>> change)
+    internal static Result<Outcome> Keep(Workbench bench, Func<ShopSettings, Result<ShopSettings>> change)
     {
         var before = bench.Settings;
         var changed = bench.DryRun

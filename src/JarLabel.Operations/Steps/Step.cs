@@ -53,6 +53,9 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     /// <summary>True for what is done at the machine itself and has no page, because it names files there.</summary>
     internal bool IsTypedOnly { get; init; }
 
+    /// <summary>The step whose page does the same better, so that no page leads here; null for none.</summary>
+    internal string? OnPages { get; init; }
+
     /// <summary>True for what reads the shop's own settings, catalog and layouts itself and tells their faults: the shop is opened without them.</summary>
     internal bool ReadsShopFiles { get; init; }
 

@@ -52,6 +52,7 @@ internal static class StepTable
         ("shop init", () => ShopSteps.Init),
         ("shop show", () => ShopSteps.Show),
         ("shop set", () => ShopSteps.Set),
+        ("shop setup", () => SetupStep.Step),
         ("export", () => CareSteps.Export),
         ("import", () => CareSteps.Import),
         ("backup", () => CareSteps.Backup),

@@ -9,6 +9,12 @@ internal interface IValueSource
     /// <summary>What was filled in under a name; null when nothing was.</summary>
     string? Text(string name) => Texts(name) is [var first, ..] ? first : null;
 
+    /// <summary>True where something stood in a field and was taken out of it.</summary>
+    bool IsEmptied(string name) => false;
+
+    /// <summary>What stood in a field before it was changed, line by line; null where nobody saw it.</summary>
+    IReadOnlyList<string>? Shown(string name) => null;
+
     /// <summary>What is said when a field that is needed is empty.</summary>
     Problem Missing(Field field);
 

@@ -17,6 +17,12 @@ internal sealed class FormValues(IReadOnlyDictionary<string, string> fields)
     /// <summary>What a field holds; null when it is empty.</summary>
     internal string? Text(string where) => fields.GetValueOrDefault(where) is { } text && !string.IsNullOrWhiteSpace(text) ? text.Trim() : null;
 
+    /// <summary>The address by which the page was asked for; null where that is this machine's own.</summary>
+    internal string? Came { get; init; }
+
+    /// <summary>True when the field came along, filled in or not.</summary>
+    internal bool Sent(string where) => fields.ContainsKey(where);
+
     /// <summary>True when the box is ticked.</summary>
     internal bool Ticked(string where) => Text(where) is not null;
 

@@ -17,7 +17,7 @@ internal sealed record StepForm(Step Step)
     /// <param name="jar">The jar; null where the step is of none.</param>
     /// <param name="entry">What is filled in.</param>
     internal IReadOnlyList<FormField> Fields(Workbench bench, Jar? jar, FormValues entry) =>
-        [.. Open.Select(one => Shown(one, bench, jar, entry.Text(one.Name))).OfType<FormField>(), .. Step.Looks || Step.Fields.Any(one => one.Name == At.Name) ? [] : (FormField[])[At with { Value = entry.Text(At.Name) }]];
+        [.. Open.Select(one => Shown(one, bench, jar, entry)).OfType<FormField>(), .. Step.Looks || Step.Fields.Any(one => one.Name == At.Name) ? [] : (FormField[])[At with { Value = entry.Text(At.Name) }]];
 
     /// <summary>When it was done, for every step that records.</summary>
     internal static FormField At { get; } = new("at", "When, if not now", "yesterday, 2026-03-09, or 2026-03-09 14:30") { Seldom = true };
@@ -49,9 +49,13 @@ internal sealed record StepForm(Step Step)
     internal PrintRequest? Printing(Workbench bench, JarNumber jar, FormValues entry) =>
         entry.Ticked("no-label") ? null : Step.Printing(bench, new Filled(Step, entry, jar));
 
-    private static FormField? Shown(Field one, Workbench bench, Jar? jar, string? given)
+    /// <summary>The name under which a form says what stood in a field of something settled when it was opened.</summary>
+    private static string Was(string name) => $"was.{name}";
+
+    private static FormField? Shown(Field one, Workbench bench, Jar? jar, FormValues entry)
     {
-        var first = jar is null ? null : one.First?.Invoke(jar);
+        var first = one.Settled?.Invoke(bench) ?? (jar is null ? null : one.First?.Invoke(jar));
+        var given = entry.Text(one.Name) ?? (one is { Settled: not null, Choices: null } && entry.Sent(one.Name) ? "" : null);
         var choices = one.Choices is null ? null : Offered(one, bench, given ?? first);
         return choices is { Count: 0 } ? null : new FormField(one.Name, one.Label, one.Hint ?? (choices is null && !one.IsFlag ? one.Example : null))
         {
@@ -59,7 +63,10 @@ internal sealed record StepForm(Step Step)
             First = first ?? choices?[0].Value,
             Value = choices is null ? given ?? first : Same(one, bench, choices, given ?? first) ?? choices[0].Value,
             Usual = one.Usual(bench),
-            Large = one is { IsObserved: true, Choices: not null },
+            Was = one.Settled is null ? null : (Was(one.Name), entry.Sent(Was(one.Name)) ? entry.Text(Was(one.Name)) ?? "" : first ?? ""),
+            Large = one is { Choices: not null } and ({ IsObserved: true } or { IsTapped: true }),
+            Beside = one.IsTapped,
+            Lines = one is { IsMany: true, Settled: not null },
             Tick = one.IsFlag,
             Seldom = one.IsMore,
         };
@@ -97,10 +104,19 @@ internal sealed record StepForm(Step Step)
         {
             var one = step.Fields.FirstOrDefault(known => known.Name == name);
             return one is { IsSubject: true } ? [$"{jar}"]
-                : one is null or { IsTypedOnly: true } || entry.Text(name) is not { } text ? []
-                : one.IsMany ? text.Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                : one is null or { IsTypedOnly: true } || entry.Text(name) is not { } text || IsAsItWas(one, text) ? []
+                : one.IsMany ? Lines(text)
                 : [text];
         }
+
+        public bool IsEmptied(string name) => entry.Sent(name) && entry.Text(name) is null && entry.Text(Was(name)) is not null;
+
+        public IReadOnlyList<string>? Shown(string name) => entry.Sent(Was(name)) ? Lines(entry.Text(Was(name)) ?? "") : null;
+
+        /// <summary>What is settled and stands there as it did is left as it is, whatever somebody else has settled meanwhile.</summary>
+        private bool IsAsItWas(Field one, string text) => one.Settled is not null && entry.Text(Was(one.Name)) is { } was && (one.IsMany ? Lines(text).SequenceEqual(Lines(was)) : text == was);
+
+        private static string[] Lines(string text) => text.Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
         public Problem Missing(Field field) => TypingProblems.Empty(field.Name, field.Label, field.Example);
     }
@@ -120,6 +136,15 @@ internal sealed record FormField(string Name, string Label, string? Hint = null)
 
     /// <summary>What stands in it now.</summary>
     internal string? Value { get; init; }
+
+    /// <summary>What stood in it when the form was opened and under which name the form says so, where that is something settled; else null.</summary>
+    internal (string Name, string Value)? Was { get; init; }
+
+    /// <summary>True where its buttons stand side by side.</summary>
+    internal bool Beside { get; init; }
+
+    /// <summary>True for several lines.</summary>
+    internal bool Lines { get; init; }
 
     /// <summary>Usual values to tap.</summary>
     internal IReadOnlyList<(string Value, string Words)> Usual { get; init; } = [];

@@ -12,6 +12,11 @@ internal readonly record struct StepWay(string? Address, string Title, JarNumber
     /// <summary>The way to a step.</summary>
     internal static StepWay To(Remedy wanted)
     {
+        if (wanted.Values.Count == 0 && StepTable.Find(wanted.Verb)?.OnPages is { } better)
+        {
+            return To(new Remedy(better));
+        }
+
         if (StepTable.Find(wanted.Verb) is not { } step || step.IsTypedOnly)
         {
             return new(null, StepTable.Find(wanted.Verb)?.Title ?? wanted.Verb);

@@ -4,6 +4,9 @@ namespace JarLabel.Web.Guards;
 /// that says neither is not taken.</summary>
 internal static class SameOrigin
 {
+    /// <summary>True for what a browser says that a page of another server asked for.</summary>
+    internal static bool IsForeign(HttpRequest request) => request.Headers["Sec-Fetch-Site"] == "cross-site";
+
     internal static bool Holds(HttpRequest request)
     {
         var site = request.Headers["Sec-Fetch-Site"].ToString();

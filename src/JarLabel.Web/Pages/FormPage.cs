@@ -20,6 +20,7 @@ internal static class FormPage
                 {Jar(scene)}{Known(scene)}
                 {(form.Says is { } says ? Html.Of($"<p>{says}</p>") : default)}
                 {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene.Problems, fields, scene.History?.Jar.Number)}{Form(scene, fields)}"))}
+                {Html.If(form.Verb == "shop show", () => KeepPart.Of(scene.Bench))}
                 """),
             Frame.Served,
             script: hindered.Count == 0);
@@ -32,7 +33,7 @@ internal static class FormPage
             $"""
             {Html.If(form.WorksOut, () => Html.Of($"""<section id="result" class="result" aria-live="polite" aria-label="What to pour and weigh">{scene.Hands}</section>"""))}
             <form method="post" action="{scene.Address}"{Html.Own(form.WorksOut ? " data-live" : "")}{Html.Own(form.Looks ? "" : " data-records")} autocomplete="off">
-            {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.Seen}")}
+            {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.Seen}")}{fields.Select(field => field.Was is { } was ? Hidden(was.Name, was.Value) : default)}
             {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
             {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
             {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? fields.Count == 0 ? "" : "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
@@ -105,22 +106,26 @@ internal static class FormPage
         var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>{StepLinks.Row(problem.Text.Remedies, own)}"""));
         return field.Tick
             ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(values.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
-            : field is { Large: true, Choices: { } found } ? Html.Of($"""<fieldset class="large"{Html.Own(problems.Length > 0 ? " aria-invalid=\"true\"" : "")}><legend>{field.Label}</legend>{found.Where(choice => choice.Value.Length > 0).Select((choice, place) => Large(field, choice, place))}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></fieldset>""")
-            : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : field.Usual.Count > 0 ? " class=\"tap\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(field, problems.Length > 0)}{Taps(field)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
+            : field is { Large: true, Choices: { } found } ? Html.Of($"""<fieldset class="large{(field.Beside ? " beside" : "")}"{Html.Own(problems.Length > 0 ? " aria-invalid=\"true\"" : "")}><legend>{field.Label}</legend>{found.Where(choice => choice.Value.Length > 0).Select((choice, place) => Large(field, choice, place))}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></fieldset>""")
+            : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : field.Usual.Count > 0 || field is { Was: not null, Choices: null } ? " class=\"tap\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(field, problems.Length > 0)}{Taps(field)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
     }
+
+    /// <summary>What stands on a button beside others; what is longer has a row of its own.</summary>
+    private const int LongestTap = 16;
 
     private static Markup Large(FormField field, (string Value, string Words) choice, int place) => Html.Of(
         $"""<label class="pick"><input type="radio" name="{field.Name}" value="{choice.Value}"{(place == 0 ? Html.Of($" id=\"f-{field.Name}\"") : default)} aria-describedby="h-{field.Name}"{Html.Own(choice.Value == field.Value ? " checked" : "")}>{choice.Words}</label>""");
 
     /// <summary>Usual values; the script shows them, because without it they would do nothing.</summary>
     private static Markup Taps(FormField field) => Html.If(field.Usual.Count > 0, () => Html.Of(
-        $"""<div class="taps" data-for="{field.Name}" hidden>{field.Usual.Select(usual => Html.Of($"""<button type="button" value="{usual.Value}">{usual.Words}</button>"""))}</div>"""));
+        $"""<div class="taps{(field.Usual.Any(usual => usual.Words.Length > LongestTap) ? " long" : "")}" data-for="{field.Name}" hidden>{field.Usual.Select(usual => Html.Of($"""<button type="button" value="{usual.Value}">{usual.Words}</button>"""))}</div>"""));
 
     private static Markup Control(FormField field, bool faulty)
     {
         var common = Html.Of($"""id="f-{field.Name}" name="{field.Name}" aria-describedby="h-{field.Name}"{Html.Own(faulty ? " aria-invalid=\"true\"" : "")}""");
         return field.Choices is { } choices
             ? Html.Of($"""<select {common}>{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == field.Value ? " selected" : "")}>{choice.Words}</option>"""))}</select>""")
+            : field.Lines ? Html.Of($"""<textarea {common} rows="{Math.Max(2, 1 + (field.Value ?? "").Split('\n').Length)}" autocapitalize="off" spellcheck="false">{Html.Own("\n")}{field.Value ?? ""}</textarea>""")
             : Html.Of($"""<input {common} value="{field.Value ?? ""}" autocapitalize="off" spellcheck="false">""");
     }
 }

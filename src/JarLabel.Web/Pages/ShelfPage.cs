@@ -13,11 +13,11 @@ internal static class ShelfPage
             {Find()}
             {ProblemPage.Cautions(sight.Cautions)}
             {Filter(bench, sight)}
-            {(sight.List.Jars.Count == 0 ? None(sight) : Jars(bench, sight.List, j => $"/J/{JarNumber.From(j.Number)}"))}
+            {(sight.List.Jars.Count == 0 ? None(bench, sight) : Jars(bench, sight.List, j => $"/J/{JarNumber.From(j.Number)}"))}
             {Next(sight)}
             {ProblemPage.Cautions(sight.OfJars)}
             {StockParts.Totals(bench, sight.Totals)}{StockParts.Bottles(bench, sight.Bottles)}{StockParts.Bags(bench, sight.Bags)}
-            <p><a href="/can">Cans of this shop, from their data sheets</a></p>
+            <nav class="top" aria-label="More of the shop"><a href="/can">Cans of this shop, from their data sheets</a><a href="/shop/show">Settings, backup, devices</a></nav>
             """),
         Frame.Served);
 
@@ -33,14 +33,19 @@ internal static class ShelfPage
         Frame.Still("index.html"),
         head: Frame.StillHead);
 
-    private static Markup None(ShelfView sight) => sight.Shelf is null && !sight.Due
+    private static Markup None(Workbench bench, ShelfView sight) => sight.Shelf is not null || sight.Due
+        ? Html.Own("""<p>No such jar stands here.</p><p class="do"><a class="go" href="/">All jars</a></p>""")
+        : File.Exists(bench.Folder.Settings) || File.Exists(bench.Folder.Ledger)
         ? Html.Own(
             """
-            <p>No jar stands here yet.</p><p class="do"><a class="go first" href="/mix">Mix a jar</a></p>
-            <h2>Set up your shop</h2><p>What is settled once, and printed on every label. All of it can be left for later.</p>
-            <p class="do"><a class="go" href="/shop/set?setting=name">The shop's name</a><a class="go" href="/shop/set?setting=rules">Whose hazard rules</a><a class="go" href="/shop/set?setting=units">Metric or US amounts</a><a class="go" href="/shop/set?setting=sheet">Label stock</a><a class="go" href="/shop/set?setting=shelf">Shelves, and how warm they are</a><a class="go" href="/bag/add">A bag of flakes</a><a class="go" href="/bottle/add">A bottle of alcohol</a><a class="go" href="/shop/show">All settings</a></p>
+            <p>No jar stands here yet.</p><p class="do"><a class="go first" href="/mix">Mix a jar</a><a class="go" href="/bag/add">A bag of flakes</a><a class="go" href="/bottle/add">A bottle of alcohol</a><a class="go" href="/shop/setup">Settings</a></p>
             """)
-        : Html.Own("""<p>No such jar stands here.</p><p class="do"><a class="go" href="/">All jars</a></p>""");
+        : Html.Own(
+            """
+            <p>No jar stands here yet.</p>
+            <h2>Set up your shop</h2><p>Its name, whose rules hold, what you print on, how warm the shelves are: settled once, and printed on every label. All of it can be left for later.</p>
+            <p class="do"><a class="go first" href="/shop/setup">Set up your shop</a><a class="go" href="/bag/add">A bag of flakes</a><a class="go" href="/bottle/add">A bottle of alcohol</a><a class="go" href="/mix">Mix a jar</a></p>
+            """);
 
     /// <summary>The jars as one list of links.</summary>
     private static Markup Jars(Workbench bench, ShelfList list, Func<JarEntry, string> address)

@@ -8,7 +8,7 @@ internal static class StepsPage
         Html.Of(
             $"""
             <h1>All steps</h1>
-            {Part("To do", StepForms.OfShop.Values.Where(form => !form.Step.Looks))}
+            {Part("To do", StepForms.OfShop.Values.Where(form => form.Step is { Looks: false, OnPages: null }))}
             {Part("To look at", StepForms.OfShop.Values.Where(form => form.Step.Looks))}
             <p>What is done with one jar stands on the jar's own page.</p>
             """),

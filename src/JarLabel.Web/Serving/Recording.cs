@@ -12,18 +12,18 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
     /// <param name="place">Which.</param>
     /// <param name="who">Who asks.</param>
     /// <param name="given">What is filled in already, by the names of its fields.</param>
-    internal Reply Blank(Route place, Client who, IReadOnlyDictionary<string, string> given) => Scene(place, who, new FormValues(Unobserved(place, given))).TryGet(out var scene, out var problems)
+    /// <param name="came">The address by which it was asked for; null for this machine's own.</param>
+    internal Reply Blank(Route place, Client who, IReadOnlyDictionary<string, string> given, string? came) => Scene(place, who, new FormValues(Unobserved(place, given)) { Came = came }).TryGet(out var scene, out var problems)
         ? Reply.Page(FormPage.Of(Filled(scene, given.Count > 0)))
         : Reply.NotFound(problems);
 
     /// <summary>A form as sent: worked out, or recorded.</summary>
     /// <param name="place">Which.</param>
     /// <param name="who">Who sends it.</param>
-    /// <param name="fields">What it holds.</param>
+    /// <param name="entry">What it holds.</param>
     /// <param name="ours">True when it came from a page of this run of the server, opened by the same device.</param>
-    internal Reply Take(Route place, Client who, IReadOnlyDictionary<string, string> fields, bool ours)
+    internal Reply Take(Route place, Client who, FormValues entry, bool ours)
     {
-        var entry = new FormValues(fields);
         if (!Scene(place, who, entry).TryGet(out var scene, out var problems))
         {
             return Reply.NotFound(problems);
@@ -58,7 +58,7 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
     private Result<FormScene> Scene(Route place, Client who, FormValues entry)
     {
         var (form, token) = (Form(place), tokens.Of(who.Device));
-        return factory.Open(rehearse: true, at: Moment(entry)?.TryGet(out var at, out _) == true ? at : null, unread: form.Step.ReadsShopFiles).Then(bench => place.Jar.Length == 0
+        return factory.Open(rehearse: true, at: Moment(entry)?.TryGet(out var at, out _) == true ? at : null, unread: form.Step.ReadsShopFiles, came: entry.Came).Then(bench => place.Jar.Length == 0
             ? new FormScene(form, bench, null, token, once.NewKey(), entry, [], default) { Seen = Events(bench) }
             : Reading.Find(bench, place.Jar).Then<FormScene>(found => new FormScene(form, bench, found.Jar.History, token, once.NewKey(), entry, [], default) { Seen = found.Jar.History.Steps }));
     }

@@ -20,6 +20,9 @@ internal sealed record Reply(int Status, string Type, ReadOnlyMemory<byte> Body)
     /// <summary>The name under which a browser saves it.</summary>
     internal string? FileName { get; init; }
 
+    /// <summary>A file in place of the bytes.</summary>
+    internal PassingFile? Content { get; init; }
+
     internal static Reply Page(string html, int status = 200) => new(status, HtmlType, Encoding.UTF8.GetBytes(html));
 
     internal static Reply Refused(int status, params IReadOnlyList<Problem> problems) => Page(ProblemPage.Of(problems), status);
@@ -35,17 +38,18 @@ internal sealed record Reply(int Status, string Type, ReadOnlyMemory<byte> Body)
 
     internal async Task Send(HttpContext context)
     {
+        using var content = Content;
         var response = context.Response;
         response.StatusCode = Status;
         response.ContentType = Type;
-        response.ContentLength = Body.Length;
+        response.ContentLength = content?.Stream.Length ?? Body.Length;
         Put("Cache-Control", Lasts ? "public, max-age=31536000, immutable" : null);
         Put("Location", Location);
         Put("Set-Cookie", Cookie);
         Put("Content-Disposition", FileName is null ? null : $"attachment; filename=\"{FileName}\"");
         if (!HttpMethods.IsHead(context.Request.Method))
         {
-            await response.Body.WriteAsync(Body, context.RequestAborted);
+            await (content?.Stream.CopyToAsync(response.Body, context.RequestAborted) ?? response.Body.WriteAsync(Body, context.RequestAborted).AsTask());
         }
 
         void Put(string header, string? value)

@@ -16,6 +16,8 @@ internal sealed record Route(RouteKind Kind, string Jar = "", string Step = "")
         ["", "pair"] => new Route(RouteKind.Pair),
         ["", "can"] => new Route(RouteKind.Can),
         ["", "labels", { Length: > 0 } file] => new Route(RouteKind.LabelFile, Step: file),
+        ["", (ShopCopies.Backup or ShopCopies.Export) and var copy] => new Route(RouteKind.Copy, Step: copy),
+        ["", "devices"] => new Route(RouteKind.Devices),
         ["", "steps"] => new Route(RouteKind.Steps),
         ["", "done", var key, "paper"] => new Route(RouteKind.Paper, Step: key),
         ["", "done", var key] => new Route(RouteKind.Done, Step: key),

@@ -30,6 +30,12 @@ internal enum RouteKind
     /// <summary>The shop's own cans, and the form to enter one.</summary>
     Can,
 
+    /// <summary>The whole shop in a file to take away.</summary>
+    Copy,
+
+    /// <summary>The devices that may record.</summary>
+    Devices,
+
     /// <summary>Everything that can be done.</summary>
     Steps,
 

@@ -14,6 +14,8 @@ internal sealed class Site : IDisposable
     private readonly PageCache cache;
     private readonly Recording recording;
     private readonly PaperRuns papers;
+    private readonly Devices devices;
+    private readonly ShopCopies copies = new();
     private readonly FormTokens tokens = new();
     private readonly RateLimiter requests = new(MostRequestsAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
     private readonly RateLimiter guesses = new(MostWrongGuessesAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
@@ -21,6 +23,7 @@ internal sealed class Site : IDisposable
     internal Site(ServeRequest request, Workbench bench, Devices devices)
     {
         this.request = request;
+        this.devices = devices;
         hosts = new Hosts(request.Lan, bench.Settings.BaseUrl?.Text);
         authenticator = new RequestAuthenticator(request.Lan is not null, request.Open, devices);
         pairing = request.Lan is null ? null : new Pairing(devices, request.Say);
@@ -100,10 +103,18 @@ internal sealed class Site : IDisposable
                 return recording.Paper(place.Step);
             case { Kind: RouteKind.Can }:
                 return who.MayRecord ? Within(bench => Cans(bench, who, new FormValues(new Dictionary<string, string>()), [])) : Reply.SeeOther(PairPage.Address(path));
+            case { Kind: RouteKind.Copy or RouteKind.Devices } when !who.MayRecord:
+                return Reply.SeeOther(PairPage.Address(path));
+            case { Kind: RouteKind.Copy } when SameOrigin.IsForeign(context.Request):
+                return Reply.Refused(403, WebProblems.ForeignForm());
+            case { Kind: RouteKind.Copy } place:
+                return Within(bench => copies.Take(bench, place.Step));
+            case { Kind: RouteKind.Devices }:
+                return Paired(who, []);
             case { Kind: RouteKind.Steps }:
                 return Reply.Page(StepsPage.Of());
             case { Kind: RouteKind.Form } place:
-                return who.MayRecord ? Known(context, () => recording.Blank(place, who, FormBody.Given(context.Request.Query))) : Reply.SeeOther(PairPage.Address(path));
+                return who.MayRecord ? Known(context, () => recording.Blank(place, who, FormBody.Given(context.Request.Query), Came(context.Request))) : Reply.SeeOther(PairPage.Address(path));
             default:
                 return Reply.NotFound([WebProblems.NoSuchPage(path)]);
         }
@@ -112,7 +123,7 @@ internal sealed class Site : IDisposable
     private async Task<Reply> Take(HttpContext context, string path, Client who)
     {
         var place = Route.Of(path);
-        if (place.Kind is not (RouteKind.Form or RouteKind.Pair or RouteKind.Can))
+        if (place.Kind is not (RouteKind.Form or RouteKind.Pair or RouteKind.Can or RouteKind.Devices))
         {
             return place.Kind is RouteKind.None ? Reply.Refused(404, WebProblems.NoSuchPage(path)) : Reply.Refused(405, WebProblems.MethodNotAllowed("POST"));
         }
@@ -122,7 +133,7 @@ internal sealed class Site : IDisposable
             return Reply.Refused(403, WebProblems.ForeignForm());
         }
 
-        if (place.Kind is (RouteKind.Form or RouteKind.Can) && !who.MayRecord)
+        if (place.Kind is not RouteKind.Pair && !who.MayRecord)
         {
             return Reply.Refused(401, WebProblems.NotPaired());
         }
@@ -136,7 +147,8 @@ internal sealed class Site : IDisposable
         var ours = tokens.Fits(fields.GetValueOrDefault("token"), who.Device);
         return place.Kind switch
         {
-            RouteKind.Form => recording.Take(place, who, fields, ours),
+            RouteKind.Form => recording.Take(place, who, new FormValues(fields) { Came = Came(context.Request) }, ours),
+            RouteKind.Devices => ours ? Part(who, fields) : Reply.Refused(403, WebProblems.OldForm()),
             RouteKind.Can => Within(bench => ours ? Enter(bench, who, new FormValues(fields)) : Cans(bench, who, new FormValues(fields), new Faults([WebProblems.OldPage()]), 403)),
             _ => ours ? Pair(fields) : Reply.Refused(403, WebProblems.OldForm()),
         };
@@ -149,6 +161,19 @@ internal sealed class Site : IDisposable
     private Reply Cans(Workbench bench, Client who, FormValues entry, Faults problems, int refused = 422) => CanBook.All(bench).TryGet(out var cans, out var faults)
         ? Reply.Page(CanPage.Of(bench, tokens.Of(who.Device), cans, entry, problems), problems.Count > 0 ? refused : 200)
         : Reply.Refused(503, faults);
+
+    /// <summary>The devices that may record.</summary>
+    private Reply Paired(Client who, Faults problems) => devices.All().TryGet(out var all, out var faults)
+        ? Reply.Page(DevicesPage.Of(tokens.Of(who.Device), all, who.Paired, problems), problems.Count > 0 ? 422 : 200)
+        : Reply.Refused(503, faults);
+
+    /// <summary>Takes a device's right to record.</summary>
+    private Reply Part(Client who, IReadOnlyDictionary<string, string> fields) =>
+        devices.Revoke(fields.GetValueOrDefault("device") ?? "").TryGet(out _, out var problems) ? Reply.SeeOther("/devices") : Paired(who, problems);
+
+    /// <summary>The address by which somebody came; null for this machine's own, which leads nobody else here.</summary>
+    private static string? Came(HttpRequest asked) =>
+        Uri.TryCreate($"{asked.Scheme}://{asked.Host.Value}", UriKind.Absolute, out var address) && !address.IsLoopback ? address.GetLeftPart(UriPartial.Authority) : null;
 
     private Reply Pair(IReadOnlyDictionary<string, string> fields)
     {

@@ -100,7 +100,7 @@ internal sealed partial class WebShop : IDisposable
     }
 
     internal static (string Name, string Value)[] Hidden(string html) =>
-        [.. HiddenField().Matches(html).Select(m => (m.Groups["name"].Value, m.Groups["value"].Value))];
+        [.. HiddenField().Matches(html).Select(m => (m.Groups["name"].Value, WebUtility.HtmlDecode(m.Groups["value"].Value)))];
 
     /// <summary>Ends the server and starts it anew.</summary>
     internal void Restart()
