@@ -1,4 +1,5 @@
 using System.Net.Sockets;
+using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -11,6 +12,9 @@ namespace JarLabel.Web;
 /// <summary>Serves the shop's pages.</summary>
 public static class Server
 {
+    /// <summary>A browser opens six at once; one host leaves room for others whatever it does.</summary>
+    private const int MostConnections = 256, MostConnectionsOfOne = 32;
+
     /// <summary>Opens the shop and begins to listen; or says why not.</summary>
     public static Result<RunningServer> Start(ServeRequest request) =>
         request.Door.Open().Then(bench => Devices.Open(bench.Folder).Then(devices => Start(request, new Site(request, bench, devices))));
@@ -44,11 +48,32 @@ public static class Server
         limits.MaxRequestBodySize = FormBody.Most;
         limits.MaxRequestLineSize = 4096;
         limits.MaxRequestHeadersTotalSize = 16 * 1024;
-        limits.MaxConcurrentConnections = 256;
+        limits.MaxConcurrentConnections = MostConnections;
         limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
         limits.KeepAliveTimeout = TimeSpan.FromSeconds(30);
         limits.MinRequestBodyDataRate = new MinDataRate(240, TimeSpan.FromSeconds(5));
-        kestrel.Listen(Endpoint(request), listen => listen.Protocols = HttpProtocols.Http1);
+        kestrel.Listen(Endpoint(request), listen =>
+        {
+            listen.Protocols = HttpProtocols.Http1;
+            if (request.Lan is not null)
+            {
+                var shares = new Shares(MostConnectionsOfOne, MostConnections);
+                listen.Use(next => connection => Shared(shares, next, connection));
+            }
+        });
+    }
+
+    /// <summary>A connection within its host's share; one beyond it is closed unread.</summary>
+    private static async Task Shared(Shares shares, ConnectionDelegate next, ConnectionContext connection)
+    {
+        using var share = shares.Take((connection.RemoteEndPoint as IPEndPoint)?.Address ?? IPAddress.None);
+        if (share is null)
+        {
+            connection.Abort();
+            return;
+        }
+
+        await next(connection);
     }
 }
 

@@ -32,10 +32,13 @@ public static class WebProblems
         new("JL605", "This device may look and not record. Pair it first with the code that the server shows on its screen.");
 
     internal static Problem WrongCode(string read) =>
-        new("JL606", $"Read {Quoted.Of(read)}, which is not the pairing code; it has eight digits, such as 0417 2935, and stands on the screen where the server was started. It changes after five wrong tries.", "code");
+        new("JL606", $"Read {Quoted.Of(read)}, which is not the pairing code; it is digits, such as 0417 2935, and stands on the screen where the server was started. It may have changed: read it there anew.", "code");
 
     internal static Problem PairingClosed() =>
-        new("JL607", "There were too many wrong pairing codes; no device can be paired until the server is started again.");
+        new("JL607", "There were too many wrong pairing codes from this device. Wait ten minutes, then give the code that stands on the server's screen; other devices can be paired meanwhile.");
+
+    internal static Problem PairingSlow() =>
+        new("JL666", "Very many wrong pairing codes come in from many devices. Wait a minute and give the code once more.");
 
     internal static Problem TooFast() =>
         new("JL608", "Too many requests from this device; wait a minute.");

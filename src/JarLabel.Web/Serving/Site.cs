@@ -23,7 +23,7 @@ internal sealed class Site : IDisposable
         this.request = request;
         hosts = new Hosts(request.Lan, bench.Settings.BaseUrl?.Text);
         authenticator = new RequestAuthenticator(request.Lan is not null, request.Open, devices);
-        pairing = request.Lan is null ? null : new Pairing(devices, request.Say);
+        pairing = request.Lan is null ? null : new Pairing(devices, request.Say, TimeProvider.System);
         cache = new PageCache(bench.Folder, () => request.Door.Now);
         papers = new PaperRuns(request.Say);
         recording = new Recording(request.Door, tokens, papers, devices);
@@ -138,7 +138,7 @@ internal sealed class Site : IDisposable
         {
             RouteKind.Form => recording.Take(place, who, fields, ours),
             RouteKind.Can => Within(bench => ours ? Enter(bench, who, new FormValues(fields)) : Cans(bench, who, new FormValues(fields), new Faults([WebProblems.OldPage()]), 403)),
-            _ => ours ? Pair(fields) : Reply.Refused(403, WebProblems.OldForm()),
+            _ => ours ? Pair(context, fields) : Reply.Refused(403, WebProblems.OldForm()),
         };
     }
 
@@ -150,31 +150,21 @@ internal sealed class Site : IDisposable
         ? Reply.Page(CanPage.Of(bench, tokens.Of(who.Device), cans, entry, problems), problems.Count > 0 ? refused : 200)
         : Reply.Refused(503, faults);
 
-    private Reply Pair(IReadOnlyDictionary<string, string> fields)
+    private Reply Pair(HttpContext context, IReadOnlyDictionary<string, string> fields)
     {
         var entry = new FormValues(fields);
         var name = entry.Fact("name", PairPage.Name);
         var code = entry.Text("code") ?? "";
         return pairing is null ? Reply.Refused(404, WebProblems.NoSuchPage("/pair"))
-            : !entry.Then(() => pairing.Pair(code, name ?? "a device", request.Door.Now)).TryGet(out var token, out var problems) ? Reply.Refused(403, problems)
+            : !entry.Then(() => pairing.Pair(code, name ?? "a device", From(context), request.Door.Now)).TryGet(out var token, out var problems) ? Reply.Refused(403, problems)
             : Reply.SeeOther(PairPage.Back(fields.GetValueOrDefault("to"))) with { Cookie = RequestAuthenticator.Kept(token) };
     }
 
-    /// <summary>A page of one jar; who guesses numbers that are not there is soon sent away.</summary>
+    /// <summary>A page of one jar. Who guesses numbers that are not there is soon sent away from those; what is there is shown all the same.</summary>
     private Reply Known(HttpContext context, Func<Reply> page)
     {
-        if (TooFast(from => !guesses.Spent(from), context))
-        {
-            return Reply.Refused(429, WebProblems.TooFast());
-        }
-
         var reply = page();
-        if (reply.Status == 404)
-        {
-            guesses.Count(From(context));
-        }
-
-        return reply;
+        return reply.Status == 404 && TooFast(guesses.Count, context) ? Reply.Refused(429, WebProblems.TooFast()) : reply;
     }
 
     private bool TooFast(Func<IPAddress, bool> fits, HttpContext context) => request.Lan is not null && !fits(From(context));

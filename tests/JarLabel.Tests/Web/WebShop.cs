@@ -84,6 +84,24 @@ internal sealed partial class WebShop : IDisposable
         return Send(request);
     }
 
+    /// <summary>Sends a photo of labels as a browser does, with the form's mark before it.</summary>
+    internal async Task<Page> Photo(byte[] photo, string? token = null)
+    {
+        token ??= Hidden((await Get("/scan")).Text).First(field => field.Name == "token").Value;
+        using var form = new MultipartFormDataContent { { new StringContent(token), "token" }, { new ByteArrayContent(photo), "photo", "photo.jpg" } };
+        var request = new HttpRequestMessage(HttpMethod.Post, "/scan") { Content = form };
+        request.Headers.Add("Origin", $"http://{Host}");
+        return await Send(request);
+    }
+
+    /// <summary>From now on the client is another host, at that address.</summary>
+    internal void ComeFrom(string address)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "Only Linux lets a program come from every address of the loopback network.");
+        client.Dispose();
+        client = ClientOf(server, IPAddress.Parse(address));
+    }
+
     internal async Task<Page> Send(HttpRequestMessage request)
     {
         if (Cookie is not null)
@@ -121,8 +139,17 @@ internal sealed partial class WebShop : IDisposable
         Directory.Delete(root, recursive: true);
     }
 
-    private static HttpClient ClientOf(RunningServer server) =>
-        new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false }) { BaseAddress = new Uri(server.Address) };
+    private static HttpClient ClientOf(RunningServer server, IPAddress? from = null) =>
+        new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false, ConnectCallback = (wanted, stop) => Connect(from ?? IPAddress.Loopback, wanted.DnsEndPoint.Port, stop) }) { BaseAddress = new Uri(server.Address) };
+
+    /// <summary>A connection to the server from an address of the loopback network.</summary>
+    internal static async ValueTask<Stream> Connect(IPAddress from, int port, CancellationToken stop)
+    {
+        var socket = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp) { NoDelay = true };
+        socket.Bind(new IPEndPoint(from, 0));
+        await socket.ConnectAsync(new IPEndPoint(IPAddress.Loopback, port), stop);
+        return new NetworkStream(socket, ownsSocket: true);
+    }
 
     private WorkbenchOptions Request => new(Folder, Now);
 
