@@ -21,6 +21,9 @@ public sealed class RunningServer : IDisposable
     /// <summary>Where it listens: <c>http://127.0.0.1:5080</c>.</summary>
     public string Address { get; }
 
+    /// <summary>Where the codes on this shop's labels lead, as it was when the server began; null for nowhere.</summary>
+    public string? CodesLead => site.CodesLead;
+
     /// <summary>The code that lets the next device record; null where none is needed.</summary>
     public string? PairingCode => site.PairingCode;
 

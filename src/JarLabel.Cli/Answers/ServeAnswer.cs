@@ -18,6 +18,8 @@ internal static class ServeAnswer
                 ("pairing code", code),
                 ("to record", "a device gives this code once; without it nothing can be recorded"),
                 ("to read", open ? "everybody on this network" : "paired devices; --open lets everybody on this network"),
+                ("codes on labels", LabelAddress.Leads(server.CodesLead, server.Address) ? "open their jar here"
+                    : $"{(server.CodesLead is { } other ? $"open {other}, not these pages" : "open nothing on a telephone yet")}; \"jarlabel shop set base-url {server.Address}\" lets those printed from then on open their jar here"),
                 ("no secrecy", "nothing is encrypted on the way: a network of your own, never one that guests share"));
         }
         else

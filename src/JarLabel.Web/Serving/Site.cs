@@ -21,7 +21,8 @@ internal sealed class Site : IDisposable
     internal Site(ServeRequest request, Workbench bench, Devices devices)
     {
         this.request = request;
-        hosts = new Hosts(request.Lan, bench.Settings.BaseUrl?.Text);
+        CodesLead = bench.Settings.BaseUrl?.Text;
+        hosts = new Hosts(request.Lan, CodesLead);
         authenticator = new RequestAuthenticator(request.Lan is not null, request.Open, devices);
         pairing = request.Lan is null ? null : new Pairing(devices, request.Say, TimeProvider.System);
         cache = new PageCache(bench.Folder, () => request.Door.Now);
@@ -30,6 +31,9 @@ internal sealed class Site : IDisposable
     }
 
     /// <summary>The code that lets the next device record; null where none is needed.</summary>
+    /// <summary>Where the codes on labels lead; null for nowhere.</summary>
+    internal string? CodesLead { get; }
+
     internal string? PairingCode => pairing?.Code;
 
     /// <summary>Takes back from their printers what is not printed yet.</summary>
@@ -87,7 +91,7 @@ internal sealed class Site : IDisposable
             case { Kind: not (RouteKind.None or RouteKind.Pair) } when !who.MayRead:
                 return Reply.SeeOther(PairPage.Address(path));
             case { Kind: RouteKind.Shelf }:
-                return Within(bench => Reading.Shelf(bench, context.Request.Query));
+                return Within(bench => Reading.Shelf(bench, context.Request.Query, request.Lan is not null && who.MayRecord ? $"{context.Request.Scheme}://{context.Request.Host.Value}" : null));
             case { Kind: RouteKind.Jar } place:
                 return Known(context, () => cache.Get(path, () => Within(bench => Reply.Of(Reading.Jar(bench, place.Jar), Reply.NotFound))));
             case { Kind: RouteKind.LabelPdf } place:
@@ -105,7 +109,7 @@ internal sealed class Site : IDisposable
             case { Kind: RouteKind.Form } place:
                 return who.MayRecord ? Known(context, () => recording.Blank(place, who, FormBody.Given(context.Request.Query))) : Reply.SeeOther(PairPage.Address(path));
             default:
-                return Reply.NotFound([WebProblems.NoSuchPage(path)]);
+                return WithoutSlash(context.Request) ?? Reply.NotFound([WebProblems.NoSuchPage(path)]);
         }
     }
 
@@ -114,6 +118,11 @@ internal sealed class Site : IDisposable
         var place = Route.Of(path);
         if (place.Kind is not (RouteKind.Form or RouteKind.Pair or RouteKind.Can))
         {
+    /// <summary>The way to the same page without the slash at its end, with which a place that only keeps files has it; null where that is none either.</summary>
+    private static Reply? WithoutSlash(HttpRequest asked) => asked.Path.ToUriComponent() is ['/', .. { Length: > 1 }] path && path.EndsWith('/') && Route.Of(asked.Path.Value![..^1]).Kind != RouteKind.None
+        ? Reply.Moved($"{path[..^1]}{asked.QueryString.ToUriComponent()}")
+        : null;
+
             return place.Kind is RouteKind.None ? Reply.Refused(404, WebProblems.NoSuchPage(path)) : Reply.Refused(405, WebProblems.MethodNotAllowed("POST"));
         }
 
