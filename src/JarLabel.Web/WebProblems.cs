@@ -46,6 +46,27 @@ public static class WebProblems
     internal static Problem TooLarge(long most) =>
         new("JL609", string.Create(CultureInfo.InvariantCulture, $"The form is too large or too slow in coming; at most {most / 1024} KB within 15 seconds are taken."));
 
+    internal static Problem OldPhoto() =>
+        new("JL604", "This page was opened before the server was started anew, or by another device. Take the photo once more from here.");
+
+    internal static Problem PhotoTooLarge(long most) =>
+        new("JL660", string.Create(CultureInfo.InvariantCulture, $"This photo is larger than {most / (1024 * 1024)} MB, which is as much as is taken. Let the camera take smaller pictures, such as 4000 × 3000 dots, or type the number beside the code, such as 142-5."));
+
+    internal static Problem NoPhoto() =>
+        new("JL661", "No photo came, or an empty one. Take one first, or type the number beside the code, such as 142-5.");
+
+    internal static Problem PhotoCutOff() =>
+        new("JL662", "The photo came only in part. Go nearer to the wireless and send it once more, or type the number beside the code, such as 142-5.");
+
+    internal static Problem PhotoTooSlow() =>
+        new("JL663", "The photo was too long on its way; a minute and a half is waited for one. Go nearer to the wireless and send it once more, or type the number beside the code, such as 142-5.");
+
+    internal static Problem PhotosBusy() =>
+        new("JL664", "Other photos are being read just now. Send it once more in a moment, or type the number beside the code, such as 142-5.");
+
+    internal static Problem PhotoTooHard() =>
+        new("JL665", "No code was found in this photo in the time that is given to one. Take it from nearer, with little beside the label, or type the number beside the code, such as 142-5.");
+
     internal static Problem NotAForm(string? read) =>
         new("JL610", $"Read {Quoted.Of(read ?? "nothing")} as the kind of the request; a form of this server is wanted, which is application/x-www-form-urlencoded.");
 

@@ -19,6 +19,7 @@ internal static class FormPage
                 <h1>{title}</h1>
                 {Jar(scene)}{Known(scene)}
                 {(form.Says is { } says ? Html.Of($"<p>{says}</p>") : default)}
+                {Html.If(form.TakesPhoto, () => Html.Of($"{PhotoPart.Form(scene)}{scene.Photo}"))}
                 {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene.Problems, fields, scene.History?.Jar.Number)}{Form(scene, fields)}"))}
                 """),
             Frame.Served,
@@ -35,9 +36,9 @@ internal static class FormPage
             {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.Seen}")}
             {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
             {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
-            {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? fields.Count == 0 ? "" : "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
+            {Html.If(form.WorksOut || (form.Looks && (scene.Result.Text.Length > 0 || !form.TakesPhoto)), () => Html.Of($"""<section id="live" class="live" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? fields.Count == 0 ? "" : "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
             {Html.If(form.WorksOut, () => Html.Own("""<button class="quiet" name="do" value="show">Work it out</button>"""))}
-            {(form.Looks ? Html.If(fields.Count > 0, () => Html.Own("""<button name="do" value="show">Show</button>""")) : Html.Of($"""<button name="do" value="record">{form.Button}</button>"""))}
+            {(form.Looks ? Html.If(fields.Count > 0, () => Html.Of($"""<button{Html.Own(form.TakesPhoto ? " class=\"quiet\"" : "")} name="do" value="show">Show</button>""")) : Html.Of($"""<button name="do" value="record">{form.Button}</button>"""))}
             </form>
             """);
     }

@@ -31,6 +31,6 @@ internal static partial class PairPage
 
     private static string Digits(string? code) => code is { Length: <= LongestCode } ? string.Concat(code.Where(char.IsAsciiDigit)) : "";
 
-    [GeneratedRegex("^/(?:mix|can|[Jj]/[0-9.-]{1,20}(?:/[a-z]{1,12})?)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("^/(?:mix|can|scan|[Jj]/[0-9.-]{1,20}(?:/[a-z]{1,12})?)$", RegexOptions.CultureInvariant)]
     private static partial Regex Ours();
 }

@@ -71,7 +71,7 @@ internal static class Reading
         }
     }
 
-    private static string Address(Scanned scanned) =>
+    internal static string Address(Scanned scanned) =>
         string.Create(CultureInfo.InvariantCulture, $"/J/{scanned.Jar.History.Jar.Number}{(scanned.Revision is { } revision ? $".{revision}" : "")}");
 
     private static Result<ShelfView> Sight(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after) =>

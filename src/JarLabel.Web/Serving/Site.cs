@@ -14,6 +14,7 @@ internal sealed class Site : IDisposable
     private readonly PageCache cache;
     private readonly Recording recording;
     private readonly PaperRuns papers;
+    private readonly Photos photos = new();
     private readonly FormTokens tokens = new();
     private readonly RateLimiter requests = new(MostRequestsAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
     private readonly RateLimiter guesses = new(MostWrongGuessesAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
@@ -30,17 +31,21 @@ internal sealed class Site : IDisposable
         recording = new Recording(request.Door, tokens, papers, devices);
     }
 
-    /// <summary>The code that lets the next device record; null where none is needed.</summary>
     /// <summary>Where the codes on labels lead; null for nowhere.</summary>
     internal string? CodesLead { get; }
 
+    /// <summary>The code that lets the next device record; null where none is needed.</summary>
     internal string? PairingCode => pairing?.Code;
 
     /// <summary>Takes back from their printers what is not printed yet.</summary>
     internal void Stop() => papers.Stop();
 
     /// <inheritdoc/>
-    public void Dispose() => papers.Dispose();
+    public void Dispose()
+    {
+        papers.Dispose();
+        photos.Dispose();
+    }
 
     internal async Task Handle(HttpContext context)
     {
@@ -113,16 +118,16 @@ internal sealed class Site : IDisposable
         }
     }
 
-    private async Task<Reply> Take(HttpContext context, string path, Client who)
-    {
-        var place = Route.Of(path);
-        if (place.Kind is not (RouteKind.Form or RouteKind.Pair or RouteKind.Can))
-        {
     /// <summary>The way to the same page without the slash at its end, with which a place that only keeps files has it; null where that is none either.</summary>
     private static Reply? WithoutSlash(HttpRequest asked) => asked.Path.ToUriComponent() is ['/', .. { Length: > 1 }] path && path.EndsWith('/') && Route.Of(asked.Path.Value![..^1]).Kind != RouteKind.None
         ? Reply.Moved($"{path[..^1]}{asked.QueryString.ToUriComponent()}")
         : null;
 
+    private async Task<Reply> Take(HttpContext context, string path, Client who)
+    {
+        var place = Route.Of(path);
+        if (place.Kind is not (RouteKind.Form or RouteKind.Pair or RouteKind.Can))
+        {
             return place.Kind is RouteKind.None ? Reply.Refused(404, WebProblems.NoSuchPage(path)) : Reply.Refused(405, WebProblems.MethodNotAllowed("POST"));
         }
 
@@ -134,6 +139,12 @@ internal sealed class Site : IDisposable
         if (place.Kind is (RouteKind.Form or RouteKind.Can) && !who.MayRecord)
         {
             return Reply.Refused(401, WebProblems.NotPaired());
+        }
+
+        if (place is { Kind: RouteKind.Form } && PhotoBody.Is(context.Request) && Recording.TakesPhoto(place))
+        {
+            var photo = await photos.Read(context.Request, From(context), mark => tokens.Fits(mark, who.Device));
+            return photo.Problems.Count == 0 ? Within(bench => recording.Found(bench, place, who, photo.Codes)) : recording.Unread(place, who, photo.Problems, photo.Status);
         }
 
         var (fields, status, problem) = await FormBody.Read(context.Request);
