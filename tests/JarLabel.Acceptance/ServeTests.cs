@@ -103,6 +103,37 @@ public sealed partial class ServeTests : IDisposable
         Assert.Contains("JL614", run.Errors, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(null, "open nothing on a telephone yet; \"jarlabel shop set base-url {0}\" lets those printed from then on open their jar here")]
+    [InlineData("http://192.168.1.20:5080", "open http://192.168.1.20:5080, not these pages; \"jarlabel shop set base-url {0}\" lets")]
+    [InlineData("{0}", "open their jar here")]
+    public void On_a_network_the_terminal_says_where_the_codes_on_labels_lead(string? codes, string says)
+    {
+        using var free = new TcpListener(IPAddress.Loopback, 0);
+        free.Start();
+        var address = $"http://127.0.0.1:{((IPEndPoint)free.LocalEndpoint).Port}";
+        free.Stop();
+        if (codes is not null)
+        {
+            Assert.Equal(0, shop.Run("shop", "set", "base-url", string.Format(CultureInfo.InvariantCulture, codes, address)).ExitCode);
+        }
+
+        using var server = shop.Start("serve", "--lan", "127.0.0.1", "--port", $"{new Uri(address).Port}");
+        var told = new StringBuilder();
+        while (server.StandardOutput.ReadLine() is { } line && !line.Contains("Ctrl-C", StringComparison.Ordinal))
+        {
+            told.Append(' ').Append(line.Trim());
+        }
+
+        using (var kill = Process.Start("kill", ["-TERM", $"{server.Id}"]))
+        {
+            kill.WaitForExit();
+        }
+
+        server.WaitForExit();
+        Assert.Matches($"codes on labels +{Regex.Escape(string.Format(CultureInfo.InvariantCulture, says, address))}", told.ToString());
+    }
+
     [Fact]
     public void A_port_in_use_and_an_address_that_is_none_are_told()
     {

@@ -13,7 +13,7 @@ internal static class FormPage
         var hindered = scene.Hindered;
         var title = scene.History is { } history ? $"{form.Title}: jar {history.Jar.Number}" : form.Title;
         return Frame.Page(
-            scene.Problems.Count > 0 && hindered.Count == 0 ? $"{scene.Problems.Count} to put right: {title}" : title,
+            scene.Problems.Count > 0 && hindered.Count == 0 ? $"{scene.Problems.Count} to put right: {title}" : scene.PhotoTitle is { } read ? $"{read}: {title}" : title,
             Html.Of(
                 $"""
                 <h1>{title}</h1>

@@ -9,6 +9,8 @@ namespace JarLabel.Web.Pages;
 /// it; with it one large button takes it, and it sends itself.</summary>
 internal static class PhotoPart
 {
+    private const string OtherKind = "JL380", NoCode = "JL182", TooHard = "JL665";
+
     /// <summary>The form of the photo.</summary>
     internal static Markup Form(FormScene scene) => Html.Of(
         $"""
@@ -22,9 +24,15 @@ internal static class PhotoPart
     /// <summary>Why nothing was read, and what helps.</summary>
     internal static Markup Unread(IReadOnlyList<Problem> problems) => Html.Of(
         $"""
-        <div class="warn" role="alert"><p>Nothing was read in the photo.</p>{ProblemPage.Lines(PageSpelling.Any.Of(problems))}</div>
-        <ul><li>Go closer, until one label fills the picture, and hold still.</li><li>Turn the jar or the lamp until no glare lies on the code, and no shadow.</li><li>Wipe the label dry.</li><li>Or type the number beside the code, below.</li></ul>
+        <div class="warn" role="alert"><p>Nothing was read in the photo.</p>{ProblemPage.Lines(PageSpelling.Any.Of([.. problems.Select(problem => problem with { Where = null })]))}</div>
+        {(problems.Any(problem => problem.Code == OtherKind) ? ToJpeg : problems.Any(problem => problem.Code is NoCode or TooHard) ? ToSee : default)}
         """);
+
+    private static Markup ToSee { get; } = Html.Own(
+        """<ul><li>Go closer, until one label fills the picture, and hold still.</li><li>Turn the jar or the lamp until no glare lies on the code, and no shadow.</li><li>Wipe the label dry.</li><li>Or type the number beside the code, below.</li></ul>""");
+
+    private static Markup ToJpeg { get; } = Html.Own(
+        """<ul><li>Take the photo with the button here: most telephones then send a JPEG.</li><li>Or choose JPEG in the settings of the camera, where the kind of picture it keeps is set.</li><li>Or open the picture, save or send a copy of it as JPEG, and choose that.</li></ul>""");
 
     /// <summary>What stands behind the codes of a photo.</summary>
     internal static Markup Found(Workbench bench, IReadOnlyList<string> codes)

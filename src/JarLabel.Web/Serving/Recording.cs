@@ -73,12 +73,12 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
     }
 
     /// <summary>The form after a photo in which nothing could be read.</summary>
-    internal Reply Unread(Route place, Client who, IReadOnlyList<Problem> problems, int status) => Photographed(place, who, _ => PhotoPart.Unread(problems), status);
+    internal Reply Unread(Route place, Client who, IReadOnlyList<Problem> problems, int status) => Photographed(place, who, _ => PhotoPart.Unread(problems), "Nothing was read", status);
 
-    private Reply Shown(Route place, Client who, IReadOnlyList<string> codes) => Photographed(place, who, bench => PhotoPart.Found(bench, codes));
+    private Reply Shown(Route place, Client who, IReadOnlyList<string> codes) => Photographed(place, who, bench => PhotoPart.Found(bench, codes), "In the photo");
 
-    private Reply Photographed(Route place, Client who, Func<Workbench, Markup> said, int status = 200) => Scene(place, who, new FormValues(new Dictionary<string, string>())).TryGet(out var scene, out var problems)
-        ? Reply.Page(FormPage.Of(scene with { Photo = said(scene.Bench) }), status)
+    private Reply Photographed(Route place, Client who, Func<Workbench, Markup> said, string title, int status = 200) => Scene(place, who, new FormValues(new Dictionary<string, string>())).TryGet(out var scene, out var problems)
+        ? Reply.Page(FormPage.Of(scene with { Photo = said(scene.Bench), PhotoTitle = title }), status)
         : Reply.NotFound(problems);
 
     /// <summary>What was recorded under a key.</summary>
