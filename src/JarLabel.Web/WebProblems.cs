@@ -89,6 +89,9 @@ public static class WebProblems
     internal static Problem DevicesUnreadable(string file, string why) =>
         new(DevicesCode, $"The list of paired devices cannot be read: {why} Mend it, or take it away and pair the devices again.", file);
 
+    internal static Problem CertificateUnreadable(string file, string why) =>
+        new("JL667", $"The shop's own certificate cannot be read or written: {why} Mend it, or take it away, and another is made; devices then compare its fingerprint anew.", file);
+
     internal static Problem NoLabelFile(string jar) =>
         new("JL616", $"No label of jar {jar} as it is now is there to download; print it again first.");
 

@@ -1,3 +1,5 @@
+using System.Security.Cryptography.X509Certificates;
+
 namespace JarLabel.Acceptance;
 
 public sealed partial class ServeTests : IDisposable
@@ -101,6 +103,22 @@ public sealed partial class ServeTests : IDisposable
         var run = shop.Run("serve", "revoke", "7");
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("JL614", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Encrypted_it_shows_the_certificate_of_the_shop_folder_and_says_its_fingerprint()
+    {
+        Mix();
+        using var server = Serve("--lan", "127.0.0.1", "--https");
+        Assert.StartsWith("https://127.0.0.1:", server.Address, StringComparison.Ordinal);
+        using var kept = X509CertificateLoader.LoadCertificateFromFile(Path.Combine(shop.Folder, "certificate.pem"));
+        Assert.Equal(server.Answer["certificateSha256"]!.GetValue<string>().Replace(":", "", StringComparison.Ordinal), Convert.ToHexString(SHA256.HashData(kept.RawData)));
+        var trust = new X509ChainPolicy { TrustMode = X509ChainTrustMode.CustomRootTrust, RevocationMode = X509RevocationMode.NoCheck };
+        trust.CustomTrustStore.Add(kept);
+        using var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, SslOptions = new() { CertificateChainPolicy = trust } }) { BaseAddress = new Uri(server.Address) };
+        using var page = await client.GetAsync(new Uri("/pair", UriKind.Relative), TestContext.Current.CancellationToken);
+        Assert.Contains(server.Answer["certificateSha256"]!.GetValue<string>(), await page.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Equal(0, server.Stop("-TERM"));
     }
 
     [Theory]

@@ -10,7 +10,7 @@ internal static partial class PairPage
     /// <summary>Reads what a device is called.</summary>
     internal static Func<string, string, Result<string>> Name { get; } = ValueReader.TextUpTo(LongestName);
 
-    internal static string Of(string token, string? code, string? back) => Frame.Page(
+    internal static string Of(string token, string? code, string? back, string? fingerprint) => Frame.Page(
         "Pair this device",
         Html.Of(
             $"""
@@ -20,6 +20,7 @@ internal static partial class PairPage
             <label for="f-code">Pairing code</label><input id="f-code" name="code" inputmode="numeric" value="{Digits(code)}" aria-describedby="h-code"><span class="hint" id="h-code">the digits on that screen, such as 0417 2935</span>
             <label for="f-name">What this device is called</label><input id="f-name" name="name" aria-describedby="h-name"><span class="hint" id="h-name">bench tablet</span>
             <button>Pair</button></form>
+            {(fingerprint is null ? default : Html.Of($"""<h2>Is it this shop?</h2><p>The shop made its own certificate, and your browser warned of it. Open what the browser shows of the certificate, and compare its SHA-256 fingerprint with the one on the server's screen. Where they differ, somebody stands between: do not pair.</p><p class="print">{fingerprint}</p>"""))}
             """),
         Frame.Served);
 

@@ -19,17 +19,20 @@ internal sealed class Site : IDisposable
     private readonly RateLimiter requests = new(MostRequestsAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
     private readonly RateLimiter guesses = new(MostWrongGuessesAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
 
-    internal Site(ServeRequest request, Workbench bench, Devices devices)
+    internal Site(ServeRequest request, Workbench bench, Devices devices, Hosts hosts)
     {
         this.request = request;
+        this.hosts = hosts;
         CodesLead = bench.Settings.BaseUrl?.Text;
-        hosts = new Hosts(request.Lan, CodesLead);
         authenticator = new RequestAuthenticator(request.Lan is not null, request.Open, devices);
         pairing = request.Lan is null ? null : new Pairing(devices, request.Say, TimeProvider.System);
         cache = new PageCache(bench.Folder, () => request.Door.Now);
         papers = new PaperRuns(request.Say);
         recording = new Recording(request.Door, tokens, papers, devices);
     }
+
+    /// <summary>The fingerprint of the certificate; null where nothing is encrypted.</summary>
+    internal string? Fingerprint { get; init; }
 
     /// <summary>Where the codes on labels lead; null for nowhere.</summary>
     internal string? CodesLead { get; }
@@ -92,7 +95,7 @@ internal sealed class Site : IDisposable
             case { Kind: RouteKind.Type } place:
                 return Pages.PageAssets.Font(place.Step) is { } font ? new Reply(200, "font/ttf", font) { Lasts = true } : Reply.NotFound([WebProblems.NoSuchPage(path)]);
             case { Kind: RouteKind.Pair } when pairing is not null:
-                return Reply.Page(PairPage.Of(tokens.Of(who.Device), context.Request.Query["code"], context.Request.Query["to"]));
+                return Reply.Page(PairPage.Of(tokens.Of(who.Device), context.Request.Query["code"], context.Request.Query["to"], Fingerprint));
             case { Kind: not (RouteKind.None or RouteKind.Pair) } when !who.MayRead:
                 return Reply.SeeOther(PairPage.Address(path));
             case { Kind: RouteKind.Shelf }:
@@ -177,7 +180,7 @@ internal sealed class Site : IDisposable
         var code = entry.Text("code") ?? "";
         return pairing is null ? Reply.Refused(404, WebProblems.NoSuchPage("/pair"))
             : !entry.Then(() => pairing.Pair(code, name ?? "a device", From(context), request.Door.Now)).TryGet(out var token, out var problems) ? Reply.Refused(403, problems)
-            : Reply.SeeOther(PairPage.Back(fields.GetValueOrDefault("to"))) with { Cookie = RequestAuthenticator.Kept(token) };
+            : Reply.SeeOther(PairPage.Back(fields.GetValueOrDefault("to"))) with { Cookie = RequestAuthenticator.Kept(token, request.Encrypted) };
     }
 
     /// <summary>A page of one jar. Who guesses numbers that are not there is soon sent away from those; what is there is shown all the same.</summary>
