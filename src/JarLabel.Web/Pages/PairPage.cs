@@ -15,12 +15,12 @@ internal static partial class PairPage
         Html.Of(
             $"""
             <h1>Pair this device</h1>
-            <p>The code stands on the screen where "jarlabel serve" runs. With it this device may record.</p>
+            <p>The code stands on the screen of the computer that serves these pages. With it this device may record.</p>
+            {(fingerprint is null ? default : Html.Of($"""<p><b>First, is it this shop?</b> The shop made its own certificate, and your browser warned of it. Open what the browser shows of the certificate, and compare its SHA-256 fingerprint with the one on the server's screen. Where they differ, somebody stands between: do not pair.</p><p class="print">{fingerprint}</p>"""))}
             <form method="post" action="/pair" autocomplete="off">{FormPage.Hidden("token", token)}{FormPage.Hidden("to", Back(back))}
             <label for="f-code">Pairing code</label><input id="f-code" name="code" inputmode="numeric" value="{Digits(code)}" aria-describedby="h-code"><span class="hint" id="h-code">the digits on that screen, such as 0417 2935</span>
             <label for="f-name">What this device is called</label><input id="f-name" name="name" aria-describedby="h-name"><span class="hint" id="h-name">bench tablet</span>
             <button>Pair</button></form>
-            {(fingerprint is null ? default : Html.Of($"""<h2>Is it this shop?</h2><p>The shop made its own certificate, and your browser warned of it. Open what the browser shows of the certificate, and compare its SHA-256 fingerprint with the one on the server's screen. Where they differ, somebody stands between: do not pair.</p><p class="print">{fingerprint}</p>"""))}
             """),
         Frame.Served);
 
