@@ -21,6 +21,12 @@ public sealed class RunningServer : IDisposable
     /// <summary>Where it listens: <c>http://127.0.0.1:5080</c>.</summary>
     public string Address { get; }
 
+    /// <summary>The SHA-256 fingerprint of the certificate; null where nothing is encrypted.</summary>
+    public string? Fingerprint => site.Fingerprint;
+
+    /// <summary>Where the codes on this shop's labels lead, as it was when the server began; null for nowhere.</summary>
+    public string? CodesLead => site.CodesLead;
+
     /// <summary>The code that lets the next device record; null where none is needed.</summary>
     public string? PairingCode => site.PairingCode;
 

@@ -32,16 +32,40 @@ public static class WebProblems
         new("JL605", "This device may look and not record. Pair it first with the code that the server shows on its screen.");
 
     internal static Problem WrongCode(string read) =>
-        new("JL606", $"Read {Quoted.Of(read)}, which is not the pairing code; it has eight digits, such as 0417 2935, and stands on the screen where the server was started. It changes after five wrong tries.", "code");
+        new("JL606", $"Read {Quoted.Of(read)}, which is not the pairing code; it is digits, such as 0417 2935, and stands on the screen where the server was started. It may have changed: read it there anew.", "code");
 
     internal static Problem PairingClosed() =>
-        new("JL607", "There were too many wrong pairing codes; no device can be paired until the server is started again.");
+        new("JL607", "There were too many wrong pairing codes from this device. Wait ten minutes, then give the code that stands on the server's screen; other devices can be paired meanwhile.");
+
+    internal static Problem PairingSlow() =>
+        new("JL666", "Very many wrong pairing codes come in from many devices. Wait a minute and give the code once more.");
 
     internal static Problem TooFast() =>
         new("JL608", "Too many requests from this device; wait a minute.");
 
     internal static Problem TooLarge(long most) =>
         new("JL609", string.Create(CultureInfo.InvariantCulture, $"The form is too large or too slow in coming; at most {most / 1024} KB within 15 seconds are taken."));
+
+    internal static Problem OldPhoto() =>
+        new("JL604", "This page was opened before the server was started anew, or by another device. Take the photo once more from here.");
+
+    internal static Problem PhotoTooLarge(long most) =>
+        new("JL660", string.Create(CultureInfo.InvariantCulture, $"This photo is larger than {most / (1024 * 1024)} MB, which is as much as is taken. Let the camera take smaller pictures, such as 4000 × 3000 dots, or type the number beside the code, such as 142-5."));
+
+    internal static Problem NoPhoto() =>
+        new("JL661", "No photo came, or an empty one. Take one first, or type the number beside the code, such as 142-5.");
+
+    internal static Problem PhotoCutOff() =>
+        new("JL662", "The photo came only in part. Go nearer to the wireless and send it once more, or type the number beside the code, such as 142-5.");
+
+    internal static Problem PhotoTooSlow() =>
+        new("JL663", "The photo was too long on its way; a minute and a half is waited for one. Go nearer to the wireless and send it once more, or type the number beside the code, such as 142-5.");
+
+    internal static Problem PhotosBusy() =>
+        new("JL664", "Other photos are being read just now. Send it once more in a moment, or type the number beside the code, such as 142-5.");
+
+    internal static Problem PhotoTooHard() =>
+        new("JL665", "No code was found in this photo in the time that is given to one. Take it from nearer, with little beside the label, or type the number beside the code, such as 142-5.");
 
     internal static Problem NotAForm(string? read) =>
         new("JL610", $"Read {Quoted.Of(read ?? "nothing")} as the kind of the request; a form of this server is wanted, which is application/x-www-form-urlencoded.");
@@ -64,6 +88,9 @@ public static class WebProblems
 
     internal static Problem DevicesUnreadable(string file, string why) =>
         new(DevicesCode, $"The list of paired devices cannot be read: {why} Mend it, or take it away and pair the devices again.", file);
+
+    internal static Problem CertificateUnreadable(string file, string why) =>
+        new("JL667", $"The shop's own certificate cannot be read or written: {why} Mend it, or take it away, and another is made; devices then compare its fingerprint anew.", file);
 
     internal static Problem NoLabelFile(string jar) =>
         new("JL616", $"No label of jar {jar} as it is now is there to download; print it again first.");

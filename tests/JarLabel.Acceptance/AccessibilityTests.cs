@@ -29,7 +29,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         Assert.Equal(0, shop.Run("use", "1", "50 mL", "--job", "viola top").ExitCode);
         using var server = new ServedShop(shop.Start("serve", "--port", "0", "--json"));
         var faults = new List<string>();
-        foreach (var (width, dark, paths) in ((int, bool, string[])[])[(390, false, ["/", Worked, "/can", "/J/1-9/label", "/J/1-9/test", "/J/1-9/decant?into=3+x+50+mL", "/J/99", Settling, "/shop/show", "/devices"]), (390, true, ["/J/2-7.1", Worked, "/J/1-9/test", Settling])])
+        foreach (var (width, dark, paths) in ((int, bool, string[])[])[(390, false, ["/", "/scan", Worked, "/can", "/J/1-9/label", "/J/1-9/test", "/J/1-9/decant?into=3+x+50+mL", "/J/99", Settling, "/shop/show", "/devices"]), (390, true, ["/J/2-7.1", "/scan", Worked, "/J/1-9/test", Settling])])
         {
             var page = await browser.Open(server.Address, width, dark);
             foreach (var path in paths)
@@ -48,7 +48,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         foreach (var width in (int[])[320, 1200])
         {
             var page = await browser.Open(server.Address, width);
-            foreach (var path in (string[])["/", "/shelf", "/solvents", "/plan?for=pad&area=14+sq+ft&coats=3&grade=garnet&solvent=ethanol-95", "/can", "/J/1-9.1", "/J/2-7.1", "/mix", Worked, "/J/1-9/decant?into=3+x+50+mL", "/J/1-9/thin", "/J/1-9/label", "/J/1-9/test", "/J/99", Settling, "/shop/show", "/devices"])
+            foreach (var path in (string[])["/", "/scan", "/shelf", "/solvents", "/plan?for=pad&area=14+sq+ft&coats=3&grade=garnet&solvent=ethanol-95", "/can", "/J/1-9.1", "/J/2-7.1", "/mix", Worked, "/J/1-9/decant?into=3+x+50+mL", "/J/1-9/thin", "/J/1-9/label", "/J/1-9/test", "/J/99", Settling, "/shop/show", "/devices"])
             {
                 await page.GotoAsync(path);
                 faults.AddRange(await page.EvaluateAsync<bool>(IsWide) ? [$"{path} is wider than {width}"] : []);
@@ -64,7 +64,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         Assert.Equal(0, shop.Run("mix", "--grade", "garnet", "--cut", "2", "--pour", "350 mL", "--solvent", "ethanol-95", "--no-label").ExitCode);
         using var server = new ServedShop(shop.Start("serve", "--port", "0", "--json"));
         var page = await browser.Open(server.Address, 320);
-        foreach (var path in (string[])["/", "/J/1-9", Worked, "/can", "/J/1-9/thin", "/J/1-9/test", Settling, "/shop/show", "/devices"])
+        foreach (var path in (string[])["/", "/scan", "/J/1-9", Worked, "/can", "/J/1-9/thin", "/J/1-9/test", Settling, "/shop/show", "/devices"])
         {
             await page.GotoAsync(path);
             var small = await page.EvaluateAsync<string[]>(

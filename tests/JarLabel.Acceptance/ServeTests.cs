@@ -1,3 +1,5 @@
+using System.Security.Cryptography.X509Certificates;
+
 namespace JarLabel.Acceptance;
 
 public sealed partial class ServeTests : IDisposable
@@ -101,6 +103,53 @@ public sealed partial class ServeTests : IDisposable
         var run = shop.Run("serve", "revoke", "7");
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("JL614", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Encrypted_it_shows_the_certificate_of_the_shop_folder_and_says_its_fingerprint()
+    {
+        Mix();
+        using var server = Serve("--lan", "127.0.0.1", "--https");
+        Assert.StartsWith("https://127.0.0.1:", server.Address, StringComparison.Ordinal);
+        using var kept = X509CertificateLoader.LoadCertificateFromFile(Path.Combine(shop.Folder, "certificate.pem"));
+        Assert.Equal(server.Answer["certificateSha256"]!.GetValue<string>().Replace(":", "", StringComparison.Ordinal), Convert.ToHexString(SHA256.HashData(kept.RawData)));
+        var trust = new X509ChainPolicy { TrustMode = X509ChainTrustMode.CustomRootTrust, RevocationMode = X509RevocationMode.NoCheck };
+        trust.CustomTrustStore.Add(kept);
+        using var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, SslOptions = new() { CertificateChainPolicy = trust } }) { BaseAddress = new Uri(server.Address) };
+        using var page = await client.GetAsync(new Uri("/pair", UriKind.Relative), TestContext.Current.CancellationToken);
+        Assert.Contains(server.Answer["certificateSha256"]!.GetValue<string>(), await page.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Equal(0, server.Stop("-TERM"));
+    }
+
+    [Theory]
+    [InlineData(null, "open nothing on a telephone yet; \"jarlabel shop set base-url {0}\" lets those printed from then on open their jar here")]
+    [InlineData("http://192.168.1.20:5080", "open http://192.168.1.20:5080, not these pages; \"jarlabel shop set base-url {0}\" lets")]
+    [InlineData("{0}", "open their jar here")]
+    public void On_a_network_the_terminal_says_where_the_codes_on_labels_lead(string? codes, string says)
+    {
+        using var free = new TcpListener(IPAddress.Loopback, 0);
+        free.Start();
+        var address = $"http://127.0.0.1:{((IPEndPoint)free.LocalEndpoint).Port}";
+        free.Stop();
+        if (codes is not null)
+        {
+            Assert.Equal(0, shop.Run("shop", "set", "base-url", string.Format(CultureInfo.InvariantCulture, codes, address)).ExitCode);
+        }
+
+        using var server = shop.Start("serve", "--lan", "127.0.0.1", "--port", $"{new Uri(address).Port}");
+        var told = new StringBuilder();
+        while (server.StandardOutput.ReadLine() is { } line && !line.Contains("Ctrl-C", StringComparison.Ordinal))
+        {
+            told.Append(' ').Append(line.Trim());
+        }
+
+        using (var kill = Process.Start("kill", ["-TERM", $"{server.Id}"]))
+        {
+            kill.WaitForExit();
+        }
+
+        server.WaitForExit();
+        Assert.Matches($"codes on labels +{Regex.Escape(string.Format(CultureInfo.InvariantCulture, says, address))}", told.ToString());
     }
 
     [Fact]

@@ -76,7 +76,7 @@ public sealed class WrittenFileTests : IDisposable
             Path.Combine(desk, "linked", "catalog", "answer" + Ending(line)),
             .. ((string[])["soft", "hard", "pipe", "folder"]).Select(name => Path.Combine(desk, name + Ending(line))),
             .. line is "shelf --ics *.ics"
-                ? ((string[])["ledger.db", "ledger.db-wal", "ledger.db-shm", "ledger.db-journal", "LEDGER.db", "shop.json", "devices.json", "calibration.json", "shop.lock", "layouts/x", "staging/x"]).Select(name => Path.Combine(shop.Folder, name)).Append("/dev/null")
+                ? ((string[])["ledger.db", "ledger.db-wal", "ledger.db-shm", "ledger.db-journal", "LEDGER.db", "shop.json", "devices.json", "certificate.pem", "calibration.json", "shop.lock", "layouts/x", "staging/x"]).Select(name => Path.Combine(shop.Folder, name)).Append("/dev/null")
                 : [],
             .. line is "export *.jsonl" or "backup *.db" ? ((string[])["ledger.db", "ledger.db-wal", "shop.json"]).Select(name => Path.Combine(desk, "linked", name)) : [],
         ];

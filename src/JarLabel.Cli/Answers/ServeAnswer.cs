@@ -18,18 +18,24 @@ internal static class ServeAnswer
                 ("pairing code", code),
                 ("to record", "a device gives this code once; without it nothing can be recorded"),
                 ("to read", open ? "everybody on this network" : "paired devices; --open lets everybody on this network"),
-                ("no secrecy", "nothing is encrypted on the way: a network of your own, never one that guests share"));
+                ("codes on labels", LabelAddress.Leads(server.CodesLead, server.Address) ? "open their jar here"
+                    : $"{(server.CodesLead is { } other ? $"open {other}, not these pages" : "open nothing on a telephone yet")}; \"jarlabel shop set base-url {server.Address}\" lets those printed from then on open their jar here"),
+                server.Fingerprint is { } ? ("secrecy", "what is sent is encrypted; a browser warns once, because the shop itself made the certificate: compare the fingerprint before going on")
+                    : ("no secrecy", "nothing is encrypted on the way: a network of your own, never one that guests share, or --https"),
+                Fingerprint(server));
         }
         else
         {
-            screen.Rows(("who", "this machine alone; --lan ADDRESS opens them to a telephone or tablet"));
+            screen.Rows(("who", "this machine alone; --lan ADDRESS opens them to a telephone or tablet"), Fingerprint(server));
         }
 
         return Answer.Of(
             screen.Rows(("stop", "Ctrl-C")),
-            new ServeAnswerJson(server.Address, server.PairingCode),
+            new ServeAnswerJson(server.Address, server.PairingCode) { CertificateSha256 = server.Fingerprint },
             () => ServeContext.Default.ServeAnswerJson);
     }
+
+    private static (string, string?) Fingerprint(RunningServer server) => ("fingerprint", server.Fingerprint is { } print ? $"{print} (SHA-256 of the certificate)" : null);
 
     internal static Answer Devices(IReadOnlyList<Device> devices) => Answer.Of(
         devices.Count == 0
@@ -75,7 +81,12 @@ internal sealed record HelpAnswerJson(string Topic, string Text);
 internal sealed record PublishAnswerJson(string Folder, int Pages, long Bytes);
 
 /// <summary>What <c>serve</c> says to a program once it listens.</summary>
-internal sealed record ServeAnswerJson(string Address, string? PairingCode);
+internal sealed record ServeAnswerJson(string Address, string? PairingCode)
+{
+    /// <summary>The fingerprint of the certificate; left out where nothing is encrypted.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? CertificateSha256 { get; init; }
+}
 
 /// <summary>The compiled shapes of what only <c>serve</c> and <c>publish</c> print.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]

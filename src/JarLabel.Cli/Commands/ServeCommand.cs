@@ -11,6 +11,7 @@ internal static class ServeCommand
     private static readonly Option<string> Port = new("--port") { Description = "The port (else 5080).", HelpName = "port" };
     private static readonly Option<string> Lan = new("--lan") { Description = "The address of this machine to open to its network: 192.168.1.20. Else this machine alone.", HelpName = "address" };
     private static readonly Option<bool> Open = new("--open") { Description = "With --lan: everybody on that network may read; else only paired devices." };
+    private static readonly Option<bool> Https = new("--https") { Description = "Encrypt what is sent, with a certificate of the shop's own; browsers warn of it once." };
     private static readonly Argument<string> Device = new("DEVICE") { Description = "The device's number, as \"serve devices\" shows it." };
 
     internal static Command Create(Runner runner)
@@ -23,6 +24,7 @@ internal static class ServeCommand
         command.Add(Port);
         command.Add(Lan);
         command.Add(Open);
+        command.Add(Https);
         return runner.Stays(command, Run);
     }
 
@@ -30,7 +32,7 @@ internal static class ServeCommand
     {
         var port = typed.Value(Port, ValueReader.WholeNumber(0, HighestPort, UsualPort)) ?? UsualPort;
         var lan = typed.Fact(Lan, Address);
-        return typed.Then(() => Server.Start(new ServeRequest(port, lan, typed.Switch(Open), factory, terminal.Errors.WriteLine)).Then<bool>(server =>
+        return typed.Then(() => Server.Start(new ServeRequest(port, lan, typed.Switch(Open), factory, terminal.Errors.WriteLine) { Encrypted = typed.Switch(Https) }).Then<bool>(server =>
         {
             using (server)
             {

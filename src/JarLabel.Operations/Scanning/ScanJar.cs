@@ -29,6 +29,12 @@ public static partial class ScanJar
         }
     }
 
+    /// <summary>The same of a photo that was sent, within the same bounds.</summary>
+    /// <param name="photo">The bytes of the picture.</param>
+    /// <param name="where">What to call it in a problem.</param>
+    /// <param name="stop">Ends the looking early; what was found until then counts.</param>
+    public static Result<string[]> Photo(Stream photo, string where, CancellationToken stop) => QrReader.Read(photo, where, stop);
+
     private static Result<JarNumber> JarOf(string typed) =>
         JarNumber.Read(Named().Replace(typed, ""), Where) is var read && (read.Ok || typed.Trim().Length <= 12) ? read : ScanProblems.NotOurs(typed);
 

@@ -6,9 +6,9 @@ internal static class ScanStep
     private static readonly string[] Pictures = [".png", ".jpg", ".jpeg", ".webp", ".gif", ".bmp", ".heic", ".heif", ".avif", ".tif", ".tiff", ".pdf"];
 
     private static Input<string> What => field ??= Input.Of<string>("what", "Jar's number, or the text of a code", "1", (text, _) => text)
-        .Help("text", "A photo of labels (photo.jpg), a jar's number (142-5), or - for codes typed one a line.").Argument();
+        .Help("text", "A photo of labels (photo.jpg), a jar's number (142-5), or - for codes typed one a line.").Hint("the number beside the code, such as 142-5").Argument();
 
-    internal static Step Step => field ??= Step.OfShop("scan", "Find by code", "The jar behind a photographed or typed code, and whether its label is still true.", [What], Do) with { Looks = true };
+    internal static Step Step => field ??= Step.OfShop("scan", "Scan a label", "The jar behind a photographed or typed code, and whether its label is still true.", [What], Do) with { Looks = true, TakesPhoto = true };
 
     private static Result<Outcome> Do(Values given)
     {

@@ -59,6 +59,9 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     /// <summary>True for what reads the shop's own settings, catalog and layouts itself and tells their faults: the shop is opened without them.</summary>
     internal bool ReadsShopFiles { get; init; }
 
+    /// <summary>True for what finds by codes: on its page a photo of labels may be sent instead of what is typed.</summary>
+    internal bool TakesPhoto { get; init; }
+
     /// <summary>What is wrong with what was filled in as a whole, told beside the faults of single fields.</summary>
     internal Func<Values, IEnumerable<Problem>>? Holds { get; init; }
 

@@ -18,17 +18,17 @@ internal static class CodeFinder
 
     private static readonly int[] Reaches = [3, 6];
 
-    /// <summary>Every code that can be read.</summary>
-    internal static IReadOnlyList<FoundCode> In(GreyPicture photo)
+    /// <summary>Every code that can be read; fewer where it is stopped.</summary>
+    internal static IReadOnlyList<FoundCode> In(GreyPicture photo, CancellationToken stop)
     {
         var views = new PhotoView(photo, 1).Pyramid();
-        var hunt = new CodeHunt(views);
+        var hunt = new CodeHunt(views, stop);
         var left = hunt.Read(Merged(Patterns(views)));
         if (hunt.Found.Count == 0)
             left = Again(hunt, Further(views), left, () => hunt.Found.Count > 0);
         foreach (var pattern in left.Where(pattern => pattern.Misfit < LeftMisfit).Take(MostLeft).ToList())
         {
-            if (!hunt.Covers(pattern))
+            if (!hunt.IsOver && !hunt.Covers(pattern))
                 Again(hunt, Further(Around(pattern, views)), Near(pattern, left), () => hunt.Covers(pattern));
         }
 
@@ -40,7 +40,7 @@ internal static class CodeFinder
 
     private static List<FinderPattern> Again(CodeHunt hunt, IEnumerable<List<PhotoView>> looks, List<FinderPattern> left, Func<bool> done)
     {
-        foreach (var look in looks)
+        foreach (var look in looks.TakeWhile(_ => !hunt.IsOver))
         {
             var more = Patterns(look).Where(pattern => !hunt.Covers(pattern)).ToList();
             if (more.Count > 0)

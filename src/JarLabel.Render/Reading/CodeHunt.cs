@@ -2,7 +2,8 @@ namespace JarLabel.Render.Reading;
 
 /// <summary>Puts finder patterns together to codes and reads them: first each as a flat one, then what is left as bent round a jar.</summary>
 /// <param name="views">The photo, and each view half as large as the one before.</param>
-internal sealed class CodeHunt(IReadOnlyList<PhotoView> views)
+/// <param name="stop">Ends it early.</param>
+internal sealed class CodeHunt(IReadOnlyList<PhotoView> views, CancellationToken stop)
 {
     /// <summary>Modules are looked at where they have so many dots a side at least.</summary>
     private const float FewestDots = 3;
@@ -20,6 +21,9 @@ internal sealed class CodeHunt(IReadOnlyList<PhotoView> views)
 
     internal IReadOnlyList<FoundCode> Found => found;
 
+    /// <summary>True when it was stopped.</summary>
+    internal bool IsOver => stop.IsCancellationRequested;
+
     /// <summary>True for a pattern of a code that was read.</summary>
     internal bool Covers(FinderPattern pattern) => used.Exists(known => Vector2.Distance(known.Centre, pattern.Centre) < 2 * known.Module);
 
@@ -36,7 +40,7 @@ internal sealed class CodeHunt(IReadOnlyList<PhotoView> views)
 
     private void Take(Corners three, Func<Corners, string?> read, ref int tries)
     {
-        if (tries <= 0 || !IsFree(three))
+        if (tries <= 0 || IsOver || !IsFree(three))
             return;
         if (read(three) is not { } text)
         {

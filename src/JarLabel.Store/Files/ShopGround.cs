@@ -5,7 +5,7 @@ namespace JarLabel.Store.Files;
 /// tells, hard links and folders that are mounted twice.</summary>
 internal sealed class ShopGround(ShopFolder shop)
 {
-    private readonly string[] files = [shop.Ledger, shop.Ledger + "-wal", shop.Ledger + "-shm", shop.Ledger + "-journal", shop.Settings, shop.Calibrations, shop.Devices, shop.Lock, shop.Numbers, shop.RestoreLock];
+    private readonly string[] files = [shop.Ledger, shop.Ledger + "-wal", shop.Ledger + "-shm", shop.Ledger + "-journal", shop.Settings, shop.Calibrations, shop.Devices, shop.Certificate, shop.Lock, shop.Numbers, shop.RestoreLock];
     private readonly string[] rooms = [shop.Catalog, shop.Layouts, shop.Staging];
 
     /// <summary>True when a file there would be the shop's own, or lie among its own.</summary>

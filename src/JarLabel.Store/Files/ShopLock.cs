@@ -5,17 +5,30 @@ namespace JarLabel.Store.Files;
 /// killed or not; the file that bears it is never removed.</summary>
 public static class ShopLock
 {
+    /// <summary>The locks that this thread holds.</summary>
+    [ThreadStatic]
+    private static HashSet<string>? mine;
+
     /// <summary>Does something while nobody else changes what the shop has settled; makes the shop folder where there is none.</summary>
     /// <param name="folder">The shop.</param>
-    /// <param name="work">What to do; it must not ask for the lock again.</param>
+    /// <param name="work">What to do, on this thread; where it asks for the lock again it has it.</param>
     public static Result<T> Within<T>(ShopFolder folder, Func<Result<T>> work)
         where T : notnull
     {
-        return folder.Create().Then(Take).Then(held =>
+        mine ??= new(StringComparer.Ordinal);
+        return mine.Contains(folder.Lock) ? work() : folder.Create().Then(Take).Then(held =>
         {
             using (held)
             {
-                return work();
+                mine.Add(folder.Lock);
+                try
+                {
+                    return work();
+                }
+                finally
+                {
+                    mine.Remove(folder.Lock);
+                }
             }
         });
     }

@@ -53,6 +53,9 @@ public sealed class ShopFolder
     /// <summary>The devices that may record.</summary>
     public string Devices => Inside("devices.json");
 
+    /// <summary>The certificate with which pages are served encrypted, and its key.</summary>
+    public string Certificate => Inside("certificate.pem");
+
     /// <summary>The labels, cards and notices that were written.</summary>
     public string Labels => Inside("labels");
 

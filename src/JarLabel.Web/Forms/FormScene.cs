@@ -18,6 +18,12 @@ internal sealed record FormScene(
     /// <summary>The amounts that the hands pour and weigh, where it was worked out.</summary>
     internal Markup Hands { get; init; }
 
+    /// <summary>What was read in a photo that was sent, where one was.</summary>
+    internal Markup Photo { get; init; }
+
+    /// <summary>What the title begins with after a photo; null for nothing.</summary>
+    internal string? PhotoTitle { get; init; }
+
     /// <summary>Where it is sent.</summary>
     internal string Address => History is null ? $"/{Form.Name}" : $"/J/{History.Jar.Number}/{Form.Name}";
 

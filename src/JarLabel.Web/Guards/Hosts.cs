@@ -6,6 +6,9 @@ internal sealed class Hosts(IPAddress? lan, string? baseUrl)
     /// <summary>Every name, as a browser writes it.</summary>
     internal IReadOnlyList<string> Names { get; } = [.. Known(lan, baseUrl).Distinct(StringComparer.OrdinalIgnoreCase)];
 
+    /// <summary>The same as a certificate holds them: an IPv6 address without its brackets.</summary>
+    internal IReadOnlyList<string> Plain => [.. Names.Select(name => name.Trim('[', ']'))];
+
     internal bool Allow(string host) => Names.Contains(host, StringComparer.OrdinalIgnoreCase);
 
     private static IEnumerable<string> Known(IPAddress? lan, string? baseUrl)

@@ -1,13 +1,9 @@
-using System.Net.Sockets;
-
 namespace JarLabel.Web.Guards;
 
-/// <summary>Counts what comes from each address within a window of time and says when it is too much. An IPv6 host has a whole network of
-/// addresses (/64), which count as one.</summary>
+/// <summary>Counts what comes from each host within a window of time and says when it is too much.</summary>
 internal sealed class RateLimiter(int most, TimeSpan window, TimeProvider clock)
 {
     private const int MostAddresses = 4096;
-    private const int NetworkBytes = 8;
 
     private readonly Lock gate = new();
     private readonly Dictionary<IPAddress, int> counts = [];
@@ -19,7 +15,7 @@ internal sealed class RateLimiter(int most, TimeSpan window, TimeProvider clock)
         lock (gate)
         {
             Turn();
-            var key = Network(from);
+            var key = HostAddress.Of(from);
             return (counts[key] = counts.GetValueOrDefault(key) + 1) <= most;
         }
     }
@@ -30,20 +26,8 @@ internal sealed class RateLimiter(int most, TimeSpan window, TimeProvider clock)
         lock (gate)
         {
             Turn();
-            return counts.GetValueOrDefault(Network(from)) >= most;
+            return counts.GetValueOrDefault(HostAddress.Of(from)) >= most;
         }
-    }
-
-    private static IPAddress Network(IPAddress from)
-    {
-        if (from.AddressFamily != AddressFamily.InterNetworkV6 || from.IsIPv4MappedToIPv6)
-        {
-            return from;
-        }
-
-        var bytes = from.GetAddressBytes();
-        bytes.AsSpan(NetworkBytes).Clear();
-        return new IPAddress(bytes);
     }
 
     private void Turn()

@@ -18,7 +18,9 @@ internal sealed class RequestAuthenticator(bool lan, bool open, Devices devices)
 
     /// <summary>The cookie for a new device. Lax, not Strict: a telephone's camera opens a jar's page from outside, and it must be known
     /// there; forms of other sites come without the cookie either way.</summary>
-    internal static string Kept(string token) => $"{Cookie}={token}; Path=/; Max-Age={CookieDays * 24 * 60 * 60}; HttpOnly; SameSite=Lax";
+    /// <param name="token">The device's token.</param>
+    /// <param name="encrypted">True where pages are served encrypted: then it is never sent in the open.</param>
+    internal static string Kept(string token, bool encrypted) => $"{Cookie}={token}; Path=/; Max-Age={CookieDays * 24 * 60 * 60}; HttpOnly; SameSite=Lax{(encrypted ? "; Secure" : "")}";
 }
 
 /// <summary>Who comes with a request.</summary>

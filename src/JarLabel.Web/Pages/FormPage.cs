@@ -13,12 +13,13 @@ internal static class FormPage
         var hindered = scene.Hindered;
         var title = scene.History is { } history ? $"{form.Title}: jar {history.Jar.Number}" : form.Title;
         return Frame.Page(
-            scene.Problems.Count > 0 && hindered.Count == 0 ? $"{scene.Problems.Count} to put right: {title}" : title,
+            scene.Problems.Count > 0 && hindered.Count == 0 ? $"{scene.Problems.Count} to put right: {title}" : scene.PhotoTitle is { } read ? $"{read}: {title}" : title,
             Html.Of(
                 $"""
                 <h1>{title}</h1>
                 {Jar(scene)}{Known(scene)}
                 {(form.Says is { } says ? Html.Of($"<p>{says}</p>") : default)}
+                {Html.If(form.TakesPhoto, () => Html.Of($"{PhotoPart.Form(scene)}{scene.Photo}"))}
                 {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene.Problems, fields, scene.History?.Jar.Number)}{Form(scene, fields)}"))}
                 {Html.If(form.Verb == "shop show", () => KeepPart.Of(scene.Bench))}
                 """),
@@ -36,9 +37,9 @@ internal static class FormPage
             {Hidden("token", scene.Token)}{Hidden("once", scene.Key)}{Hidden("seen", $"{scene.Seen}")}{fields.Select(field => field.Was is { } was ? Hidden(was.Name, was.Value) : default)}
             {Fields(scene, [.. fields.Where(field => !field.Seldom)])}
             {Seldom(scene, [.. fields.Where(field => field.Seldom)])}
-            {Html.If(form.WorksOut || form.Looks, () => Html.Of($"""<section id="live" class="live" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? fields.Count == 0 ? "" : "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
+            {Html.If(form.WorksOut || (form.Looks && (scene.Result.Text.Length > 0 || !form.TakesPhoto)), () => Html.Of($"""<section id="live" class="live" aria-label="What follows">{(scene.Result.Text.Length > 0 ? scene.Result : Html.Own(form.Looks ? fields.Count == 0 ? "" : "<p>The answer is shown here.</p>" : "<p>What to do, what comes of it and the label are shown here.</p>"))}</section>"""))}
             {Html.If(form.WorksOut, () => Html.Own("""<button class="quiet" name="do" value="show">Work it out</button>"""))}
-            {(form.Looks ? Html.If(fields.Count > 0, () => Html.Own("""<button name="do" value="show">Show</button>""")) : Html.Of($"""<button name="do" value="record">{form.Button}</button>"""))}
+            {(form.Looks ? Html.If(fields.Count > 0, () => Html.Of($"""<button{Html.Own(form.TakesPhoto ? " class=\"quiet\"" : "")} name="do" value="show">Show</button>""")) : Html.Of($"""<button name="do" value="record">{form.Button}</button>"""))}
             </form>
             """);
     }

@@ -33,7 +33,7 @@ internal static class Frame
         """).Text;
 
     /// <summary>The links of a page that is served.</summary>
-    internal static Markup Served { get; } = Html.Own("""<a href="/">All jars</a><a href="/mix">Mix a jar</a><a href="/steps">All steps</a>""");
+    internal static Markup Served { get; } = Html.Own("""<a href="/">All jars</a><a href="/mix">Mix a jar</a><a href="/scan">Scan</a><a href="/steps">All steps</a>""");
 
     /// <summary>The links of a page that is kept as a file.</summary>
     /// <param name="all">The way to the list of jars.</param>

@@ -5,12 +5,16 @@ namespace JarLabel.Web.Pages;
 /// <summary>All jars, soonest use-by first, a page at a time.</summary>
 internal static class ShelfPage
 {
-    internal static string Of(Workbench bench, ShelfView sight) => Frame.Page(
+    /// <summary>The list that is served.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="sight">What stands there.</param>
+    /// <param name="reached">The address by which these pages were reached, where codes may lead to them; else null.</param>
+    internal static string Of(Workbench bench, ShelfView sight, string? reached) => Frame.Page(
         bench.Settings.Name ?? "All jars",
         Html.Of(
             $"""
             <h1>{bench.Settings.Name ?? "All jars"}</h1>
-            {Find()}
+            {Scan(sight)}{Find()}{CodesLead(bench, reached)}
             {ProblemPage.Cautions(sight.Cautions)}
             {Filter(bench, sight)}
             {(sight.List.Jars.Count == 0 ? None(bench, sight) : Jars(bench, sight.List, j => $"/J/{JarNumber.From(j.Number)}"))}
@@ -65,6 +69,12 @@ internal static class ShelfPage
             <span class="how"><span{Html.Own(state == JarState.Past ? " class=\"past\"" : "")}>{StateShape.Of(state)}{JarStateWords.Of(state)}</span> <span>{useBy}</span> <span>{BenchAmount.Both(jar.Liquid, bench.Metric)}</span>{Html.If(list.Poisons.Contains(jar.Number), () => Html.Of($" <span class=\"past\">{PoisonWords.Words[0]}</span>"))}</span></a></li>
             """);
     }
+
+    private static Markup Scan(ShelfView sight) => Html.If(sight.Totals.Count + sight.Bottles.Count + sight.Bags.Count > 0, () => Html.Own("""<p class="do"><a class="go first" href="/scan">Scan a label</a></p>"""));
+
+    /// <summary>Says where the codes of labels lead when that is not here, with the way to let them.</summary>
+    private static Markup CodesLead(Workbench bench, string? reached) => Html.If(reached is not null && !LabelAddress.Leads(bench.Settings.BaseUrl?.Text, reached), () => Html.Of(
+        $"""<p class="lead">{(bench.Settings.BaseUrl is { } other ? $"The codes on labels open {other.Text}, not these pages." : "The codes on labels do not open these pages yet.")} {StepLinks.Named(new Remedy("shop set", new("setting", "base-url"), new("value", reached!)), "Let those printed from now on open their jar here")}</p>"""));
 
     private static Markup Find() => Html.Own(
         """

@@ -23,6 +23,40 @@
   wait();
 })();
 
+// A photo of labels: one large button takes it, and it sends itself.
+(() => {
+  const form = document.querySelector("form[data-photo]");
+  if (!form) return;
+  const field = form.querySelector("input[type=file]");
+  const says = form.querySelector("[role=status]");
+  form.classList.add("quick");
+  field.addEventListener("change", () => {
+    const photo = field.files[0];
+    if (!photo) return;
+    if (photo.size > Number(form.dataset.photo)) {
+      says.textContent = `This photo is larger than ${form.dataset.photo / 1048576} MB. Let the camera take smaller pictures.`;
+      field.value = "";
+      return;
+    }
+    says.textContent = "Reading the photo";
+    form.setAttribute("aria-busy", "true");
+    form.submit();
+  });
+
+  // Come back to, it is ready for the next.
+  addEventListener("pageshow", (event) => {
+    if (!event.persisted) return;
+    says.textContent = "";
+    field.value = "";
+    form.removeAttribute("aria-busy");
+  });
+  const told = document.querySelector("[role=alert]");
+  if (told) {
+    told.tabIndex = -1;
+    told.focus();
+  }
+})();
+
 // What was typed into a form that records is kept until it was recorded: a page that was left, a device that must be paired again, a server that is gone lose nothing of it.
 // Where it was sent and no answer came, it keeps the form's own keys too, so that sent again it is known to be the same.
 const drafts = (() => {

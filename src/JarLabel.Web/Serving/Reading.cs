@@ -14,7 +14,11 @@ internal static class Reading
 
     internal static Result<Scanned> Find(Workbench bench, string id) => ScanJar.Find(bench, LabelCode.Read($"JAR {id}") is null ? id : $"JAR {id}");
 
-    internal static Reply Shelf(Workbench bench, IQueryCollection asked)
+    /// <summary>All jars, or the one that was looked for.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="asked">What the address asks for.</param>
+    /// <param name="reached">The address by which these pages were reached, where telephones come and labels' codes may lead to them; else null.</param>
+    internal static Reply Shelf(Workbench bench, IQueryCollection asked, string? reached)
     {
         if (Text(asked, "find") is { } typed)
         {
@@ -27,7 +31,7 @@ internal static class Reading
         return Reply.Of(
             bench.Settings.Shelf(Text(asked, "shelf"))
                 .Then(_ => LedgerAccess.Read(bench, view => Sight(bench, view, Text(asked, "shelf"), Text(asked, "due") is not null, After(Text(asked, "after")))))
-                .Then<string>(sight => ShelfPage.Of(bench, sight)),
+                .Then<string>(sight => ShelfPage.Of(bench, sight, reached)),
             problems => Reply.Refused(400, problems));
     }
 
@@ -67,7 +71,7 @@ internal static class Reading
         }
     }
 
-    private static string Address(Scanned scanned) =>
+    internal static string Address(Scanned scanned) =>
         string.Create(CultureInfo.InvariantCulture, $"/J/{scanned.Jar.History.Jar.Number}{(scanned.Revision is { } revision ? $".{revision}" : "")}");
 
     private static Result<ShelfView> Sight(Workbench bench, LedgerView view, string? shelf, bool due, ShelfMark? after) =>

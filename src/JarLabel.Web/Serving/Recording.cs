@@ -1,19 +1,22 @@
+using JarLabel.Operations.Scanning;
+
 namespace JarLabel.Web.Serving;
 
 /// <summary>The forms: shown blank, worked out, and recorded. A form that is sent twice, by a tap too many or a page loaded again, is
 /// recorded once.</summary>
 internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, PaperRuns papers, Devices devices)
 {
-    private const string ChangedSince = "JL150", NotPaired = "JL605";
+    private const string ChangedSince = "JL150", NotPaired = "JL605", NotOurs = "JL184", FoundKey = "found";
 
     private readonly IdempotencyCache once = new();
+    private readonly PhotoFinds finds = new();
 
     /// <summary>A form to fill in.</summary>
     /// <param name="place">Which.</param>
     /// <param name="who">Who asks.</param>
     /// <param name="given">What is filled in already, by the names of its fields.</param>
     /// <param name="came">The address by which it was asked for; null for this machine's own.</param>
-    internal Reply Blank(Route place, Client who, IReadOnlyDictionary<string, string> given, string? came) => Scene(place, who, new FormValues(Unobserved(place, given)) { Came = came }).TryGet(out var scene, out var problems)
+    internal Reply Blank(Route place, Client who, IReadOnlyDictionary<string, string> given, string? came) => TakesPhoto(place) && given.TryGetValue(FoundKey, out var found) ? Shown(place, who, finds.Of(who.Device, found)) : Scene(place, who, new FormValues(Unobserved(place, given)) { Came = came }).TryGet(out var scene, out var problems)
         ? Reply.Page(FormPage.Of(Filled(scene, given.Count > 0)))
         : Reply.NotFound(problems);
 
@@ -48,6 +51,35 @@ internal sealed class Recording(WorkbenchFactory factory, FormTokens tokens, Pap
             _ => Reply.Page(FormPage.Of(Worked(scene))),
         };
     }
+
+    /// <summary>True for a form to which a photo of labels may be sent.</summary>
+    internal static bool TakesPhoto(Route place) => Form(place).Step.TakesPhoto;
+
+    /// <summary>What stands behind the codes of a photo: the page of the one thing, or a list.</summary>
+    /// <param name="bench">The shop.</param>
+    /// <param name="place">The form that the photo was sent from.</param>
+    /// <param name="who">Who sent it.</param>
+    /// <param name="codes">What was read, at least one.</param>
+    internal Reply Found(Workbench bench, Route place, Client who, IReadOnlyList<string> codes)
+    {
+        // A code that is none of ours, on a can or a poster, is beside the point where a label was read.
+        var found = new ScannedCodes(bench, codes);
+        return (found.Jars, found.Supplies, found.Faults.All(fault => fault.Code == NotOurs)) switch
+        {
+            ([var jar], [], true) => Reply.SeeOther(Reading.Address(jar)),
+            ([], [var one], true) when StepWay.To(SupplyAnswer.Shown(one.Supply)).Address is { } way => Reply.SeeOther(way),
+            _ => Reply.SeeOther($"/{place.Step}?{FoundKey}={finds.Keep(who.Device, codes)}"),
+        };
+    }
+
+    /// <summary>The form after a photo in which nothing could be read.</summary>
+    internal Reply Unread(Route place, Client who, IReadOnlyList<Problem> problems, int status) => Photographed(place, who, _ => PhotoPart.Unread(problems), "Nothing was read", status);
+
+    private Reply Shown(Route place, Client who, IReadOnlyList<string> codes) => Photographed(place, who, bench => PhotoPart.Found(bench, codes), "In the photo");
+
+    private Reply Photographed(Route place, Client who, Func<Workbench, Markup> said, string title, int status = 200) => Scene(place, who, new FormValues(new Dictionary<string, string>())).TryGet(out var scene, out var problems)
+        ? Reply.Page(FormPage.Of(scene with { Photo = said(scene.Bench), PhotoTitle = title }), status)
+        : Reply.NotFound(problems);
 
     /// <summary>What was recorded under a key.</summary>
     internal Reply Done(string key) => once.Done(key) is { } page ? Reply.Page(page.Html()) : Reply.SeeOther("/");

@@ -33,6 +33,8 @@ internal sealed record Reply(int Status, string Type, ReadOnlyMemory<byte> Body)
 
     internal static Reply SeeOther(string location) => new(303, "text/plain", default) { Location = location };
 
+    internal static Reply Moved(string location) => new(308, "text/plain", default) { Location = location };
+
     /// <summary>The page, or the problems with the status that suits them.</summary>
     internal static Reply Of(Result<string> page, Func<IReadOnlyList<Problem>, Reply> refuse) => page.TryGet(out var html, out var problems) ? Page(html) : refuse(problems);
 

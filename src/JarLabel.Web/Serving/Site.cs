@@ -16,21 +16,29 @@ internal sealed class Site : IDisposable
     private readonly PaperRuns papers;
     private readonly Devices devices;
     private readonly ShopCopies copies = new();
+    private readonly Photos photos = new();
     private readonly FormTokens tokens = new();
     private readonly RateLimiter requests = new(MostRequestsAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
     private readonly RateLimiter guesses = new(MostWrongGuessesAMinute, TimeSpan.FromMinutes(1), TimeProvider.System);
 
-    internal Site(ServeRequest request, Workbench bench, Devices devices)
+    internal Site(ServeRequest request, Workbench bench, Devices devices, Hosts hosts)
     {
         this.request = request;
         this.devices = devices;
-        hosts = new Hosts(request.Lan, bench.Settings.BaseUrl?.Text);
+        this.hosts = hosts;
+        CodesLead = bench.Settings.BaseUrl?.Text;
         authenticator = new RequestAuthenticator(request.Lan is not null, request.Open, devices);
-        pairing = request.Lan is null ? null : new Pairing(devices, request.Say);
+        pairing = request.Lan is null ? null : new Pairing(devices, request.Say, TimeProvider.System);
         cache = new PageCache(bench.Folder, () => request.Door.Now);
         papers = new PaperRuns(request.Say);
         recording = new Recording(request.Door, tokens, papers, devices);
     }
+
+    /// <summary>The fingerprint of the certificate; null where nothing is encrypted.</summary>
+    internal string? Fingerprint { get; init; }
+
+    /// <summary>Where the codes on labels lead; null for nowhere.</summary>
+    internal string? CodesLead { get; }
 
     /// <summary>The code that lets the next device record; null where none is needed.</summary>
     internal string? PairingCode => pairing?.Code;
@@ -39,7 +47,11 @@ internal sealed class Site : IDisposable
     internal void Stop() => papers.Stop();
 
     /// <inheritdoc/>
-    public void Dispose() => papers.Dispose();
+    public void Dispose()
+    {
+        papers.Dispose();
+        photos.Dispose();
+    }
 
     internal async Task Handle(HttpContext context)
     {
@@ -86,11 +98,11 @@ internal sealed class Site : IDisposable
             case { Kind: RouteKind.Type } place:
                 return Pages.PageAssets.Font(place.Step) is { } font ? new Reply(200, "font/ttf", font) { Lasts = true } : Reply.NotFound([WebProblems.NoSuchPage(path)]);
             case { Kind: RouteKind.Pair } when pairing is not null:
-                return Reply.Page(PairPage.Of(tokens.Of(who.Device), context.Request.Query["code"], context.Request.Query["to"]));
+                return Reply.Page(PairPage.Of(tokens.Of(who.Device), context.Request.Query["code"], context.Request.Query["to"], Fingerprint));
             case { Kind: not (RouteKind.None or RouteKind.Pair) } when !who.MayRead:
                 return Reply.SeeOther(PairPage.Address(path));
             case { Kind: RouteKind.Shelf }:
-                return Within(bench => Reading.Shelf(bench, context.Request.Query));
+                return Within(bench => Reading.Shelf(bench, context.Request.Query, request.Lan is not null && who.MayRecord ? $"{context.Request.Scheme}://{context.Request.Host.Value}" : null));
             case { Kind: RouteKind.Jar } place:
                 return Known(context, () => cache.Get(path, () => Within(bench => Reply.Of(Reading.Jar(bench, place.Jar), Reply.NotFound))));
             case { Kind: RouteKind.LabelPdf } place:
@@ -116,9 +128,14 @@ internal sealed class Site : IDisposable
             case { Kind: RouteKind.Form } place:
                 return who.MayRecord ? Known(context, () => recording.Blank(place, who, FormBody.Given(context.Request.Query), Came(context.Request))) : Reply.SeeOther(PairPage.Address(path));
             default:
-                return Reply.NotFound([WebProblems.NoSuchPage(path)]);
+                return WithoutSlash(context.Request) ?? Reply.NotFound([WebProblems.NoSuchPage(path)]);
         }
     }
+
+    /// <summary>The way to the same page without the slash at its end, with which a place that only keeps files has it; null where that is none either.</summary>
+    private static Reply? WithoutSlash(HttpRequest asked) => asked.Path.ToUriComponent() is ['/', .. { Length: > 1 }] path && path.EndsWith('/') && Route.Of(asked.Path.Value![..^1]).Kind != RouteKind.None
+        ? Reply.Moved($"{path[..^1]}{asked.QueryString.ToUriComponent()}")
+        : null;
 
     private async Task<Reply> Take(HttpContext context, string path, Client who)
     {
@@ -138,6 +155,12 @@ internal sealed class Site : IDisposable
             return Reply.Refused(401, WebProblems.NotPaired());
         }
 
+        if (place is { Kind: RouteKind.Form } && PhotoBody.Is(context.Request) && Recording.TakesPhoto(place))
+        {
+            var photo = await photos.Read(context.Request, From(context), mark => tokens.Fits(mark, who.Device));
+            return photo.Problems.Count == 0 ? Within(bench => recording.Found(bench, place, who, photo.Codes)) : recording.Unread(place, who, photo.Problems, photo.Status);
+        }
+
         var (fields, status, problem) = await FormBody.Read(context.Request);
         if (problem is not null)
         {
@@ -150,7 +173,7 @@ internal sealed class Site : IDisposable
             RouteKind.Form => recording.Take(place, who, new FormValues(fields) { Came = Came(context.Request) }, ours),
             RouteKind.Devices => ours ? Part(who, fields) : Reply.Refused(403, WebProblems.OldForm()),
             RouteKind.Can => Within(bench => ours ? Enter(bench, who, new FormValues(fields)) : Cans(bench, who, new FormValues(fields), new Faults([WebProblems.OldPage()]), 403)),
-            _ => ours ? Pair(fields) : Reply.Refused(403, WebProblems.OldForm()),
+            _ => ours ? Pair(context, fields) : Reply.Refused(403, WebProblems.OldForm()),
         };
     }
 
@@ -175,31 +198,21 @@ internal sealed class Site : IDisposable
     private static string? Came(HttpRequest asked) =>
         Uri.TryCreate($"{asked.Scheme}://{asked.Host.Value}", UriKind.Absolute, out var address) && !address.IsLoopback ? address.GetLeftPart(UriPartial.Authority) : null;
 
-    private Reply Pair(IReadOnlyDictionary<string, string> fields)
+    private Reply Pair(HttpContext context, IReadOnlyDictionary<string, string> fields)
     {
         var entry = new FormValues(fields);
         var name = entry.Fact("name", PairPage.Name);
         var code = entry.Text("code") ?? "";
         return pairing is null ? Reply.Refused(404, WebProblems.NoSuchPage("/pair"))
-            : !entry.Then(() => pairing.Pair(code, name ?? "a device", request.Door.Now)).TryGet(out var token, out var problems) ? Reply.Refused(403, problems)
-            : Reply.SeeOther(PairPage.Back(fields.GetValueOrDefault("to"))) with { Cookie = RequestAuthenticator.Kept(token) };
+            : !entry.Then(() => pairing.Pair(code, name ?? "a device", From(context), request.Door.Now)).TryGet(out var token, out var problems) ? Reply.Refused(403, problems)
+            : Reply.SeeOther(PairPage.Back(fields.GetValueOrDefault("to"))) with { Cookie = RequestAuthenticator.Kept(token, request.Encrypted) };
     }
 
-    /// <summary>A page of one jar; who guesses numbers that are not there is soon sent away.</summary>
+    /// <summary>A page of one jar. Who guesses numbers that are not there is soon sent away from those; what is there is shown all the same.</summary>
     private Reply Known(HttpContext context, Func<Reply> page)
     {
-        if (TooFast(from => !guesses.Spent(from), context))
-        {
-            return Reply.Refused(429, WebProblems.TooFast());
-        }
-
         var reply = page();
-        if (reply.Status == 404)
-        {
-            guesses.Count(From(context));
-        }
-
-        return reply;
+        return reply.Status == 404 && TooFast(guesses.Count, context) ? Reply.Refused(429, WebProblems.TooFast()) : reply;
     }
 
     private bool TooFast(Func<IPAddress, bool> fits, HttpContext context) => request.Lan is not null && !fits(From(context));

@@ -25,5 +25,9 @@ public sealed class OpenReadingTests : IDisposable
 
         Assert.Equal(30, statuses.Count(status => status == 404));
         Assert.Equal(20, statuses.Count(status => status == 429));
+
+        // What is there is shown to everybody all the while, to the one who guesses too.
+        Assert.Equal(200, (await shop.Get("/J/1-9")).Status);
+        Assert.Equal(429, (await shop.Get("/J/150")).Status);
     }
 }

@@ -1,3 +1,4 @@
+using System.Security.Cryptography.X509Certificates;
 using JarLabel.Operations.Recording;
 using JarLabel.Web;
 
@@ -11,14 +12,14 @@ internal sealed partial class WebShop : IDisposable
     private RunningServer server;
     private HttpClient client;
 
-    internal WebShop(IPAddress? lan = null, bool open = false, bool empty = false)
+    internal WebShop(IPAddress? lan = null, bool open = false, bool empty = false, bool encrypted = false)
     {
         if (!empty)
         {
             Mix("350 mL", new LabelChoice());
         }
 
-        start = () => Server.Start(new ServeRequest(0, lan, open, new WorkbenchFactory(Request, () => Fault is null ? Now : throw Fault), Said.Add)).Require();
+        start = () => Server.Start(new ServeRequest(0, lan, open, new WorkbenchFactory(Request, () => Fault is null ? Now : throw Fault), Said.Add) { Encrypted = encrypted }).Require();
         server = start();
         client = ClientOf(server);
     }
@@ -35,6 +36,14 @@ internal sealed partial class WebShop : IDisposable
     internal Uri Address => client.BaseAddress!;
 
     internal string Host => $"{Address.Host}:{Address.Port}";
+
+    /// <summary>Where a form of this server comes from.</summary>
+    internal string Origin => $"{Address.Scheme}://{Host}";
+
+    /// <summary>The certificate that the server showed last; null where nothing is encrypted.</summary>
+    internal X509Certificate2? Shown { get; private set; }
+
+    internal string? Fingerprint => server.Fingerprint;
 
     internal string Code => server.PairingCode!;
 
@@ -78,10 +87,28 @@ internal sealed partial class WebShop : IDisposable
         var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = new FormUrlEncodedContent(fields.Select(f => KeyValuePair.Create(f.Name, f.Value))) };
         if (origin is not null)
         {
-            request.Headers.Add("Origin", origin.Length == 0 ? $"http://{Host}" : origin);
+            request.Headers.Add("Origin", origin.Length == 0 ? Origin : origin);
         }
 
         return Send(request);
+    }
+
+    /// <summary>Sends a photo of labels as a browser does, with the form's mark before it.</summary>
+    internal async Task<Page> Photo(byte[] photo, string? token = null)
+    {
+        token ??= Hidden((await Get("/scan")).Text).First(field => field.Name == "token").Value;
+        using var form = new MultipartFormDataContent { { new StringContent(token), "token" }, { new ByteArrayContent(photo), "photo", "photo.jpg" } };
+        var request = new HttpRequestMessage(HttpMethod.Post, "/scan") { Content = form };
+        request.Headers.Add("Origin", Origin);
+        return await Send(request);
+    }
+
+    /// <summary>From now on the client is another host, at that address.</summary>
+    internal void ComeFrom(string address)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "Only Linux lets a program come from every address of the loopback network.");
+        client.Dispose();
+        client = ClientOf(server, IPAddress.Parse(address));
     }
 
     internal async Task<Page> Send(HttpRequestMessage request)
@@ -121,8 +148,24 @@ internal sealed partial class WebShop : IDisposable
         Directory.Delete(root, recursive: true);
     }
 
-    private static HttpClient ClientOf(RunningServer server) =>
-        new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false }) { BaseAddress = new Uri(server.Address) };
+    private HttpClient ClientOf(RunningServer server, IPAddress? from = null) =>
+        new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false, ConnectCallback = (wanted, stop) => Connect(from ?? IPAddress.Loopback, wanted.DnsEndPoint.Port, stop), SslOptions = new() { RemoteCertificateValidationCallback = (_, certificate, _, _) => Trusts(certificate!) } }) { BaseAddress = new Uri(server.Address) };
+
+    /// <summary>Looks at the certificate as somebody does who compared its fingerprint.</summary>
+    private bool Trusts(X509Certificate certificate)
+    {
+        Shown = X509CertificateLoader.LoadCertificate(certificate.GetRawCertData());
+        return true;
+    }
+
+    /// <summary>A connection to the server from an address of the loopback network.</summary>
+    internal static async ValueTask<Stream> Connect(IPAddress from, int port, CancellationToken stop)
+    {
+        var socket = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp) { NoDelay = true };
+        socket.Bind(new IPEndPoint(from, 0));
+        await socket.ConnectAsync(new IPEndPoint(IPAddress.Loopback, port), stop);
+        return new NetworkStream(socket, ownsSocket: true);
+    }
 
     private WorkbenchOptions Request => new(Folder, Now);
 
