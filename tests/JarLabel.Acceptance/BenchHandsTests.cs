@@ -40,7 +40,7 @@ public sealed class BenchHandsTests : IClassFixture<Browser>, IDisposable
         await phone.Locator("[data-for=pour]").GetByRole(AriaRole.Button, new() { Name = "250 mL" }).TapAsync();
         await Assertions.Expect(phone.GetByLabel("Alcohol to pour: unit")).ToHaveValueAsync("mL");
         await Record(phone);
-        Assert.Equal(300, shop.Json("jar", "1")["jar"]!["volumeMilliliters"]!.GetValue<double>(), 1); // 250 mL, and 59.9 g of shellac of 1.2 g/mL
+        Assert.Equal(300, shop.Json("jar", "1")["jar"]!["volumeMilliliters"]!.GetValue<double>(), 1.0); // 250 mL, and 59.9 g of shellac of 1.2 g/mL
     }
 
     /// <summary>A metre away 22 minutes of arc are 6.4 mm.</summary>
