@@ -32,7 +32,7 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
             await Task.Delay(4000);
             await route.ContinueAsync();
         });
-        await phone.GetByLabel("Cut").FillAsync("3");
+        await phone.GetByLabel("Cut", new() { Exact = true }).FillAsync("3");
         Assert.Equal("rgba(0, 0, 0, 0)", await Figures(phone).First.EvaluateAsync<string>("figure => getComputedStyle(figure).color"));
         await Assertions.Expect(phone.Locator("#result")).ToContainTextAsync("working it out");
         await Assertions.Expect(phone.Locator("#result")).ToHaveAttributeAsync("aria-busy", "true");
@@ -41,7 +41,7 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         Assert.NotEqual("rgba(0, 0, 0, 0)", await Figures(phone).First.EvaluateAsync<string>("figure => getComputedStyle(figure).color"));
 
         // The largest thing on the page, over 7 mm at 96 dots an inch, and in sight while one types below.
-        await phone.GetByLabel("The jar holds").ScrollIntoViewIfNeededAsync();
+        await phone.GetByLabel("The jar holds", new() { Exact = true }).ScrollIntoViewIfNeededAsync();
         var box = (await Figures(phone).First.BoundingBoxAsync())!;
         Assert.InRange(box.Height, 7 / 25.4 * 96 / 0.72, 200);
         Assert.InRange(box.Y, 0, 844 - box.Height);
@@ -55,7 +55,7 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         await Assertions.Expect(Figures(phone)).ToHaveCountAsync(2);
         var port = new Uri(server.Address).Port;
         server.Stop("-KILL");
-        await phone.GetByLabel("Cut").FillAsync("3");
+        await phone.GetByLabel("Cut", new() { Exact = true }).FillAsync("3");
         await Assertions.Expect(phone.Locator("#result")).ToContainTextAsync("What you typed is kept");
         await Assertions.Expect(Figures(phone)).ToHaveCountAsync(0);
         server.Dispose();
@@ -66,7 +66,7 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         // The form is of the run before: nobody knows whether it was recorded, and what was typed stands there.
         await Record(phone);
         await Assertions.Expect(phone.Locator("[role=alert]")).ToBeVisibleAsync();
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("3");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveValueAsync("3");
         await Record(phone);
         await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
@@ -80,24 +80,24 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         await phone.GetByRole(AriaRole.Link, new() { Name = "All jars" }).First.TapAsync();
         await phone.WaitForURLAsync("**/");
         await phone.GoBackAsync();
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("2");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveValueAsync("2");
         await Assertions.Expect(Figures(phone)).ToHaveTextAsync(["350 mL", "83.9 g"]);
         await phone.ReloadAsync();
-        await Assertions.Expect(phone.GetByLabel("Alcohol to pour")).ToHaveValueAsync("350 mL");
+        await Assertions.Expect(phone.GetByLabel("Alcohol to pour", new() { Exact = true })).ToHaveValueAsync("350 mL");
         await phone.GetByRole(AriaRole.Button, new() { Name = "Start afresh" }).TapAsync();
-        await Assertions.Expect(phone.GetByLabel("Alcohol to pour")).ToHaveValueAsync("");
+        await Assertions.Expect(phone.GetByLabel("Alcohol to pour", new() { Exact = true })).ToHaveValueAsync("");
         await phone.ReloadAsync();
-        await Assertions.Expect(phone.GetByLabel("Alcohol to pour")).ToHaveValueAsync("");
+        await Assertions.Expect(phone.GetByLabel("Alcohol to pour", new() { Exact = true })).ToHaveValueAsync("");
         await Fill(phone, "2");
         await phone.GotoAsync("/");
         await phone.GotoAsync("/mix");
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveValueAsync("");
 
         await Fill(phone, "2");
         await Record(phone);
         await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
         await phone.GotoAsync("/mix");
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveValueAsync("");
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
     }
 
@@ -129,7 +129,7 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         await phone.UnrouteAllAsync();
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
         await phone.GotoAsync("/mix");
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("2");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveValueAsync("2");
         await Record(phone);
         await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
@@ -143,24 +143,24 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         await Record(phone);
         await Assertions.Expect(phone).ToHaveTitleAsync(new Regex("^1 to put right: Mix a jar$"));
         await Assertions.Expect(phone.Locator("[role=alert]")).ToBeFocusedAsync();
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveAttributeAsync("aria-invalid", "true");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveAttributeAsync("aria-invalid", "true");
         await Assertions.Expect(phone.Locator("#h-cut .fault")).ToBeVisibleAsync();
-        await phone.GetByLabel("Cut").FillAsync("2");
+        await phone.GetByLabel("Cut", new() { Exact = true }).FillAsync("2");
         await Assertions.Expect(phone.Locator("#h-cut .fault")).ToHaveCountAsync(0);
-        Assert.Null(await phone.GetByLabel("Cut").GetAttributeAsync("aria-invalid"));
+        Assert.Null(await phone.GetByLabel("Cut", new() { Exact = true }).GetAttributeAsync("aria-invalid"));
         await Assertions.Expect(phone).ToHaveTitleAsync("Mix a jar");
         await Assertions.Expect(phone.Locator("[role=alert]")).ToHaveCountAsync(0);
 
         // What was typed after a fault came back is no less kept.
         await phone.ReloadAsync();
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("2");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveValueAsync("2");
         await Fill(phone, "wrong");
         await Record(phone);
         await Assertions.Expect(phone.Locator("[role=alert]")).ToBeVisibleAsync();
-        await phone.GetByLabel("Cut").FillAsync("2.5");
+        await phone.GetByLabel("Cut", new() { Exact = true }).FillAsync("2.5");
         await phone.GotoAsync("/");
         await phone.GoBackAsync();
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("2.5");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveValueAsync("2.5");
     }
 
     /// <summary>The labels' typeface, from the shop itself, kept by the browser; a page asks nobody else for anything.</summary>
@@ -196,7 +196,7 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
         await phone.Locator("[data-for=pour]").GetByRole(AriaRole.Button, new() { Name = "250 mL" }).TapAsync();
         await Assertions.Expect(Figures(phone)).ToHaveTextAsync(["250 mL", "44.9 g"]);
         await Assertions.Expect(cut).ToHaveAttributeAsync("aria-pressed", "true");
-        await phone.GetByLabel("Cut").FillAsync("1.6");
+        await phone.GetByLabel("Cut", new() { Exact = true }).FillAsync("1.6");
         await Assertions.Expect(cut).ToHaveAttributeAsync("aria-pressed", "false");
         await cut.TapAsync();
         await Record(phone);
@@ -230,8 +230,8 @@ public sealed class BenchFormTests : IClassFixture<Browser>, IDisposable
     {
         await phone.GetByLabel("Flakes", new() { Exact = true }).SelectOptionAsync("garnet");
         await phone.GetByLabel("Alcohol", new() { Exact = true }).SelectOptionAsync("ethanol-95");
-        await phone.GetByLabel("Alcohol to pour").FillAsync("350 mL");
-        await phone.GetByLabel("Cut").FillAsync(cut);
+        await phone.GetByLabel("Alcohol to pour", new() { Exact = true }).FillAsync("350 mL");
+        await phone.GetByLabel("Cut", new() { Exact = true }).FillAsync(cut);
     }
 
     private static ILocator Figures(IPage phone) => phone.Locator("#result .fig");

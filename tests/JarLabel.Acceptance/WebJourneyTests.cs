@@ -58,17 +58,17 @@ public sealed class WebJourneyTests : IClassFixture<Browser>, IDisposable
         await phone.GotoAsync("/mix");
         await phone.GetByLabel("Flakes", new() { Exact = true }).SelectOptionAsync("garnet");
         await phone.GetByLabel("Alcohol", new() { Exact = true }).SelectOptionAsync("ethanol-95");
-        await phone.GetByLabel("Cut").FillAsync("much");
+        await phone.GetByLabel("Cut", new() { Exact = true }).FillAsync("much");
         await Assertions.Expect(phone.Locator("#live")).ToContainTextAsync("JL111");
-        await phone.GetByLabel("Alcohol to pour").FillAsync("3 oz");
+        await phone.GetByLabel("Alcohol to pour", new() { Exact = true }).FillAsync("3 oz");
         await phone.GetByRole(AriaRole.Button, new() { Name = "Record the jar and its label" }).TapAsync();
         await Assertions.Expect(phone.Locator("[role=alert]")).ToContainTextAsync("Nothing was recorded");
         await Assertions.Expect(phone.Locator("#h-cut")).ToContainTextAsync("JL111");
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveValueAsync("much");
-        await Assertions.Expect(phone.GetByLabel("Cut")).ToHaveAttributeAsync("aria-invalid", "true");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveValueAsync("much");
+        await Assertions.Expect(phone.GetByLabel("Cut", new() { Exact = true })).ToHaveAttributeAsync("aria-invalid", "true");
 
-        await phone.GetByLabel("Cut").FillAsync("2");
-        await phone.GetByLabel("Alcohol to pour").FillAsync("1/2 pt");
+        await phone.GetByLabel("Cut", new() { Exact = true }).FillAsync("2");
+        await phone.GetByLabel("Alcohol to pour", new() { Exact = true }).FillAsync("1/2 pt");
         await phone.GetByRole(AriaRole.Button, new() { Name = "Record the jar and its label" }).TapAsync();
         await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
         Assert.DoesNotContain(complaints, complaint => !complaint.Contains("422", StringComparison.Ordinal));
@@ -98,8 +98,8 @@ public sealed class WebJourneyTests : IClassFixture<Browser>, IDisposable
         await old.GotoAsync("/mix");
         await old.GetByLabel("Flakes", new() { Exact = true }).SelectOptionAsync("blonde");
         await old.GetByLabel("Alcohol", new() { Exact = true }).SelectOptionAsync("ethanol-95");
-        await old.GetByLabel("Cut").FillAsync("2");
-        await old.GetByLabel("Alcohol to pour").FillAsync("1 pt");
+        await old.GetByLabel("Cut", new() { Exact = true }).FillAsync("2");
+        await old.GetByLabel("Alcohol to pour", new() { Exact = true }).FillAsync("1 pt");
         await old.GetByRole(AriaRole.Button, new() { Name = "Work it out" }).TapAsync();
 
         // Two pounds a gallon are a quarter of a pound a pint: 4 oz.

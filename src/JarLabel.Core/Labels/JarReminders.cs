@@ -6,7 +6,8 @@ namespace JarLabel.Core.Labels;
 /// jar whose drying test failed what would promise anything.</summary>
 public static class JarReminders
 {
-    private const int SwirlHours = 2;
+    /// <summary>So many hours a jar that dissolves may stand before it is swirled again. Common practice says every hour or two.</summary>
+    public const int SwirlHours = 2;
 
     /// <summary>The entries of one jar.</summary>
     /// <param name="ledger">What tells this shop's jars from another's.</param>

@@ -5,7 +5,7 @@ namespace JarLabel.Operations.Steps;
 /// <summary>What evaporates into a room, and the fresh air that it takes.</summary>
 internal static class AirSteps
 {
-    private static Input<Volume?> Evaporate => field ??= Input.Optional<Volume>("evaporate", "Alcohol that goes into the air", "250 mL", VolumeText.Read).Help("volume", "Alcohol that goes into the air: \"250 mL\".");
+    private static Input<Volume?> Evaporate => field ??= Input.Optional<Volume>("evaporate", "Alcohol that goes into the air", "250 mL", VolumeText.Read).In(UsualUnits.Volumes).Help("volume", "Alcohol that goes into the air: \"250 mL\".");
 
     private static Input<PoundCut?> Cut => field ??= Input.Optional<PoundCut>("cut", "Or the cut that is laid on", "2", CutText.Read).Help("cut", "Instead: the cut that is laid on, with --coats and --area.");
 

@@ -13,7 +13,7 @@ internal static class CalcSteps
 
     private static Input<PoundCut> StrongerCut => field ??= WeakerCut.Change(one => one with { Example = "4" });
 
-    private static Input<Volume> Liquid => field ??= Input.Of<Volume>("of", "Liquid there is", "300 mL", VolumeText.Read).Help("volume", "How much liquid there is.");
+    private static Input<Volume> Liquid => field ??= Input.Of<Volume>("of", "Liquid there is", "300 mL", VolumeText.Read).In(UsualUnits.Volumes).Help("volume", "How much liquid there is.");
 
     private static Input<IReadOnlyList<(Volume, PoundCut)>> Parts => field ??= Input.Some<(Volume, PoundCut)>("jar", "Parts", "200 mL@2", ReadPart)
         .Help("volume@cut", "A part as volume@cut, such as \"200 mL@2\"; give it once for each part.").Hint("200 mL@2; 100 mL@1");
@@ -36,7 +36,7 @@ internal static class CalcSteps
     private static Input<string?> Percent => field ??= Input.Word("percent", "Or solids by weight, %", "23").Help("percent", "Or the solids by weight, in percent.");
 
     internal static Step Mix => field ??= Step.OfShop("calc mix", "Work out a batch", "Flakes, alcohol and finished volume of a batch, with nothing recorded.", [Shared.Solvent, MixStep.Batch, Shared.Temperature], DoMix) with
-    { Looks = true, Example = [new("solvent", "ethanol-95"), new("cut", "2"), new("pour", "350 mL")] };
+    { Looks = true, Known = MixStep.Amounts, Example = [new("solvent", "ethanol-95"), new("cut", "2"), new("pour", "350 mL")] };
 
     internal static Step Thin => field ??= Step.OfShop("calc thin", "Work out a thinning", "Alcohol to add to come to a weaker cut.", [From, WeakerCut, Liquid], DoThin) with { Looks = true };
 

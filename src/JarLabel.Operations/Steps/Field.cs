@@ -66,6 +66,9 @@ internal sealed record Field(string Name, string Label, string Example)
     /// <summary>Usual values to tap, each with its words; the field takes others too. Nothing where there are none.</summary>
     internal Func<Workbench, IReadOnlyList<(string Value, string Words)>> Usual { get; init; } = _ => [];
 
+    /// <summary>Units that stand beside a figure to be tapped, the usual one first; null where it is no amount. The field takes an amount with its unit as well.</summary>
+    internal Func<Workbench, IReadOnlyList<(string Value, string Words)>>? Units { get; init; }
+
     /// <summary>The step that adds something to choose, where a shop may have nothing; null where there is always something.</summary>
     internal Remedy? WhenNone { get; init; }
 

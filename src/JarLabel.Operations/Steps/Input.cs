@@ -228,6 +228,9 @@ internal sealed class Input<T> : Input
     /// <summary>With usual values to tap.</summary>
     internal Input<T> Usual(Func<Workbench, IReadOnlyList<(string Value, string Words)>> usual) => Change(one => one with { Usual = usual });
 
+    /// <summary>An amount whose unit is tapped.</summary>
+    internal Input<T> In(Func<Workbench, IReadOnlyList<(string Value, string Words)>> units) => Change(one => one with { Units = units });
+
     /// <summary>The same input with its field changed. It is another input: keep it in a property of its own.</summary>
     internal Input<T> Change(Func<Field, Field> change) => new() { Fields = [change(Field), .. Fields.Skip(1)], TryRead = TryRead };
 }

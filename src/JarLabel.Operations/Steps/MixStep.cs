@@ -15,20 +15,27 @@ internal static class MixStep
     private static Input<PoundCut?> Cut => field ??= Input.Optional<PoundCut>("cut", "Cut", "1.5", CutText.Read)
         .Help("cut", "Pounds of flakes per US gallon poured: 1.5, \"2 lb\", \"240 g/L\", \"2 oz/pt\".").Hint("pounds per US gallon poured: 1.5, 2 lb, 240 g/L").Usual(UsualValues.Cuts);
 
-    private static Input<Volume?> Pour => field ??= Input.Optional<Volume>("pour", "Alcohol to pour", "350 mL", VolumeText.Read)
+    private static Input<Volume?> Pour => field ??= Input.Optional<Volume>("pour", "Alcohol to pour", "350 mL", VolumeText.Read).In(UsualUnits.Volumes)
         .Help("volume", "Alcohol to pour: \"350 mL\", \"1 1/2 pt\".").Hint("350 mL, 1 1/2 pt").Usual(UsualValues.Pours);
 
-    private static Input<Mass?> Flakes => field ??= Input.Optional<Mass>("flakes", "Flakes to use", "113 g", MassText.Read)
+    private static Input<Mass?> Flakes => field ??= Input.Optional<Mass>("flakes", "Flakes to use", "113 g", MassText.Read).In(UsualUnits.Masses)
         .Help("weight", "Flakes to use: \"4 oz\", \"113 g\". With --pour the cut follows.").Hint("4 oz, 113 g");
 
-    private static Input<Volume?> Makes => field ??= Input.Optional<Volume>("makes", "Finished liquid", "1 pt", VolumeText.Read)
+    private static Input<Volume?> Makes => field ??= Input.Optional<Volume>("makes", "Finished liquid", "1 pt", VolumeText.Read).In(UsualUnits.Volumes)
         .Help("volume", "Finished liquid wanted: \"1 pt\".").Hint("1 pt, 0.5 L");
 
-    private static Input<Volume?> Fill => field ??= Input.Optional<Volume>("fill", "A jar to fill", "500 mL", VolumeText.Read)
+    private static Input<Volume?> Fill => field ??= Input.Optional<Volume>("fill", "A jar to fill", "500 mL", VolumeText.Read).In(UsualUnits.Volumes)
         .Help("volume", "A container to fill, leaving its head space: \"500 mL\".").Hint("with head space: 500 mL").Usual(UsualValues.Jars);
 
     internal static Input<BatchRequest> Batch => field ??= Input.Group<BatchRequest>([Cut, Pour, Flakes, Makes, Fill],
         given => new BatchRequest(given.Get(Cut), given.Get(Pour), given.Get(Flakes), given.Get(Makes), given.Get(Fill)));
+
+    /// <summary>What one may know of a batch.</summary>
+    internal static IReadOnlyList<KnownFields> Amounts { get; } =
+    [
+        new("alcohol to pour", "cut", "pour"), new("flakes to use", "cut", "flakes"), new("finished liquid", "cut", "makes"), new("a jar to fill", "cut", "fill"),
+        new("alcohol and flakes: the cut follows", "pour", "flakes"),
+    ];
 
     private static Input<Container> Container => field ??= Input.Group<Container>([Shared.NewContainer, Fill],
         given => given.Get(Shared.NewContainer) is { Holds: null } unsaid ? unsaid with { Holds = given.Get(Fill) } : given.Get(Shared.NewContainer));
@@ -61,8 +68,8 @@ internal static class MixStep
         [Request, Shared.NewLabel], Do) with
     {
         Button = "Record the jar and its label",
-        Says = "Fill in the cut and one amount. With alcohol and flakes the cut follows.",
         WorksOut = true,
+        Known = Amounts,
         Holds = given => given.TryRead(Batch, out var batch) && RecipeSolver.Unsaid(batch) is { } unsaid ? [unsaid] : [],
         Example = [new("grade", "garnet"), new("solvent", "ethanol-95"), new("cut", "1.5"), new("pour", "350 mL"), new("container", "500 mL")],
         Instead = new(MixListStep.List.Field.Name, () => MixListStep.Step, TypingProblems.NotBesideList, TypingProblems.OnlyWithList),

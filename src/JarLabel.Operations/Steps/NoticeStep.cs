@@ -7,7 +7,7 @@ internal static class NoticeStep
 
     private static Input<NoticePaper> Paper => field ??= Shared.Paper("a4 or letter, on its side; else a4 under clp, letter under osha.", NoticePaper.A4, NoticePaper.Letter);
 
-    private static Input<Volume> Evaporate => field ??= Input.Or("evaporate", "Liquid that dries there at once", "250 mL", VolumeText.Read, NoticeRequest.UsualEvaporated)
+    private static Input<Volume> Evaporate => field ??= Input.Or("evaporate", "Liquid that dries there at once", "250 mL", VolumeText.Read, NoticeRequest.UsualEvaporated).In(UsualUnits.Volumes)
         .Help("volume", "Liquid that dries there in one spell of work: \"250 mL\" (the default).").Hint("250 mL when left empty");
 
     private static Input<Duration> Over => field ??= Input.Or("over", "How long that takes", "1 h", TimeText.Read, NoticeRequest.UsualOver)

@@ -30,7 +30,7 @@ internal static class Shared
     /// <summary>A file to write; null for the usual place.</summary>
     internal static Input<string?> LabelFile => field ??= Out("The file to write: .pdf, .png or .svg; else a PDF in the shop's labels folder.");
 
-    internal static Input<Temperature?> Temperature => field ??= Input.Optional("temp", "Temperature at the bench", "20 C", TemperatureText.Read)
+    internal static Input<Temperature?> Temperature => field ??= Input.Optional("temp", "Temperature at the bench", "20 C", TemperatureText.Read).In(UsualUnits.Temperatures)
         .Help("temperature", "Temperature at the bench: 68F, \"20 C\" (the default).").Hint("20 C when left empty; 68F or 22 C").More();
 
     internal static Input<SupplyNumber?> Bag => field ??= Input.Optional("bag", "From the bag", "1", SupplyNumber.ReadBag)
@@ -50,7 +50,7 @@ internal static class Shared
     internal static Input<DateOnly?> FlakeDate => field ??= Input.Optional<DateOnly>("flake-date", "Flakes made or bought on", "2025-10-01", ReadFlakeDate)
         .Help("date", "When the flakes were made or bought: 2025-10-01.").Hint("year-month-day, such as 2025-10-01").More();
 
-    private static Input<Volume?> Holds => field ??= Input.Optional("container", "Into a larger jar that holds", "500 mL", VolumeText.Read)
+    private static Input<Volume?> Holds => field ??= Input.Optional("container", "Into a larger jar that holds", "500 mL", VolumeText.Read).In(UsualUnits.Volumes)
         .Help("volume", "What the jar holds to the brim: \"500 mL\".").Hint("to the brim, such as 500 mL or 1 pt").More();
 
     private static Input<ContainerMaterial?> Material => field ??= Input.Optional("material", "The jar is of", "glass", (Reader<ContainerMaterial>)ValueReader.Material)

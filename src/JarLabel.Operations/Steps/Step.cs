@@ -31,6 +31,9 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
     /// <summary>True where its page can show at once what it comes to.</summary>
     internal bool ShowsAtOnce => NeedsNothing || (Looks && !Fields.Any(one => one.IsNeeded));
 
+    /// <summary>What somebody may know, one of which is enough: a page asks which it is and shows its fields alone. Empty where every field is asked for.</summary>
+    internal IReadOnlyList<KnownFields> Known { get; init; } = [];
+
     /// <summary>Everything to fill in, each once.</summary>
     internal IReadOnlyList<Field> Fields => fields ??= [.. Inputs.SelectMany(input => input.Fields).Concat(FieldsOfOther).DistinctBy(one => one.Name)];
 
@@ -153,3 +156,12 @@ internal sealed record Step(string Verb, string Title, string Help, IReadOnlyLis
 /// <param name="NotBeside">What to say of a field that only the first step has.</param>
 /// <param name="OnlyWith">What to say of a field that only this one has, where nothing called for it.</param>
 internal sealed record OtherStep(string When, Func<Step> Step, Func<string, Problem> NotBeside, Func<string, Problem> OnlyWith);
+
+/// <summary>Something that one may know, of which one is enough.</summary>
+/// <param name="Words">What it is called: <c>alcohol to pour</c>.</param>
+/// <param name="Names">The fields that say it.</param>
+internal sealed record KnownFields(string Words, params IReadOnlyList<string> Names)
+{
+    /// <summary>Its name among the others.</summary>
+    internal string Value { get; } = string.Join(' ', Names);
+}

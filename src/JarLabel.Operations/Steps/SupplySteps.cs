@@ -27,9 +27,9 @@ internal sealed class SupplySteps
 
     // What is filled in for one kind only.
 
-    private static Input<Mass> Weight => field ??= Input.Of<Mass>("mass", "The bag holds", "500 g", MassText.Read).Help("weight", "What the bag holds: \"1 lb\", \"500 g\".").Hint("1 lb, 500 g");
+    private static Input<Mass> Weight => field ??= Input.Of<Mass>("mass", "The bag holds", "500 g", MassText.Read).In(UsualUnits.Masses).Help("weight", "What the bag holds: \"1 lb\", \"500 g\".").Hint("1 lb, 500 g");
 
-    private static Input<Volume> Volume => field ??= Input.Of<Volume>("volume", "It holds", "1 gal", VolumeText.Read).Help("volume", "What it holds: \"1 gal\", \"5 L\".").Hint("1 gal, 5 L");
+    private static Input<Volume> Volume => field ??= Input.Of<Volume>("volume", "It holds", "1 gal", VolumeText.Read).In(UsualUnits.Volumes).Help("volume", "What it holds: \"1 gal\", \"5 L\".").Hint("1 gal, 5 L");
 
     private static Input<DateOnly> Made => field ??= Shared.PastDay("Made or bought on", "2025-10-01", "When the flakes were made or bought: 2025-10-01.");
 
@@ -49,10 +49,10 @@ internal sealed class SupplySteps
         .Help("word", "all when it dissolved, cloudy when haze or specks stay beyond a waxy grade's wax, gel when it swelled or left lumps.").Argument().Observed()
         .Choices(_ => [("", "choose"), ("all", "dissolved, all of it"), ("cloudy", "haze or specks stay, beyond the wax of a waxy grade"), ("gel", "swelled, or left lumps")]);
 
-    private static Input<Mass> WeightLeft => field ??= Input.Of<Mass>("weight", "What the scale says", "120 g", (text, where) => LeftText.Read(text, where, MassText.Read, Mass.Zero))
+    private static Input<Mass> WeightLeft => field ??= Input.Of<Mass>("weight", "What the scale says", "120 g", (text, where) => LeftText.Read(text, where, MassText.Read, Mass.Zero)).In(UsualUnits.Masses)
         .Help("weight", "What the scale says: \"120 g\"; or empty.").Hint("120 g, or empty").Argument().Observed();
 
-    private static Input<Volume> VolumeLeft => field ??= Input.Of<Volume>("volume", "What is left by measure", "200 mL", (text, where) => LeftText.Read(text, where, VolumeText.Read, UnitsNet.Volume.Zero))
+    private static Input<Volume> VolumeLeft => field ??= Input.Of<Volume>("volume", "What is left by measure", "200 mL", (text, where) => LeftText.Read(text, where, VolumeText.Read, UnitsNet.Volume.Zero)).In(UsualUnits.Volumes)
         .Help("volume", "What is left by measure: \"200 mL\"; or empty.").Hint("200 mL, or empty").Argument().Observed();
 
     private Input LeftOver => kind == SupplyKind.Bag ? WeightLeft : VolumeLeft;

@@ -26,7 +26,7 @@ internal static class TestStep
 
     private static Input<int?> FreshPrintFree => field ??= Minutes("fresh-print-free", "Fresh batch beside it, print-free", "minutes", "The same of a fresh batch beside it.").More();
 
-    private static Input<Temperature?> Temperature => field ??= Input.Optional("temp", "Temperature at the bench", "20 C", TemperatureText.Read)
+    private static Input<Temperature?> Temperature => field ??= Input.Optional("temp", "Temperature at the bench", "20 C", TemperatureText.Read).In(UsualUnits.Temperatures)
         .Help("temperature", "Temperature at the bench: 68F, \"20 C\".").Hint("20 C, 68F").More().Observed();
 
     private static Input<int?> Humidity => field ??= Input.Optional<int>("humidity", "Relative humidity, %", "55", ValueReader.WholePercent(1, 100, 55).Invoke)

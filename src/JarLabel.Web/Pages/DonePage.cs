@@ -16,6 +16,7 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
                 $"""
                 {Head(said)}<div data-done></div>
                 {Pages.Html.If(Run is not null, () => Pages.Html.Of($"""<section id="paper" aria-live="polite" aria-label="Printer">{Paper()}</section>"""))}
+                {Swirl()}
                 <div class="live">{StepResult.Of(Bench, Outcome)}</div>
                 <p class="do">{Links()}</p>
                 """),
@@ -33,6 +34,8 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
             <p>{JarTitle.Of(jar, Bench.Catalog)}</p>
             """)
         : Pages.Html.Of($"<h1>{said}</h1>");
+
+    private Markup Swirl() => Outcome.Jar is { Step: Mixed or Thickened } done && !Bench.DryRun ? SwirlPart.Of(Bench, done.History) : default;
 
     private Markup Links() => Outcome.Jar is not { } done
         ? Pages.Html.Of($"""{Pages.Html.If(!Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{StepLinks.Of([.. Next, .. Outcome.Ways], null, "/")}<a class="go" href="/">All jars</a><a class="go" href="/steps">All steps</a>""")

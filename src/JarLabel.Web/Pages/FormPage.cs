@@ -75,10 +75,11 @@ internal static class FormPage
     /// <summary>The fields in their order. What is chosen needs more room than what is written, and stands in wider columns.</summary>
     private static Markup Fields(FormScene scene, IReadOnlyList<FormField> fields)
     {
+        var known = scene.Form.Step.Known.SelectMany(one => one.Names).ToHashSet();
         var runs = new List<List<FormField>>();
         foreach (var field in fields)
         {
-            if (runs.Count == 0 || IsChosen(runs[^1][^1]) != IsChosen(field))
+            if (runs.Count == 0 || Kind(runs[^1][^1]) != Kind(field))
             {
                 runs.Add([]);
             }
@@ -86,7 +87,22 @@ internal static class FormPage
             runs[^1].Add(field);
         }
 
-        return Html.All(runs.Select(run => Html.Of($"""<div class="fields{(IsChosen(run[0]) ? " picks" : "")}">{run.Select(field => One(scene, field))}</div>""")));
+        return Html.All(runs.Select(run => known.Contains(run[0].Name) ? Known(scene, run) : Html.Of($"""<div class="fields{(IsChosen(run[0]) ? " picks" : "")}">{run.Select(field => One(scene, field))}</div>""")));
+
+        (bool, bool) Kind(FormField field) => (IsChosen(field), known.Contains(field.Name));
+    }
+
+    /// <summary>What one may know, to choose among, and the fields of what was chosen. The script or the stylesheet shows those alone; where neither does, all are there, and
+    /// what is filled in says it.</summary>
+    private static Markup Known(FormScene scene, List<FormField> fields)
+    {
+        var (all, chosen) = (scene.Form.Step.Known, scene.Form.Known(scene.Values));
+        return Html.If(fields.Count > 0, () => Html.Of(
+            $"""
+            <fieldset class="known"><legend>What do you know?</legend>
+            <div class="ways">{all.Select((one, place) => Html.Of($"""<label><input type="radio" name="{StepForm.Knows}" value="{one.Value}" data-way="{place + 1}"{Html.Own(one == chosen ? " checked" : "")}><span>{one.Words}</span></label>"""))}</div>
+            <div class="fields">{fields.Select(field => One(scene.Problems, field, scene.Values, scene.History?.Jar.Number, string.Join(' ', all.Index().Where(one => one.Item.Names.Contains(field.Name)).Select(one => $"in{one.Index + 1}"))))}</div></fieldset>
+            """));
     }
 
     private static bool IsChosen(FormField field) => field.Choices is not null;
@@ -101,25 +117,32 @@ internal static class FormPage
     /// <param name="field">The field.</param>
     /// <param name="values">What was filled in.</param>
     /// <param name="own">The jar whose page it is; null for any other.</param>
-    internal static Markup One(IReadOnlyList<Problem> all, FormField field, FormValues values, JarNumber? own = null)
+    /// <param name="also">Classes that it has besides.</param>
+    internal static Markup One(IReadOnlyList<Problem> all, FormField field, FormValues values, JarNumber? own = null, string also = "")
     {
         Problem[] problems = [.. all.Where(problem => Is(field, problem))];
         var faults = problems.Select(problem => Html.Of($"""<span class="fault">{problem.Text.In(PageSpelling.Any)} <small>{problem.Code}</small></span>{StepLinks.Row(problem.Text.Remedies, own)}"""));
         return field.Tick
             ? Html.Of($"""<div><label class="pick"><input type="checkbox" id="f-{field.Name}" name="{field.Name}" value="yes"{Html.Own(values.Ticked(field.Name) ? " checked" : "")}>{field.Label}</label></div>""")
             : field is { Large: true, Choices: { } found } ? Html.Of($"""<fieldset class="large{(field.Beside ? " beside" : "")}"{Html.Own(problems.Length > 0 ? " aria-invalid=\"true\"" : "")}><legend>{field.Label}</legend>{found.Where(choice => choice.Value.Length > 0).Select((choice, place) => Large(field, choice, place))}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></fieldset>""")
-            : Html.Of($"""<div{Html.Own(problems.Length > 0 ? " class=\"wide\"" : field.Usual.Count > 0 || field is { Was: not null, Choices: null } ? " class=\"tap\"" : "")}><label for="f-{field.Name}">{field.Label}</label>{Control(field, problems.Length > 0)}{Taps(field)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
+            : Html.Of($"""<div{Classes(problems.Length > 0 ? "wide" : field.Usual.Count > 0 || field is { Was: not null, Choices: null } ? "tap" : field.Units is not null ? "amounts" : "", also)}><label for="f-{field.Name}">{field.Label}</label>{Control(field, problems.Length > 0)}{Taps(field)}<span class="hint" id="h-{field.Name}">{field.Hint}{faults}</span></div>""");
     }
 
     /// <summary>What stands on a button beside others; what is longer has a row of its own.</summary>
     private const int LongestTap = 16;
+
+    private static Markup Classes(params IEnumerable<string> names) => string.Join(' ', names.Where(name => name.Length > 0)) is { Length: > 0 } some ? Html.Of($" class=\"{some}\"") : default;
 
     private static Markup Large(FormField field, (string Value, string Words) choice, int place) => Html.Of(
         $"""<label class="pick"><input type="radio" name="{field.Name}" value="{choice.Value}"{(place == 0 ? Html.Of($" id=\"f-{field.Name}\"") : default)} aria-describedby="h-{field.Name}"{Html.Own(choice.Value == field.Value ? " checked" : "")}>{choice.Words}</label>""");
 
     /// <summary>Usual values; the script shows them, because without it they would do nothing.</summary>
     private static Markup Taps(FormField field) => Html.If(field.Usual.Count > 0, () => Html.Of(
-        $"""<div class="taps{(field.Usual.Any(usual => usual.Words.Length > LongestTap) ? " long" : "")}" data-for="{field.Name}" hidden>{field.Usual.Select(usual => Html.Of($"""<button type="button" value="{usual.Value}">{usual.Words}</button>"""))}</div>"""));
+        $"""<div class="taps{(field.Usual.Any(usual => usual.Words.Length > LongestTap) ? " long" : "")}" data-for="{field.Name}" hidden>{field.Usual.Select(usual => Tap(field, usual))}</div>"""));
+
+    private static Markup Tap(FormField field, (string Value, string Words) usual) => field.Units is not null && field.Parted(usual.Value) is var (figure, unit) && figure != usual.Value
+        ? Html.Of($"""<button type="button" value="{figure}" data-unit="{unit}">{usual.Words}</button>""")
+        : Html.Of($"""<button type="button" value="{usual.Value}">{usual.Words}</button>""");
 
     private static Markup Control(FormField field, bool faulty)
     {
@@ -127,6 +150,15 @@ internal static class FormPage
         return field.Choices is { } choices
             ? Html.Of($"""<select {common}>{choices.Select(choice => Html.Of($"""<option value="{choice.Value}"{Html.Own(choice.Value == field.Value ? " selected" : "")}>{choice.Words}</option>"""))}</select>""")
             : field.Lines ? Html.Of($"""<textarea {common} rows="{Math.Max(2, 1 + (field.Value ?? "").Split('\n').Length)}" autocapitalize="off" spellcheck="false">{Html.Own("\n")}{field.Value ?? ""}</textarea>""")
+            : field.Units is { } units ? Amount(field, common, units)
             : Html.Of($"""<input {common} value="{field.Value ?? ""}" autocapitalize="off" spellcheck="false">""");
+    }
+
+    /// <summary>A figure with its unit beside it.</summary>
+    private static Markup Amount(FormField field, Markup common, IReadOnlyList<(string Value, string Words)> units)
+    {
+        var (figure, unit) = field.Parted(field.Value ?? "");
+        return Html.Of(
+            $"""<span class="amount"><input {common} value="{figure}" inputmode="decimal" autocapitalize="off" spellcheck="false"><select name="{FormField.UnitOf(field.Name)}" aria-label="{field.Label}: unit">{units.Select(one => Html.Of($"""<option value="{one.Value}"{Html.Own(one.Value == unit ? " selected" : "")}>{one.Words}</option>"""))}</select></span>""");
     }
 }

@@ -23,7 +23,8 @@ internal static class HandsPart
         };
     }
 
-    private static string Liquid(Workbench bench, Jar jar) => bench.Metric ? BenchAmount.Metric(jar.Contents.Liquid) : BenchAmount.Us(jar.Contents.Liquid);
+    /// <summary>An amount that is not parted at the end of a line.</summary>
+    private static string Liquid(Workbench bench, Jar jar) => (bench.Metric ? BenchAmount.Metric(jar.Contents.Liquid) : BenchAmount.Us(jar.Contents.Liquid)).Replace(' ', '\u00a0');
 
     private static Markup One(HandAmount hand)
     {

@@ -57,6 +57,49 @@
   }
 })();
 
+// A jar that dissolves is swirled now and then. When next is kept here, so that it goes on over a reload and on every page of the jar.
+(() => {
+  const part = document.querySelector("[data-swirl]");
+  if (!part) return;
+  const key = "swirl " + part.dataset.swirl;
+  const every = 1000 * part.dataset.every;
+  const [line, clock, button] = [part.querySelector("p"), part.querySelector("b"), part.querySelector("button")];
+  const title = document.title;
+  const load = () => {
+    try {
+      return Number(localStorage.getItem(key)) || 0;
+    } catch {
+      return 0;
+    }
+  };
+  let next = Math.max(load(), Date.now() - 1000 * part.dataset.ago + every);
+  let called = false;
+
+  const show = () => {
+    const left = Math.ceil((next - Date.now()) / 60000);
+    const due = left <= 0;
+    part.classList.toggle("due", due);
+    line.firstChild.textContent = due ? "Swirl it now" : "Next swirl in ";
+    clock.textContent = due ? "" : left < 60 ? `${left} min` : `${Math.floor(left / 60)} h ${left % 60} min`;
+    document.title = (due ? "Swirl it: " : "") + title;
+    if (due && !called && navigator.vibrate) navigator.vibrate(400);
+    called = due;
+  };
+
+  button.addEventListener("click", () => {
+    next = Date.now() + every;
+    try {
+      localStorage.setItem(key, next);
+    } catch {
+      // It still counts as long as the page is open.
+    }
+    show();
+  });
+  part.hidden = false;
+  show();
+  setInterval(show, 5000);
+})();
+
 // What was typed into a form that records is kept until it was recorded: a page that was left, a device that must be paired again, a server that is gone lose nothing of it.
 // Where it was sent and no answer came, it keeps the form's own keys too, so that sent again it is known to be the same.
 const drafts = (() => {
@@ -222,22 +265,128 @@ const drafts = (() => {
   // Usual values are tapped; what is typed otherwise is none of them.
   for (const taps of form.querySelectorAll(".taps")) {
     const field = form.elements[taps.dataset.for];
-    const show = () => taps.querySelectorAll("button").forEach((one) => one.setAttribute("aria-pressed", String(one.value === field.value.trim())));
+    const unit = form.elements[taps.dataset.for + "-unit"];
+    const is = (one) => one.value === field.value.trim() && (!one.dataset.unit || one.dataset.unit === unit?.value);
+    const show = () => taps.querySelectorAll("button").forEach((one) => one.setAttribute("aria-pressed", String(is(one))));
     taps.hidden = false;
     taps.addEventListener("click", (event) => {
       const one = event.target.closest("button");
       if (!one) return;
-      field.value = field.value.trim() === one.value ? "" : one.value;
+      field.value = is(one) ? "" : one.value;
+      if (one.dataset.unit && unit) unit.value = one.dataset.unit;
       field.dispatchEvent(new Event("input", { bubbles: true }));
     });
     field.addEventListener("input", show);
+    unit?.addEventListener("input", show);
     form.addEventListener("restored", show);
     show();
+  }
+
+  // Of several things that one may know, what is not asked for is not sent; it is kept in case one comes back to it.
+  const ways = form.querySelector(".ways");
+  if (ways) {
+    const only = () => {
+      const way = ways.querySelector(":checked")?.dataset.way;
+      for (const one of form.querySelectorAll(".known .fields > div")) for (const part of one.querySelectorAll("input, select")) part.disabled = Boolean(way) && !one.classList.contains("in" + way);
+    };
+    ways.addEventListener("input", only, true);
+    form.addEventListener("restored", only);
+    form.addEventListener("input", only, true);
+    only();
   }
 
   form.addEventListener("submit", (event) => {
     if (event.submitter?.value === "record") keep(true);
   });
+
+  // At the scale: what to pour and weigh alone on the screen, each ticked when it is in. It is the same form, and nothing is recorded before its button says so.
+  const record = form.querySelector("button[value=record]");
+  if (result && record && kept) {
+    const open = document.createElement("button");
+    open.type = "button";
+    open.className = "quiet";
+    open.textContent = "Weigh it out";
+    open.hidden = true;
+    record.before(open);
+    const scale = document.createElement("section");
+    scale.className = "scale";
+    scale.hidden = true;
+    scale.setAttribute("aria-label", "Weigh it out");
+    form.before(scale);
+    let lamp = null;
+
+    const light = async () => {
+      try {
+        lamp = await navigator.wakeLock?.request("screen");
+      } catch {
+        lamp = null;
+      }
+      const says = scale.querySelector(".lamp");
+      if (says) says.textContent = lamp ? "The screen stays on while this is open." : "This browser may let the screen go dark.";
+    };
+
+    const close = () => {
+      scale.hidden = true;
+      document.body.classList.remove("weighing", "in");
+      lamp?.release();
+      lamp = null;
+    };
+
+    // Ticks are of these amounts: with others they begin anew.
+    const ticks = () => [...scale.querySelectorAll("input")];
+    const amounts = () => result.querySelector(".pours")?.textContent;
+    const ticked = () => {
+      document.body.classList.toggle("in", ticks().every((one) => one.checked));
+      drafts.write("scale " + path, { amounts: amounts(), in: ticks().map((one) => one.checked) });
+    };
+
+    const show = () => {
+      const sum = document.createElement("h2");
+      sum.textContent = result.querySelector(".sum")?.textContent ?? "";
+      const parts = [...result.querySelectorAll(".pours > div")].map((pour) => {
+        const label = document.createElement("label");
+        label.className = "weigh";
+        const tick = document.createElement("input");
+        tick.type = "checkbox";
+        const word = document.createElement("span");
+        word.className = "word";
+        word.textContent = pour.querySelector("dt").textContent;
+        label.append(tick, word, pour.querySelector(".fig").cloneNode(true), pour.querySelector("small").cloneNode(true));
+        return label;
+      });
+      const says = document.createElement("p");
+      says.className = "lamp";
+      const leave = document.createElement("button");
+      leave.type = "button";
+      leave.className = "quiet";
+      leave.textContent = "Back to the recipe";
+      leave.addEventListener("click", () => history.back());
+      scale.replaceChildren(sum, ...parts, says, leave);
+      const before = drafts.read("scale " + path);
+      if (before?.amounts === amounts()) ticks().forEach((one, place) => (one.checked = before.in[place]));
+      scale.hidden = false;
+      document.body.classList.add("weighing");
+      ticked();
+      light();
+      scrollTo(0, 0);
+      sum.tabIndex = -1;
+      sum.focus();
+    };
+
+    open.addEventListener("click", () => {
+      history.pushState("scale", "");
+      show();
+    });
+    addEventListener("popstate", () => (scale.hidden ? 0 : close()));
+    addEventListener("visibilitychange", () => !scale.hidden && document.visibilityState === "visible" && light());
+    scale.addEventListener("input", ticked);
+    const offer = () => {
+      open.hidden = !result.querySelector(".pours") || result.classList.contains("stale") || result.classList.contains("none");
+      if (!open.hidden && scale.hidden && history.state === "scale") show();
+    };
+    new MutationObserver(offer).observe(result, { attributes: true, childList: true });
+    offer();
+  }
 
   const restored = back();
   if (restored) {

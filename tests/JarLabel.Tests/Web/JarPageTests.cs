@@ -137,11 +137,24 @@ public sealed class JarPageTests : IDisposable
     [Fact]
     public async Task The_page_is_one_request_of_less_than_30_kilobytes_without_a_script()
     {
+        shop.Now = shop.Now.AddDays(30);
         var page = await shop.Get("/J/1-9.1");
         Assert.InRange(page.Text.Length, 4_000, 29_999);
         Assert.DoesNotContain("<script", page.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("<link rel=\"stylesheet\"", page.Text, StringComparison.Ordinal);
         Assert.DoesNotContain(" src=", page.Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>The shelf's calendar reminds as often: every two hours, counted from the mixing.</summary>
+    [Fact]
+    public async Task A_jar_that_dissolves_counts_to_its_next_swirl_and_no_other_does()
+    {
+        shop.Now = shop.Now.AddMinutes(50);
+        var page = (await shop.Get("/J/1-9.1")).Text;
+        Assert.Contains("data-swirl=\"1-9\" data-every=\"7200\" data-ago=\"3000\"", page, StringComparison.Ordinal);
+        Assert.InRange(page.Length, 4_000, 29_999);
+        shop.Now = shop.Now.AddDays(30);
+        Assert.DoesNotContain("data-swirl", (await shop.Get("/J/1-9.1")).Text, StringComparison.Ordinal);
     }
 
     [Fact]

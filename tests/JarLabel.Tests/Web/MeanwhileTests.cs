@@ -66,7 +66,7 @@ public sealed class MeanwhileTests : IDisposable
         var told = await shop.Post($"/{kind}/left", [.. form, (kind, "1-9"), (field, left), ("do", "record")]);
         Assert.Equal(409, told.Status);
         Assert.All(["JL150", "what jar 3-5 took"], part => Assert.Contains(part, told.Seen, StringComparison.Ordinal));
-        Assert.Contains($"value=\"{left}\"", told.Text, StringComparison.Ordinal);
+        Assert.Contains($"value=\"{left.Split(' ')[0]}\"", told.Text, StringComparison.Ordinal);
         Assert.Equal(303, (await shop.Post($"/{kind}/left", [.. WebShop.Hidden(told.Text), (kind, "1-9"), (field, left), ("do", "record")])).Status);
     }
 }
