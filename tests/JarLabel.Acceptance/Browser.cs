@@ -42,7 +42,7 @@ public sealed class Browser : IAsyncLifetime
     }
 
     /// <summary>A browser of its own, with its own cookies.</summary>
-    internal async Task<IPage> Open(string address, int width = PhoneWidth, bool dark = false, bool script = true)
+    internal async Task<IPage> Open(string address, int width = PhoneWidth, bool dark = false, bool script = true, bool keeps = false)
     {
         if (browser is null)
         {
@@ -57,6 +57,9 @@ public sealed class Browser : IAsyncLifetime
             IsMobile = width <= PhoneWidth,
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             JavaScriptEnabled = script,
+
+            // What a browser keeps of pages stands between a test and the answers that it changes on their way.
+            ServiceWorkers = keeps ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
         });
         return await context.NewPageAsync();
     }

@@ -4,7 +4,7 @@ namespace JarLabel.Web.Guards;
 internal static class SafeHeaders
 {
     private static readonly string Policy =
-        $"default-src 'none'; style-src {PageAssets.StyleHash} {PageAssets.TypeHash}; font-src 'self'; script-src 'self'; connect-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+        $"default-src 'none'; style-src {PageAssets.StyleHash} {PageAssets.TypeHash}; font-src 'self'; script-src 'self'; worker-src 'self'; manifest-src 'self'; connect-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     internal static void Put(IHeaderDictionary headers)
     {

@@ -14,7 +14,7 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
             said,
             Pages.Html.Of(
                 $"""
-                {Head(said)}<div data-done></div>
+                {Head(said)}{Frame.Dated(Bench)}<div data-done></div>
                 {Pages.Html.If(Run is not null, () => Pages.Html.Of($"""<section id="paper" aria-live="polite" aria-label="Printer">{Paper()}</section>"""))}
                 {Swirl()}
                 <div class="live">{StepResult.Of(Bench, Outcome)}</div>

@@ -17,7 +17,7 @@ internal static class FormPage
             Html.Of(
                 $"""
                 <h1>{title}</h1>
-                {Jar(scene)}{Known(scene)}
+                {Frame.Dated(scene.Bench)}{Jar(scene)}{Known(scene)}
                 {(form.Says is { } says ? Html.Of($"<p>{says}</p>") : default)}
                 {Html.If(form.TakesPhoto, () => Html.Of($"{PhotoPart.Form(scene)}{scene.Photo}"))}
                 {(hindered.Count > 0 ? Hindered(scene, hindered) : Html.Of($"{Summary(scene.Problems, fields, scene.History?.Jar.Number)}{Form(scene, fields)}"))}

@@ -17,7 +17,7 @@ internal static class Frame
         <meta charset="utf-8">
         <meta name="viewport" content="width=device-width, initial-scale=1, interactive-widget=resizes-content">
         {head}<title>{title}</title>
-        <link rel="icon" href="data:,">
+        {Html.Own(head.Text is { Length: > 0 } ? "<link rel=\"icon\" href=\"data:,\">" : OnHomeScreen)}
         {Html.Own(head.Text is { Length: > 0 } ? "" : $"<style>{PageAssets.Type}</style>\n")}<style>{Html.Own(PageAssets.Style)}</style>
         {Html.Own(script ? "<script src=\"/bench.js\" defer></script>\n" : "")}</head>
         <body>
@@ -31,6 +31,11 @@ internal static class Frame
         </html>
 
         """).Text;
+
+    private const string OnHomeScreen = """<link rel="icon" href="/icon-192.png"><link rel="apple-touch-icon" href="/icon-180.png"><link rel="manifest" href="/jars.webmanifest">""";
+
+    /// <summary>When a page is of; it is seen on paper.</summary>
+    internal static Markup Dated(Workbench bench) => Html.Of($"""<p class="dated">As of {DateWords.Of(bench.Now)}, {bench.Now.ToString("HH:mm", CultureInfo.InvariantCulture)}</p>""");
 
     /// <summary>The links of a page that is served.</summary>
     internal static Markup Served { get; } = Html.Own("""<a href="/">All jars</a><a href="/mix">Mix a jar</a><a href="/scan">Scan</a><a href="/steps">All steps</a>""");

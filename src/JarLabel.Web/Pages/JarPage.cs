@@ -29,10 +29,10 @@ internal static class JarPage
             $"Jar {jar.Number}: {JarTitle.Of(jar, bench.Catalog)}",
             Html.Of(
                 $"""
-                {OnTop(scanned)}
+                {(still ? default : Frame.Dated(bench))}{OnTop(scanned)}
                 {JarParts.Headline(bench, history)}
                 {ProblemPage.Cautions(scanned.Jar.Cautions.Where(c => !IsOnTop(scanned, c)), jar.Number, still ? [] : JarParts.Asked(bench, jar))}
-                {(still ? JarParts.Kept(bench) : Html.Of($"{SwirlPart.Of(bench, history)}{JarParts.Buttons(bench, jar)}"))}
+                {(still ? JarParts.Kept(bench) : Html.Of($"{SwirlPart.Of(bench, history)}{JarParts.Buttons(bench, history)}"))}
                 {Html.If(AidComesFirst(hazards), () => Html.Of($"""<section class="warn" aria-labelledby="aid"><h2 id="aid">First aid</h2>{JarParts.List(FirstAidWords.Of(hazards, bench.Settings.PoisonCenter))}</section>"""))}
                 <div class="two">
                 <div>{JarParts.Recipe(bench, jar)}{Html.If(jar.OnShelf, () => Html.Of($"{JarParts.Thinning(text)}{JarParts.Dates(jar, text)}"))}</div>

@@ -21,8 +21,9 @@ internal static class JarParts
         [.. StepForms.OfJar.Values.Where(form => (jar.OnShelf || form.Step.TakesGone) && form.Step.IsAskedFor(jar, bench.Now)).Select(form => form.Step.Verb)];
 
     /// <summary>What can be done with it: first what its state asks for, and folded away what is final or seldom wanted. Where even its beginning was taken back, nothing.</summary>
-    internal static Markup Buttons(Workbench bench, Jar jar)
+    internal static Markup Buttons(Workbench bench, JarHistory history)
     {
+        var jar = history.Jar;
         if (jar.TakenBack is not null)
         {
             return default;
@@ -31,12 +32,15 @@ internal static class JarParts
         var open = StepForms.OfJar.Values.Where(form => jar.OnShelf || form.Step.TakesGone).OrderByDescending(Asks).ToLookup(form => jar.OnShelf && form.Step.IsSeldom && !Asks(form));
         return Html.Of(
             $"""
-            <nav class="do" aria-label="This jar">{Html.All(open[false].Select(form => Step(jar, form, Asks(form))))}</nav>
+            <nav class="do" aria-label="This jar">{Html.All(open[false].Select(form => Step(jar, form, Asks(form))))}{Html.If(jar.OnShelf && history.Label?.Revision == jar.Revision && LabelIsHere(bench, history), () => Html.Of($"""<a class="go" href="/J/{jar.Number}/label.pdf">Label as PDF</a>"""))}</nav>
             {Html.If(open[true].Any(), () => Html.Of($"""<details class="more"><summary>More</summary><nav class="do" aria-label="More of this jar">{Html.All(open[true].Select(form => Step(jar, form)))}</nav></details>"""))}
             """);
 
         bool Asks(StepForm form) => form.Step.IsAskedFor(jar, bench.Now);
     }
+
+    /// <summary>True where the file of its newest label lies in the shop's own folder, from which it is handed out.</summary>
+    private static bool LabelIsHere(Workbench bench, JarHistory history) => bench.Folder.Full(history.Label!.File) is var file && file.StartsWith(bench.Folder.Labels + Path.DirectorySeparatorChar, StringComparison.Ordinal) && File.Exists(file);
 
     internal static Markup Kept(Workbench bench) =>
         Html.Of($"""<p class="told">A copy as of {DateWords.Of(bench.Now)}. State and contents are of that moment; what happened later is in the shop's ledger.</p>""");

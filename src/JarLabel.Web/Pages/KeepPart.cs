@@ -7,7 +7,8 @@ internal static class KeepPart
         $"""
         <section aria-labelledby="keep"><h2 id="keep">Keep the shop</h2>
         {(File.Exists(bench.Folder.Ledger) ? Copies : Html.Own("<p>The first jar, bag or bottle begins what can be backed up.</p>"))}
-        <p class="do">{Html.If(File.Exists(bench.Folder.Ledger), () => Html.Own("""<a class="go" href="/export">All events as text</a>"""))}<a class="go" href="/verify">Check the shop</a><a class="go" href="/check">Check the shop's files</a><a class="go" href="/devices">Devices</a></p></section>
+        <p class="do">{Html.If(File.Exists(bench.Folder.Ledger), () => Html.Own("""<a class="go" href="/export">All events as text</a>"""))}<a class="go" href="/verify">Check the shop</a><a class="go" href="/check">Check the shop's files</a><a class="go" href="/devices">Devices</a></p>
+        <p>A telephone keeps the jars it looked at last for when there is no network, where these pages come encrypted: the shop's computer can be told so when it starts serving them. Over plain HTTP no browser does.</p></section>
         """);
 
     private static Markup Copies => Html.Own(

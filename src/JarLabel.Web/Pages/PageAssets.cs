@@ -25,6 +25,16 @@ internal static partial class PageAssets
     /// <summary>The script of the bench forms.</summary>
     internal static byte[] Script { get; } = Encoding.UTF8.GetBytes(Read("bench.js"));
 
+    /// <summary>What keeps the pages that were looked at last, where a browser runs it.</summary>
+    internal static byte[] Keeper { get; } = Encoding.UTF8.GetBytes(Read("kept.js"));
+
+    /// <summary>What stands on a telephone's home screen. It is the same for every shop, so that whoever asks learns nothing.</summary>
+    internal static byte[] Manifest { get; } = Encoding.UTF8.GetBytes(
+        """{"name":"JarLabel","short_name":"Jars","start_url":"/","display":"standalone","background_color":"#fbf8f1","theme_color":"#fbf8f1","icons":[{"src":"/icon-192.png","sizes":"192x192","type":"image/png"},{"src":"/icon-512.png","sizes":"512x512","type":"image/png"}]}""");
+
+    /// <summary>An icon by its name in an address; null for none of ours.</summary>
+    internal static byte[]? Icon(string file) => file is "icon-180.png" or "icon-192.png" or "icon-512.png" ? EmbeddedFile.Read(typeof(PageAssets).Assembly, file) : null;
+
     private static string Hash(string text) => $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}'";
 
     private static string Read(string name) => Encoding.UTF8.GetString(EmbeddedFile.Read(typeof(PageAssets).Assembly, name));

@@ -14,16 +14,17 @@ internal static class ShelfPage
         Html.Of(
             $"""
             <h1>{bench.Settings.Name ?? "All jars"}</h1>
-            {Scan(sight)}{Find()}{CodesLead(bench, reached)}
-            {ProblemPage.Cautions(sight.Cautions)}
-            {Filter(bench, sight)}
+            {Frame.Dated(bench)}{Scan(sight)}{Find(sight.Find)}{CodesLead(bench, reached)}
+            {(sight.Find is { } words ? Html.Of($"""<p role="status">{CountWords.Of(sight.List.Jars.Count, "jar")} with “{words}”</p>""") : ProblemPage.Cautions(sight.Cautions))}
+            {Html.If(sight.Find is null, () => Filter(bench, sight))}
             {(sight.List.Jars.Count == 0 ? None(bench, sight) : Jars(bench, sight.List, j => $"/J/{JarNumber.From(j.Number)}"))}
             {Next(sight)}
             {ProblemPage.Cautions(sight.OfJars)}
             {StockParts.Totals(bench, sight.Totals)}{StockParts.Bottles(bench, sight.Bottles)}{StockParts.Bags(bench, sight.Bags)}
             <nav class="top" aria-label="More of the shop"><a href="/can">Cans of this shop, from their data sheets</a><a href="/shop/show">Settings, backup, devices</a></nav>
             """),
-        Frame.Served);
+        Frame.Served,
+        script: true);
 
     /// <summary>The list of a copy that needs no server.</summary>
     internal static string Still(Workbench bench, ShelfList list) => Frame.Page(
@@ -76,10 +77,10 @@ internal static class ShelfPage
     private static Markup CodesLead(Workbench bench, string? reached) => Html.If(reached is not null && !LabelAddress.Leads(bench.Settings.BaseUrl?.Text, reached), () => Html.Of(
         $"""<p class="lead">{(bench.Settings.BaseUrl is { } other ? $"The codes on labels open {other.Text}, not these pages." : "The codes on labels do not open these pages yet.")} {StepLinks.Named(new Remedy("shop set", new("setting", "base-url"), new("value", reached!)), "Let those printed from now on open their jar here")}</p>"""));
 
-    private static Markup Find() => Html.Own(
-        """
-        <form action="/" method="get" role="search"><label for="find">Jar number or code</label>
-        <div class="row find"><input id="find" name="find" autocomplete="off" autocapitalize="characters" enterkeyhint="go"><button>Find</button></div></form>
+    private static Markup Find(string? words) => Html.Of(
+        $"""
+        <form action="/" method="get" role="search"><label for="find">Jar number, code, flakes or job</label>
+        <div class="row find"><input id="find" name="find" value="{words ?? ""}" autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="go"><button>Find</button></div></form>
         """);
 
     private static Markup Filter(Workbench bench, ShelfView sight) => Html.Of(

@@ -23,6 +23,9 @@ internal sealed record ShelfView(
     IReadOnlyList<Problem> Cautions,
     IReadOnlyList<Problem> OfJars)
 {
+    /// <summary>The words that were looked for; null where all are shown.</summary>
+    internal string? Find { get; init; }
+
     /// <summary>The mark of the last jar shown: the next page begins behind it.</summary>
     internal ShelfMark After => new(List.Jars[^1].UseBy, List.Jars[^1].Number);
 }

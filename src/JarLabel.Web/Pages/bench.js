@@ -1,3 +1,6 @@
+// Where the address is encrypted a browser keeps what was looked at last.
+if (window.isSecureContext && navigator.serviceWorker) navigator.serviceWorker.register("/kept.js").catch(() => {});
+
 // A label on its way to paper: how it stands is asked again until it stands still.
 (() => {
   const paper = document.getElementById("paper");

@@ -12,6 +12,9 @@ internal sealed record Route(RouteKind Kind, string Jar = "", string Step = "")
     {
         ["", ""] => new Route(RouteKind.Shelf),
         ["", "bench.js"] => new Route(RouteKind.Script),
+        ["", "kept.js"] => new Route(RouteKind.Keeper),
+        ["", "jars.webmanifest"] => new Route(RouteKind.Manifest),
+        ["", var icon] when icon.StartsWith("icon-", StringComparison.Ordinal) => new Route(RouteKind.Icon, Step: icon),
         ["", "type", var weight] => new Route(RouteKind.Type, Step: weight),
         ["", "pair"] => new Route(RouteKind.Pair),
         ["", "can"] => new Route(RouteKind.Can),

@@ -12,6 +12,15 @@ internal enum RouteKind
     /// <summary>The script of the forms.</summary>
     Script,
 
+    /// <summary>What keeps pages that were looked at.</summary>
+    Keeper,
+
+    /// <summary>What stands on a home screen.</summary>
+    Manifest,
+
+    /// <summary>Its icon.</summary>
+    Icon,
+
     /// <summary>The typeface of the pages, which is the labels' own.</summary>
     Type,
 

@@ -95,6 +95,12 @@ internal sealed class Site : IDisposable
         {
             case { Kind: RouteKind.Script }:
                 return new Reply(200, "text/javascript; charset=utf-8", Pages.PageAssets.Script);
+            case { Kind: RouteKind.Keeper }:
+                return new Reply(200, "text/javascript; charset=utf-8", Pages.PageAssets.Keeper);
+            case { Kind: RouteKind.Manifest }:
+                return new Reply(200, "application/manifest+json", Pages.PageAssets.Manifest);
+            case { Kind: RouteKind.Icon } place:
+                return Pages.PageAssets.Icon(place.Step) is { } icon ? new Reply(200, "image/png", icon) { Lasts = true } : Reply.NotFound([WebProblems.NoSuchPage(path)]);
             case { Kind: RouteKind.Type } place:
                 return Pages.PageAssets.Font(place.Step) is { } font ? new Reply(200, "font/ttf", font) { Lasts = true } : Reply.NotFound([WebProblems.NoSuchPage(path)]);
             case { Kind: RouteKind.Pair } when pairing is not null:
