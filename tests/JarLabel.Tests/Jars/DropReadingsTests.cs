@@ -61,7 +61,7 @@ public class DropReadingsTests
 
     [Theory]
     [InlineData(true, null, "test passed")]
-    [InlineData(false, 40, "test failed, dry after 40 min")]
+    [InlineData(false, 40, "test failed, still soft after 40 min")]
     public void Words_of_a_plain_test_stay(bool passed, int? minutes, string words) => Assert.Equal(words, HistoryWords.Of(new Tested(Day, passed, minutes)));
 
     private static DropReadings Read(int? tack, int? freshTack, int? print, int? freshPrint) =>
