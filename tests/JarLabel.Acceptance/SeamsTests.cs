@@ -207,6 +207,100 @@ public sealed class SeamsTests : IDisposable
         Assert.InRange(least - floor, -5, 0.9);
     }
 
+    [Fact]
+    public void Whoever_moves_the_use_by_moves_the_day_to_test_from_too()
+    {
+        foreach (var day in (string[])["2026-01-01", "2026-01-02", "2026-01-03"])
+        {
+            shop.Json("mix", "--grade", "garnet", "--solvent", "ethanol-95", "--cut", "2", "--pour", "200 mL", "--no-label", "--at", $"{day} 10:00");
+        }
+
+        shop.Json("test", "1", "fail", "--at", "2026-03-25 09:00");
+        shop.Json("test", "2", "fail", "--at", "2026-03-26 09:00");
+        var jar = shop.Json("jar", "3", "--at", "2026-03-27")["jar"]!;
+        Assert.True(string.CompareOrdinal(jar["testFrom"]!.GetValue<string>(), jar["learnedUseBy"]!.GetValue<string>()) < 0);
+        var listed = shop.Json("shelf", "--at", "2026-03-27")["jars"]!.AsArray().Single(one => one!["number"]!.GetValue<int>() == 3)!;
+        Assert.Equal(jar["testFrom"]!.GetValue<string>(), listed["testFrom"]!.GetValue<string>());
+        shop.Json("label", "3", "--at", "2026-03-27");
+        Assert.Equal(jar["testFrom"]!.GetValue<string>(), shop.Json("jar", "3", "--at", "2026-03-27")["jar"]!["testFrom"]!.GetValue<string>());
+    }
+
+    [Fact]
+    public void A_list_says_in_words_and_to_programs_alike_which_label_is_out_of_date()
+    {
+        foreach (var day in (string[])["2026-01-01", "2026-01-02", "2026-01-03"])
+        {
+            shop.Json("mix", "--grade", "garnet", "--solvent", "ethanol-95", "--cut", "2", "--pour", "200 mL", "--at", $"{day} 10:00");
+        }
+
+        shop.Json("test", "1", "fail", "--at", "2026-03-25 09:00");
+        shop.Json("test", "2", "fail", "--at", "2026-03-26 09:00");
+        Assert.Matches(@"(?m)^ *3-5 .*label out of date", shop.Run("shelf", "--at", "2026-03-27").Result);
+        Assert.True(shop.Json("shelf", "--at", "2026-03-27")["jars"]!.AsArray().Single(one => one!["number"]!.GetValue<int>() == 3)!["labelOutOfDate"]!.GetValue<bool>());
+    }
+
+    /// <summary>16 CFR 1500.14(b)(4): what is half methanol is poison in whatever jar it comes to stand.</summary>
+    [Fact]
+    public void A_step_that_makes_a_liquid_says_what_is_dangerous_about_it_and_what_its_label_lacks()
+    {
+        shop.Json("mix", "--grade", "garnet", "--solvent", "denatured-methanol-50", "--cut", "1", "--pour", "400 mL", "--container", "500 mL", "--rules", "osha", "--at", "2026-01-02");
+        var decanted = shop.Run("decant", "1", "--into", "50 mL", "--container", "60 mL", "--rules", "osha", "--at", "2026-01-10").Result;
+        Assert.Contains("not met", decanted, StringComparison.Ordinal);
+        Assert.Contains("on the card", decanted, StringComparison.Ordinal);
+        foreach (var made in (string[])[decanted, shop.Run("blend", "1=100 mL", "2=20 mL", "--container", "200 mL", "--no-label", "--rules", "osha", "--at", "2026-01-11").Result, shop.Run("thin", "1", "--to", "0.8", "--no-label", "--rules", "osha", "--at", "2026-01-12").Result])
+        {
+            Assert.Contains("Vapor harmful", made, StringComparison.Ordinal);
+            Assert.Contains("first aid", made, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_failed_test_names_the_jars_with_the_same_liquid_at_once()
+    {
+        shop.Json([.. Blonde, "--no-label", "--at", "2026-01-02"]);
+        shop.Json("decant", "1", "--into", "50 mL,50 mL", "--no-label", "--at", "2026-01-10");
+        var told = shop.Json("test", "1", "fail", "--at", "2026-05-01")["warnings"]!.AsArray().Single(one => one!["code"]!.GetValue<string>() == "JL240")!["message"]!.GetValue<string>();
+        Assert.Contains("as jars 2-7, 3-5, failed", told, StringComparison.Ordinal);
+        shop.Json("discard", "2", "--at", "2026-05-02");
+        shop.Json("discard", "3", "--at", "2026-05-02");
+        Assert.DoesNotContain("JL240", Codes(shop.Json("test", "1", "fail", "--at", "2026-05-03")));
+    }
+
+    /// <summary>A test counts for 30 days.</summary>
+    [Fact]
+    public void The_calendar_asks_for_the_next_test_when_one_counts_no_longer()
+    {
+        shop.Json([.. Blonde, "--no-label", "--at", "2026-01-01"]);
+        shop.Json("test", "1", "pass", "--at", "2026-05-10");
+        var file = Path.Combine(shop.Folder, "due.ics");
+        shop.Json("shelf", "--ics", file, "--at", "2026-05-11");
+        Assert.Matches(@"DTSTART;VALUE=DATE:20260610\r\n(?:[^\r]*\r\n){0,4}SUMMARY:Test jar 1-9", File.ReadAllText(file));
+        Assert.Single(shop.Json("shelf", "--due", "--at", "2026-06-10")["jars"]!.AsArray());
+    }
+
+    [Fact]
+    public void A_shelf_is_not_blamed_for_a_jar_that_never_stood_there()
+    {
+        shop.Json("shop", "set", "shelf", "cellar=13 C", "--at", "2026-01-01");
+        shop.Json([.. Blonde, "--shelf", "cellar", "--no-label", "--at", "2026-01-02"]);
+        shop.Json("test", "1", "fail", "--at", "2026-05-20");
+        shop.Json([.. Blonde, "--shelf", "main", "--no-label", "--at", "2026-05-21"]);
+        shop.Json("shop", "set", "shelf", "cellar=25 C", "--at", "2026-01-03");
+        var history = shop.Run("jar", "2", "--at", "2026-05-22").Result;
+        Assert.DoesNotContain("cellar", history, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_jar_past_its_use_by_is_told_of_by_whatever_is_done_with_it()
+    {
+        shop.Json([.. Blonde, "--no-label", "--at", "2026-01-01"]);
+        shop.Json("shop", "set", "shelf", "cellar=12 C", "--at", "2026-10-01");
+        foreach (var line in (string[][])[["label", "1"], ["card", "1"], ["note", "1", "for Ada"], ["move", "1", "cellar", "--no-label"], ["use", "1", "10 mL"]])
+        {
+            Assert.Contains("JL170", Codes(shop.Json([.. line, "--at", "2026-10-02"])));
+        }
+    }
+
     private void FromBag(int jars)
     {
         shop.Json("bag", "add", "--grade", "blonde", "--mass", "1 lb", "--date", "2025-11-01", "--no-label", "--at", "2025-12-01");

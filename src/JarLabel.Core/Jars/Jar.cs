@@ -58,7 +58,7 @@ public sealed record Jar(
     public DateOnly? DoubtedSince => FailedOn is null && Doubts.Since is { } since ? DateOnly.FromDateTime(since) : null;
 
     /// <summary>From when a drop is tried before use: from the date on record, or from when it came into doubt.</summary>
-    public DateOnly TestFrom => Doubts.TestFrom(Dates.TestFrom);
+    public DateOnly TestFrom => Doubts.TestFrom(Careful.TestFrom);
 
     /// <summary>What is in it, or for an emptied jar what was: the glass is as dangerous as its last contents.</summary>
     public Contents Held { get; init; } = Contents;

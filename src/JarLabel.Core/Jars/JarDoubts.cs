@@ -42,7 +42,7 @@ public sealed record JarDoubts(IReadOnlyList<Bag> BadFlakes, IReadOnlyList<Faile
         return
         [
             .. all.SelectMany(one => one.Doubts.BadFlakes.Select(bag => (one.Jar, Bag: bag))).GroupBy(one => one.Bag.Number).Select(of => BagCautions.OfJars(of.First().Bag, [.. of.Select(one => one.Jar).Order()])),
-            .. all.SelectMany(one => one.Doubts.FailedKin.Select(kin => (one.Jar, Kin: kin))).GroupBy(one => one.Kin).Select(of => JarProblems.KinFailed(of.Key, [.. of.Select(one => one.Jar).Order()])),
+            .. all.SelectMany(one => one.Doubts.FailedKin.Select(kin => (one.Jar, Kin: kin))).GroupBy(one => one.Kin).Select(of => of.Key.Caution([.. of.Select(one => one.Jar).Order()])),
         ];
     }
 }
@@ -54,4 +54,7 @@ public readonly record struct FailedKin(JarNumber Jar, DateTime At)
 {
     /// <summary>The day of the test.</summary>
     public DateOnly Day => DateOnly.FromDateTime(At);
+
+    /// <summary>What to say of other jars with liquid of the same batch.</summary>
+    public Problem Caution(IReadOnlyList<JarNumber> jars) => JarProblems.KinFailed(this, jars);
 }

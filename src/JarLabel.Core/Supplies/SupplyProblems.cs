@@ -26,7 +26,12 @@ internal static class SupplyProblems
         new($"{supply.Kind.Word()} left", new(supply.Kind.Word(), $"{supply.Number}"), new(supply.Kind.Amount(), supply.Kind == SupplyKind.Bag ? "120 g" : "200 mL"));
 
     internal static Problem TakenByJar(Supply supply, JarNumber jar) =>
-        new("JL226", Message.Of($"The last that happened to {supply.Kind.Word()} {supply.Number} is that some of it went into jar {jar}. That is taken back at the jar: {new Remedy("undo", new InputName("jar", $"{jar}"))}."), supply.Kind.Word());
+        new("JL226", Message.Of($"The last that happened to {supply.Kind.Word()} {supply.Number} is that some of it went into jar {jar}. Only where that jar was never made is that taken back, and at the jar: {new Remedy("undo", new InputName("jar", $"{jar}"))}. {Otherwise(supply)}"), supply.Kind.Word());
+
+    /// <summary>How something wrong from before a drawing is put right: it is said anew.</summary>
+    private static Message Otherwise(Supply supply) => supply.Kind == SupplyKind.Bag
+        ? Message.Of($"What was said wrongly before is said anew: how much there is with {Measure(supply)}, how a pinch dissolves with {new Remedy("bag test", new InputName("bag", $"{supply.Number}"), new InputName("pinch", "all"))}; jars that were dated by a bad pinch keep the sooner dates.")
+        : Message.Of($"What was said wrongly before is said anew: {Measure(supply)}.");
 
     internal static Problem NothingToUndo(Supply supply) =>
         new("JL227", $"Everything that was said of {supply.Kind.Word()} {supply.Number} is already taken back, even that it came.", supply.Kind.Word());

@@ -19,8 +19,12 @@ internal static class JarAnswer
         var screen = MovedRow(
             Begin(bench, jar).Rows([.. Done(bench, outcome.Step), (outcome.Step is Discarded ? "held" : "holds", Holds(bench, jar)), ("state", State(bench, jar)), ("waste", outcome.Step is Discarded ? WasteWords.OfWhatIsLeft : null), .. AlsoRows.Of(bench, outcome), .. jar.OnShelf ? Dates(jar) : [], .. Label(outcome.Label)]),
             outcome);
+        screen = IsMade(outcome) ? screen.Gap().Rows(HazardRows(bench, outcome.Hazards)) : screen;
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }
+
+    /// <summary>True where a liquid came of it that was not there before, or another that can poison.</summary>
+    internal static bool IsMade(JarOutcome outcome) => outcome.History.Jar.OnShelf && (outcome.Step is IBeginning || (outcome.Step is Thinned or Thickened && outcome.Hazards.CanPoison));
 
     private static IEnumerable<(string Name, string? Value)> Done(Workbench bench, JarEvent? step) => step is null
         ? [(bench.DryRun ? "would be done" : "done", "nothing: it stands there already")]
@@ -31,9 +35,10 @@ internal static class JarAnswer
     {
         var jar = outcome.History.Jar;
         var screen = Begin(bench, jar).Rows([
-            .. outcome.Made.SelectMany(m => (IEnumerable<(string, string?)>)[($"jar {m.History.Jar.Number}", Holds(bench, m.History.Jar)), ("label", m.Label?.File), ("on", m.Label is { } label ? Place(label) : null)]),
+            .. outcome.Made.SelectMany(m => (IEnumerable<(string, string?)>)[($"jar {m.History.Jar.Number}", Holds(bench, m.History.Jar)), ("label", m.Label?.File), ("on", m.Label is { } label ? Place(label) : null), .. m.Label is { } rules ? RuleRows(rules) : [], ("on the card", m.Label is { Rules.MovedToCard.Count: > 0 and var moved } ? $"{moved} that had no room here" : null)]),
             ("left", Holds(bench, jar)),
         ]);
+        screen = outcome.Hazards.CanPoison ? screen.Gap().Rows(HazardRows(bench, outcome.Hazards)) : screen;
         return With(bench, outcome, Ahead(bench, screen, jar), history: false);
     }
 

@@ -31,8 +31,9 @@ internal static class PlainAscii
     internal static string Of(string text)
     {
         var plain = new StringBuilder(text.Length);
-        foreach (var sign in text)
+        for (var place = 0; place < text.Length; place++)
         {
+            var sign = text[place];
             if (!Spelled.TryGetValue(sign, out var spelled))
             {
                 plain.Append(sign);
@@ -41,6 +42,12 @@ internal static class PlainAscii
 
             var afterDigit = plain.Length > 0 && char.IsAsciiDigit(plain[^1]) && (sign == '°' || spelled.Contains('/', StringComparison.Ordinal));
             plain.Append(afterDigit ? " " : "").Append(spelled);
+
+            // Degrees of an angle have no letter behind them.
+            if (sign == '°' && (place + 1 == text.Length || !char.IsLetter(text[place + 1])))
+            {
+                plain.Length--;
+            }
         }
 
         return plain.ToString();

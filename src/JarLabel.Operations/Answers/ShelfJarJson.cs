@@ -62,7 +62,7 @@ internal sealed record ShelfJarJson(
         Solvents = jar.Solvents is [_, _, ..] solvents ? solvents : null,
         Poison = list.Poisons.Contains(jar.Number) ? true : null,
         InDoubtSince = list.Doubts(jar).Since is { } since ? Day(DateOnly.FromDateTime(since)) : null,
-        LabelOutOfDate = list.OldLabels.Contains(jar.Number) || list.Doubts(jar).StillPromised ? true : null,
+        LabelOutOfDate = list.IsLabelOld(jar) ? true : null,
     };
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -50,7 +50,7 @@ internal static class SupplyAnswer
             (bag is null ? "since" : "made", DateWords.Of(supply.Since)),
             ("shelf", bottle?.Shelf),
             ("a pinch", bag?.Test is { } test ? PinchWords.WithAdvice(test) : null),
-            ("went to", supply.Taken.Count == 0 ? null : "jar " + string.Join(", ", supply.Taken.Select(t => t.Jar).Distinct())),
+            ("went to", supply.Taken.Select(t => t.Jar).Distinct().ToArray() is { Length: > 0 } went ? $"{(went.Length == 1 ? "jar" : "jars")} {string.Join(", ", went)}" : null),
             ("note", supply.Note),
             .. Label(outcome.Label),
         ]);

@@ -63,8 +63,13 @@ internal sealed class StepCompletion(Workbench bench, LabelWriter labels)
         .. TestCautions.OfLearning(bench, recorder.Step, outcome.History, outcome.Step!),
     ];
 
-    /// <summary>True for a jar that was just tested and is to be tested again before its next use.</summary>
-    private bool IsToTest(JarOutcome outcome) => outcome.Step is Tested && outcome.History.Jar.StateAt(bench.Now) is JarState.Test or JarState.Past;
+    /// <summary>True for a jar that was just tested and is to be tested again before its next use, and for one past its use-by that nothing was taken from.</summary>
+    private bool IsToTest(JarOutcome outcome) => outcome.Step switch
+    {
+        Tested => outcome.History.Jar.StateAt(bench.Now) is JarState.Test or JarState.Past,
+        Moved or Noted => outcome.History.Jar.StateAt(bench.Now) == JarState.Past,
+        _ => false,
+    };
 
     private IEnumerable<Problem> OfShelf(Recorder recorder, JarOutcome outcome) =>
         outcome.Step is IBeginning or Thinned or Moved ? ShelfCautions.With(bench, recorder.Step, outcome) : [];

@@ -46,7 +46,7 @@ internal static class Redating
     private static Result<IReadOnlyList<RedatedJar>> Redate(Workbench bench, Recorder recorder, RedatingCause cause, JarDating old, JarDating anew) => recorder.History.Then(history =>
         history.Jar.FailedOn is null && ShelfMoves.Changed(old.Of(history.Life), anew.Of(history.Life)) is { } dates && ShelfMoves.Changed(history.Jar.Dates, dates) is not null
         && (dates.UseBy < history.Jar.Dates.UseBy || !anew.Doubts.Of(history).Any)
-            ? recorder.Redate(cause.Of(history.Jar, Later(bench.Now, history.Events[^1].Event.At), dates)).Then(_ => Result<IReadOnlyList<RedatedJar>>.Of([new RedatedJar(recorder.Jar, dates.UseBy, history.IsLabelled)]))
+            ? recorder.Redate(cause.Of(history, Later(bench.Now, history.Events[^1].Event.At), dates)).Then(_ => Result<IReadOnlyList<RedatedJar>>.Of([new RedatedJar(recorder.Jar, dates.UseBy, history.IsLabelled)]))
             : Result<IReadOnlyList<RedatedJar>>.Of([]));
 
     private static DateTime Later(DateTime one, DateTime other) => one > other ? one : other;
@@ -70,10 +70,15 @@ internal sealed record RedatingCause(IReadOnlyList<string> Shelves, IReadOnlyLis
         _ => "these settings",
     };
 
-    /// <summary>What is recorded of a jar: its shelf where that is why, else the setting.</summary>
-    internal Redated Of(Jar jar, DateTime at, KeepingDates dates) => Settings is [var setting, ..] && !Shelves.Contains(jar.Shelf)
-        ? new Redated(at, dates) { Setting = setting }
-        : new Redated(at, dates) { Shelf = Shelves.FirstOrDefault(shelf => shelf == jar.Shelf) ?? Shelves[0] };
+    /// <summary>What is recorded of a jar: the shelf where it stands or stood there, else the setting; where it is neither, tests that are read anew.</summary>
+    internal Redated Of(JarHistory history, DateTime at, KeepingDates dates)
+    {
+        var events = history.Events.Select(one => one.Event).ToArray();
+        string[] stood = [.. events.Select(one => one switch { IBeginning begun => begun.Shelf, Moved moved => moved.Shelf, _ => null }).OfType<string>().Reverse()];
+        return stood.FirstOrDefault(Shelves.Contains) is { } shelf ? new Redated(at, dates) { Shelf = shelf }
+            : Settings is [var setting, ..] ? new Redated(at, dates) { Setting = setting }
+            : new Redated(at, dates) { Shelf = events[0] is Mixed ? null : Shelves[0] };
+    }
 }
 
 /// <summary>What a shop has settled, and the jars that got other dates by it.</summary>

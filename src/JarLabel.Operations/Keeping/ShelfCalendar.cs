@@ -21,6 +21,6 @@ public static class ShelfCalendar
         var what = string.Create(CultureInfo.InvariantCulture, $"{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)} lb cut of {jar.Flakes}, shelf {jar.Shelf}");
         var doubts = list.Doubts(jar);
         dates = dates with { TestFrom = doubts.Any ? DateOnly.FromDateTime(bench.Now) : doubts.TestFrom(dates.TestFrom) };
-        return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates, bench.Now, failed: jar.FailedOn is not null, inDoubt: doubts.Any, toTest: list.StateOf(jar, bench.Now) is JarState.Test or JarState.Past);
+        return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates, bench.Now, failed: jar.FailedOn is not null, inDoubt: doubts.Any, toTest: list.StateOf(jar, bench.Now) is JarState.Test or JarState.Past, testAgain: jar.Test is { Passed: true } test && test.AgainFrom > DateOnly.FromDateTime(bench.Now) ? test.AgainFrom : null);
     }
 }

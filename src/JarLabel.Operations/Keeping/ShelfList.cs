@@ -76,7 +76,7 @@ public sealed record ShelfList(IReadOnlyList<JarEntry> Jars, ShelfKnowledge Know
     public JarDoubts Doubts(JarEntry jar) => Known.DoubtsOf(jar.Number);
 
     /// <summary>From when a drop is tried before use, as on record or as what was found since says.</summary>
-    public DateOnly TestFrom(JarEntry jar) => Doubts(jar).TestFrom(jar.TestFrom);
+    public DateOnly TestFrom(JarEntry jar) => Doubts(jar).TestFrom(Known.DatesOf(jar).TestFrom);
 
     /// <summary>How a listed jar stands, by the more careful dates.</summary>
     public JarState StateOf(JarEntry jar, DateTime now) => Known.StateOf(jar, now);

@@ -16,7 +16,7 @@ public static class LabelJar
             return recorder.History.Then(history => history.Jar.DemandOnShelf()).Then(_ => recorder.Redate(bench, later: true)).Then(history =>
             {
                 var hazards = JarWords.Hazards(bench, history.Jar);
-                return labels.Write(recorder, history, hazards, choice, file).Then<JarOutcome>(label => new JarOutcome(history, hazards, label, [.. LabelCautions.Of(history).Concat(JarCautions.Of(bench, history.Jar, hazards)).Distinct()]));
+                return labels.Write(recorder, history, hazards, choice, file).Then<JarOutcome>(label => new JarOutcome(history, hazards, label, [.. LabelCautions.Of(history).Concat(history.Jar.StateAt(bench.Now) == JarState.Past ? BatchCautions.OfState(history.Jar, bench.Now) : []).Concat(JarCautions.Of(bench, history.Jar, hazards)).Distinct()]));
             });
         }));
     }

@@ -3,7 +3,7 @@ namespace JarLabel.Operations.Notices;
 /// <summary>Writes the wall notice for a shelf as it stands now. It changes no jar, so the ledger keeps nothing of it.</summary>
 public static class WriteNotice
 {
-    private const string Design = "notice";
+    internal const string Design = "notice";
 
     /// <summary>The solvent that the air of an empty shelf is reckoned with.</summary>
     private const string UsualSolvent = "ethanol-95";

@@ -25,7 +25,7 @@ internal static class Choose
 
     /// <summary>The label stock; nothing where it cannot be read, which is told by whoever prints.</summary>
     internal static Func<Workbench, IReadOnlyList<(string Value, string Words)>> Stock(string none) =>
-        bench => LabelComposer.Open(bench).Then(composer => composer.Sheets()).TryGet(out var sheets, out _) ? After(none, sheets.Select(sheet => (sheet.Id, sheet.Title))) : [];
+        bench => LabelComposer.Open(bench).Then(composer => composer.Sheets()).TryGet(out var sheets, out _) ? After(none, sheets.Where(sheet => sheet.Design != WriteNotice.Design).Select(sheet => (sheet.Id, sheet.Title))) : [];
 
     private static IReadOnlyList<(string Value, string Words)> After(string? none, IEnumerable<(string, string)> rows) => none is null ? [.. rows] : [("", none), .. rows];
 }

@@ -35,12 +35,12 @@ internal static class Shared
 
     internal static Input<SupplyNumber?> Bag => field ??= Input.Optional("bag", "From the bag", "1", SupplyNumber.ReadBag)
         .Help("bag", "The bag the flakes come from (\"jarlabel bag list\"); its grade and date are known then.").Hint("its grade and date are known then").More()
-        .Choices(bench => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Any(bag => !bag.Unfit) ? [("", "none in the ledger"), .. bags.Where(bag => !bag.Unfit).Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))] : [])
+        .Choices(bench => SupplyBook.Bags(bench).TryGet(out var bags, out _) && bags.Any(bag => !bag.Unfit) ? [("", "not from the ledger"), .. bags.Where(bag => !bag.Unfit).Select(bag => ($"{bag.Number}", SupplyChoiceWords.Of(bench, bag)))] : [])
         .Change(one => one with { Stands = SupplyBook.NotThere(SupplyKind.Bag) });
 
     internal static Input<SupplyNumber?> Bottle => field ??= Input.Optional("bottle", "From the bottle", "1", SupplyNumber.ReadBottle)
         .Help("bottle", "The bottle the alcohol comes from (\"jarlabel bottle list\").").More()
-        .Choices(bench => SupplyBook.Bottles(bench).TryGet(out var bottles, out _) && bottles.Count > 0 ? [("", "none in the ledger"), .. bottles.Select(bottle => ($"{bottle.Number}", SupplyChoiceWords.Of(bench, bottle)))] : [])
+        .Choices(bench => SupplyBook.Bottles(bench).TryGet(out var bottles, out _) && bottles.Count > 0 ? [("", "not from the ledger"), .. bottles.Select(bottle => ($"{bottle.Number}", SupplyChoiceWords.Of(bench, bottle)))] : [])
         .Change(one => one with { Stands = SupplyBook.NotThere(SupplyKind.Bottle) });
 
     internal static Input<LacForm?> Form => field ??= Input.Optional<LacForm>("form", "Form of the flakes", "flake", (bench, text, where) => bench.Catalog.Forms.Named(text, where))

@@ -20,7 +20,7 @@ internal static class StepResult
         (string, string?)[] fits = jar.Container.Holds is { } holds && !jar.Contents.IsEmpty ? [("fits", $"the jar of {BenchAmount.Both(holds, bench.Metric)}, with head space")] : [];
         return outcome.Step is null
             ? []
-            : [.. Hands(bench, outcome.Step, jar), (outcome.Step is Discarded ? "held" : "holds then", outcome.Step is Mixed ? null : Held(bench, jar)), ("waste", outcome.Step is Discarded ? WasteWords.OfWhatIsLeft : null), .. AlsoRows.Of(bench, outcome), .. fits, .. jar.OnShelf ? Dates(outcome.Step, jar) : []];
+            : [.. Hands(bench, outcome.Step, jar), (outcome.Step is Discarded ? "held" : "holds then", outcome.Step is Mixed ? null : Held(bench, jar)), ("waste", outcome.Step is Discarded ? WasteWords.OfWhatIsLeft : null), .. AlsoRows.Of(bench, outcome), .. fits, .. jar.OnShelf ? Dates(outcome.Step, jar) : [], .. JarAnswer.IsMade(outcome) ? DangerRows.Of(bench, outcome.Hazards) : []];
     }
 
     private static IEnumerable<(string, string?)> Hands(Workbench bench, JarEvent step, Jar jar) => step is Mixed
