@@ -44,7 +44,7 @@ public sealed class KeptDatesTests : IDisposable
         var jar = shop.Json("jar", "1", "--at", "2026-07-10");
         Assert.Equal("2026-09-09", Text(jar["jar"]!, "useBy")); // half was spent in 4 months, and the other half takes 2
         Assert.Contains("JL186", Codes(jar));
-        Assert.Contains("shelf main became warmer or cooler", shop.Run("jar", "1").Result, StringComparison.Ordinal);
+        Assert.Contains("dated anew by how warm shelf main is or was", shop.Run("jar", "1").Result, StringComparison.Ordinal);
         Assert.Equal([(1, true), (2, null), (3, null)], shop.Json("shelf", "--at", "2026-07-10")["jars"]!.AsArray().Select(j => (j!["number"]!.GetValue<int>(), j["labelOutOfDate"]?.GetValue<bool>())));
         Assert.Contains("9 Sep 2026, label out of date", shop.Run("shelf", "--at", "2026-07-10").Result, StringComparison.Ordinal);
         Assert.DoesNotContain("JL186", Codes(shop.Json("label", "1", "--at", "2026-07-10")));
