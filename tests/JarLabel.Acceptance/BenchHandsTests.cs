@@ -87,6 +87,10 @@ public sealed class BenchHandsTests : IClassFixture<Browser>, IDisposable
         await phone.EvaluateAsync("document.querySelector('[data-swirl]').remove()");
         await phone.GotoAsync("/J/1-9");
         await phone.EvaluateAsync("localStorage.removeItem('swirl 1-9')");
+        await phone.GotoAsync("/bag/add");
+        await Assertions.Expect(phone.Locator("button[value=record]")).ToBeVisibleAsync();
+        Assert.Equal(0, await phone.GetByText("Weigh it out").And(phone.Locator(":visible")).CountAsync()); // nothing to pour, nothing to weigh
+        await phone.GotoAsync("/J/1-9");
         await phone.RouteAsync("**/J/1-9", async route =>
         {
             var answer = await route.FetchAsync();

@@ -50,7 +50,7 @@ internal static class TestStep
         given => TestJar.Do(given.Bench, Step.Jar(given), given.Get(Verdict), given.Get(DryMinutes), given.Get(Readings))) with
     {
         Button = "Record the test",
-        IsAskedFor = (jar, now) => jar.FailedOn is null && (jar.Doubts.Any || jar.StateAt(now) is JarState.Test or JarState.Past) && jar.Test?.Day != DateOnly.FromDateTime(now),
+        IsAskedFor = (jar, now) => jar.FailedOn is null && jar.StateAt(now) != JarState.Dissolving && jar.Dates.Ready <= now && (jar.Doubts.Any || jar.StateAt(now) is JarState.Test or JarState.Past) && jar.Test?.Day != DateOnly.FromDateTime(now),
         Says = "A few drops on glass, and beside them a few of a fresh batch: minutes beside its minutes tell more than minutes alone.",
     };
 

@@ -41,14 +41,14 @@ internal sealed record DonePage(Workbench Bench, Outcome Outcome, PaperRun? Run)
         ? Pages.Html.Of($"""{Pages.Html.If(!Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{StepLinks.Of([.. Next, .. Outcome.Ways], null, "/")}<a class="go" href="/">All jars</a><a class="go" href="/steps">All steps</a>""")
         : Pages.Html.Of(
         $"""
-        {Pages.Html.If(done.Label is { Event.IsOnGlass: true } && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{Pages.Html.If(done.Label is { Event.IsOnGlass: false } && !Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{done.Made.Select(Made)}{Jar(done.History.Jar.Number.ToString())}{StepLinks.Of(Next, done.History.Jar.Number, $"/J/{done.History.Jar.Number}")}
+        {Pages.Html.If(done.Label is { Event.IsOnGlass: true } && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go first" href="/J/{done.History.Jar.Number}/label.pdf">Label as PDF</a>"""))}{Pages.Html.If(done.Label is { Event.IsOnGlass: false } && !Bench.DryRun, () => Pages.Html.All(Outcome.Files.Select(File)))}{done.Made.Select(Made)}{Jar(done.History.Jar.Number.ToString())}{StepLinks.Of(Next, done.History.Jar.Number, $"/J/{done.History.Jar.Number}")}
         """);
 
     private IEnumerable<Remedy> Next => BlockParts.Next(Outcome.Answer.Screen);
 
     /// <summary>The way to a file in the shop's folder of labels; none to one elsewhere.</summary>
     private Markup File(string file) => Pages.Html.If(Path.GetDirectoryName(file) == Bench.Folder.Labels, () =>
-        Pages.Html.Of($"""<a class="go" href="/labels/{Uri.EscapeDataString(Path.GetFileName(file))}">Print the file</a>"""));
+        Pages.Html.Of($"""<a class="go first" href="/labels/{Uri.EscapeDataString(Path.GetFileName(file))}">Print the file</a>"""));
 
     private Markup Made(JarOutcome made) => Pages.Html.Of(
         $"""{Pages.Html.If(made.Label is not null && !Bench.DryRun, () => Pages.Html.Of($"""<a class="go" href="/J/{made.History.Jar.Number}/label.pdf">Label of jar {made.History.Jar.Number}</a>"""))}{Jar(made.History.Jar.Number.ToString())}""");

@@ -15,7 +15,7 @@ internal static class ShelfPage
             $"""
             <h1>{bench.Settings.Name ?? "All jars"}</h1>
             {Frame.Dated(bench)}{Scan(sight)}{Find(sight.Find)}{CodesLead(bench, reached)}
-            {(sight.Find is { } words ? Html.Of($"""<p role="status">{CountWords.Of(sight.List.Jars.Count, "jar")} with “{words}”</p>""") : ProblemPage.Cautions(sight.Cautions))}
+            {(sight.Find is { } words ? Html.Of($"""<p role="status">{(sight.List.Jars.Count == 0 ? "No jar" : CountWords.Of(sight.List.Jars.Count, "jar"))} with “{words}”</p>""") : ProblemPage.Cautions(sight.Cautions))}
             {Html.If(sight.Find is null, () => Filter(bench, sight))}
             {(sight.List.Jars.Count == 0 ? None(bench, sight) : Jars(bench, sight.List, j => $"/J/{JarNumber.From(j.Number)}"))}
             {Next(sight)}
@@ -38,7 +38,7 @@ internal static class ShelfPage
         Frame.Still("index.html"),
         head: Frame.StillHead);
 
-    private static Markup None(Workbench bench, ShelfView sight) => sight.Shelf is not null || sight.Due
+    private static Markup None(Workbench bench, ShelfView sight) => sight.Shelf is not null || sight.Due || sight.Find is not null
         ? Html.Own("""<p>No such jar stands here.</p><p class="do"><a class="go" href="/">All jars</a></p>""")
         : File.Exists(bench.Folder.Settings) || File.Exists(bench.Folder.Ledger)
         ? Html.Own(

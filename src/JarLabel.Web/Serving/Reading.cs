@@ -26,7 +26,7 @@ internal static class Reading
             // A bag or bottle has no page of its own; what stands behind its code is said where codes are read.
             return SupplyCode.Read(typed) is not null ? Reply.SeeOther($"/scan?what={Uri.EscapeDataString(typed)}") : ScanJar.Find(bench, typed).TryGet(out var scanned, out var problems)
                 ? Reply.SeeOther(Address(scanned))
-                : problems is [{ Code: NotANumber or NotACode }] ? Searched(bench, typed, reached, problems) : Reply.NotFound(problems);
+                : problems is [{ Code: NotANumber or NotACode }] ? Searched(bench, typed, reached) : Reply.NotFound(problems);
         }
 
         return Reply.Of(
@@ -36,12 +36,11 @@ internal static class Reading
             problems => Reply.Refused(400, problems));
     }
 
-    /// <summary>The jars that words fit; the one, where it is one.</summary>
-    private static Reply Searched(Workbench bench, string typed, string? reached, IReadOnlyList<Problem> unread) =>
+    /// <summary>The jars that words fit; the one, where it is one; the field to look again, where it is none.</summary>
+    private static Reply Searched(Workbench bench, string typed, string? reached) =>
         !LedgerAccess.Read(bench, view => JarSearch.Of(bench, view, typed)).TryGet(out var list, out var problems) ? Reply.Refused(503, problems)
         : list.Jars is [var only] ? Reply.SeeOther($"/J/{JarNumber.From(only.Number)}")
-        : list.Jars.Count == 0 ? Reply.NotFound(unread)
-        : Reply.Page(ShelfPage.Of(bench, new ShelfView(null, false, list, false, [], [], [], [], []) { Find = typed }, reached));
+        : Reply.Page(ShelfPage.Of(bench, new ShelfView(null, false, list, false, [], [], [], [], []) { Find = typed }, reached), list.Jars.Count == 0 ? 404 : 200);
 
     /// <summary>The file of the label that was last printed, when it still speaks of the jar as it is.</summary>
     internal static Reply LabelPdf(Workbench bench, string id)

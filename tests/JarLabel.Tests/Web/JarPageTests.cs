@@ -68,9 +68,9 @@ public sealed class JarPageTests : IDisposable
     public async Task A_jar_in_doubt_leads_to_its_test_once()
     {
         shop.Stock("500 g", "1 L");
-        var bench = shop.Bench();
         await shop.Fill("/mix", ("bag", "1"), ("solvent", "ethanol-95"), ("cut", "1.5"), ("pour", "200 mL"), ("do", "record"));
-        SupplyOperations.Test(bench, SupplyNumber.From(1), Pinch.Cloudy).Require();
+        shop.Now = shop.Now.AddDays(3);
+        SupplyOperations.Test(shop.Bench(), SupplyNumber.From(1), Pinch.Cloudy).Require();
         var page = (await shop.Get("/J/2-7")).Text;
         Assert.Contains("JL397", page, StringComparison.Ordinal);
         Assert.Equal(1, Regex.Count(page, "href=\"/J/2-7/test"));

@@ -44,7 +44,8 @@ public sealed class SearchTests : IDisposable
     {
         var page = await shop.Get($"/?find={Uri.EscapeDataString(words)}");
         Assert.Equal(404, page.Status);
-        Assert.Contains(words, page.Seen, StringComparison.Ordinal);
+        Assert.Contains($"No jar with “{words}”", System.Net.WebUtility.HtmlDecode(page.Text), StringComparison.Ordinal);
+        Assert.Contains("name=\"find\" value=", page.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("<script>", page.Text, StringComparison.Ordinal);
     }
 }
