@@ -106,7 +106,11 @@ internal sealed class StepCommand : IValueSource
     }
 
     /// <summary>The option of every command that has this name; null for none.</summary>
-    private static Option? OfEvery(string name) => SharedOptions.All.FirstOrDefault(known => known.Name == CommandLine.Option(name));
+    private static Option? OfEvery(string name)
+    {
+        var spelled = CommandLine.Option(name);
+        return SharedOptions.All.FirstOrDefault(known => known.Name == spelled);
+    }
 
     private Result<Answer> Do(Session session)
     {

@@ -23,15 +23,7 @@ internal static class ShopFiles
     {
         try
         {
-            return Result<IReadOnlyList<string>>.Of(
-            [
-                .. Directory.Exists(folder.Layouts)
-                    ? Directory.EnumerateFiles(folder.Layouts, "*", Deep).Where(file => IsData(file) && Path.GetRelativePath(folder.Layouts, file).Split(Path.DirectorySeparatorChar) is not [Sheets or Labels, _]).Order(StringComparer.Ordinal)
-                    : Enumerable.Empty<string>(),
-                .. Directory.Exists(folder.Catalog)
-                    ? Directory.EnumerateFiles(folder.Catalog, "*", Deep).Where(file => IsData(file) && Path.GetDirectoryName(file) != folder.Catalog).Order(StringComparer.Ordinal)
-                    : Enumerable.Empty<string>(),
-            ]);
+            return Result<IReadOnlyList<string>>.Of([.. Data(folder.Layouts).Where(file => !IsRead(folder.Layouts, file)), .. Data(folder.Catalog).Where(file => Path.GetDirectoryName(file) != folder.Catalog)]);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -43,7 +35,12 @@ internal static class ShopFiles
 
     private static readonly EnumerationOptions Deep = new() { RecurseSubdirectories = true, MaxRecursionDepth = 4, AttributesToSkip = FileAttributes.ReparsePoint };
 
-    private static bool IsData(string file) => Path.GetExtension(file).Equals(".json", StringComparison.OrdinalIgnoreCase);
+    /// <summary>Every data file in a folder and those in it, by name; none when there is no such folder.</summary>
+    private static IEnumerable<string> Data(string folder) => Directory.Exists(folder)
+        ? Directory.EnumerateFiles(folder, "*", Deep).Where(file => Path.GetExtension(file).Equals(".json", StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal)
+        : [];
+
+    private static bool IsRead(string layouts, string file) => Path.GetRelativePath(layouts, file).Split(Path.DirectorySeparatorChar) is [Sheets or Labels, _];
 
     /// <summary>The shop's own sheets and designs.</summary>
     internal static Result<IReadOnlyList<LayoutFile>> Layouts(ShopFolder folder) =>

@@ -71,6 +71,12 @@ public sealed class BenchHandsTests : IClassFixture<Browser>, IDisposable
         await Record(phone);
         await Assertions.Expect(phone.Locator("h1")).ToContainTextAsync("Recorded");
         Assert.Single(shop.Json("shelf")["jars"]!.AsArray());
+
+        // A second batch as large as the first is not in yet.
+        await phone.GotoAsync("/mix?grade=garnet&solvent=ethanol-95&cut=2&pour=350+mL");
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Weigh it out" }).TapAsync();
+        await Assertions.Expect(phone.Locator(".weigh input:checked")).ToHaveCountAsync(0);
+        await Assertions.Expect(figures).ToHaveTextAsync(["350 mL", "83.9 g"]);
     }
 
     [Fact]

@@ -18,9 +18,7 @@ public static class JarReminders
     /// <param name="now">The moment.</param>
     /// <param name="failed">True when its last drying test failed.</param>
     /// <param name="inDoubt">True when it is in doubt whether it dries hard: then there is no day to use it by.</param>
-    /// <param name="toTest">True when it is to be tested now, whatever day that has been said for.</param>
-    /// <param name="testAgain">From when a test that it passed counts no longer; null where none does.</param>
-    public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now, bool failed = false, bool inDoubt = false, bool toTest = false, DateOnly? testAgain = null)
+    public static IEnumerable<Reminder> Of(string ledger, JarNumber? jar, int revision, string what, KeepingDates dates, DateTime now, bool failed = false, bool inDoubt = false)
     {
         var name = jar is { } known ? $"jar {known}" : "the new jar";
         var day = DateOnly.FromDateTime(now);
@@ -30,9 +28,9 @@ public static class JarReminders
             yield return At("ready", $"{Capital.Of(name)} should be dissolved", $"{what}: strain it before use. An estimate.", dates.Ready);
         }
 
-        if (!failed && (toTest ? day : dates.TestFrom >= day ? dates.TestFrom : testAgain) is { } due)
+        if (!failed && dates.TestFrom >= day)
         {
-            yield return OnDay("test", $"Test {name}", $"{what}: {(inDoubt ? "in doubt, " : due > dates.UseBy ? "past its estimated use-by, " : "")}from today try a few drops on glass before use.", due);
+            yield return OnDay("test", $"Test {name}", $"{what}: {(inDoubt ? "in doubt, " : dates.TestFrom > dates.UseBy ? "past its estimated use-by, " : "")}from today try a few drops on glass before use.", dates.TestFrom);
         }
 
         if (!failed && !inDoubt && dates.UseBy >= day)

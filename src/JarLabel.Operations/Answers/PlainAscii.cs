@@ -20,7 +20,7 @@ internal static class PlainAscii
         ['–'] = "-",
         ['—'] = "-",
         ['→'] = "->",
-        ['°'] = "deg ",
+        ['°'] = "deg",
         ['µ'] = "u",
         ['³'] = "3",
         ['²'] = "2",
@@ -43,10 +43,10 @@ internal static class PlainAscii
             var afterDigit = plain.Length > 0 && char.IsAsciiDigit(plain[^1]) && (sign == '°' || spelled.Contains('/', StringComparison.Ordinal));
             plain.Append(afterDigit ? " " : "").Append(spelled);
 
-            // Degrees of an angle have no letter behind them.
-            if (sign == '°' && (place + 1 == text.Length || !char.IsLetter(text[place + 1])))
+            // Of a temperature the scale follows; of an angle nothing does.
+            if (sign == '°' && place + 1 < text.Length && char.IsLetter(text[place + 1]))
             {
-                plain.Length--;
+                plain.Append(' ');
             }
         }
 

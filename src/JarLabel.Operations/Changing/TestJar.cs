@@ -26,7 +26,7 @@ public static class TestJar
     /// <summary>With the jars that hold liquid of the same batch: that is to be known while one stands at the shelf.</summary>
     private static Result<JarOutcome> WithKin(Workbench bench, JarOutcome outcome) => LedgerAccess.Read<JarOutcome>(bench, view =>
     {
-        var kin = new JarsInDoubt(view, JarDating.Origins(view), DateOnly.FromDateTime(bench.Now)).All()
+        var kin = JarsInDoubt.Of(bench, view, JarDating.Origins(view)).All()
             .SelectMany(jar => jar.Value.FailedKin.Where(failed => failed.Jar == outcome.History.Jar.Number).Select(failed => (Jar: JarNumber.From(jar.Key), Failed: failed))).ToArray();
         return kin.Length == 0 ? outcome : outcome with { Cautions = [.. outcome.Cautions, kin[0].Failed.Caution([.. kin.Select(one => one.Jar).Order()])] };
     });

@@ -7,7 +7,7 @@ internal sealed class JarDating(Workbench bench, LedgerView view, LearnedLives l
     private readonly JarOrigins origins = Origins(view);
 
     /// <summary>Finds out whether flakes in a jar were found bad.</summary>
-    internal JarsInDoubt Doubts => field ??= new JarsInDoubt(view, origins, DateOnly.FromDateTime(bench.Now));
+    internal JarsInDoubt Doubts => field ??= JarsInDoubt.Of(bench, view, origins);
 
     /// <summary>What the tests say.</summary>
     internal LearnedLives Lives => lives;

@@ -9,6 +9,9 @@ internal sealed class JarsInDoubt(LedgerView view, JarOrigins origins, DateOnly 
 {
     private readonly Dictionary<SupplyNumber, Bag?> bags = [];
 
+    /// <summary>What is known at the moment of a bench.</summary>
+    internal static JarsInDoubt Of(Workbench bench, LedgerView view, JarOrigins origins) => new(view, origins, DateOnly.FromDateTime(bench.Now));
+
     /// <summary>What a jar is in doubt for.</summary>
     internal JarDoubts Of(JarHistory history)
     {

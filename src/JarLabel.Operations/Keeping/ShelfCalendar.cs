@@ -19,8 +19,16 @@ public static class ShelfCalendar
     {
         var dates = list.Known.DatesOf(jar);
         var what = string.Create(CultureInfo.InvariantCulture, $"{VulgarFraction.Of(jar.Cut?.PoundsPerUsGallon ?? 0)} lb cut of {jar.Flakes}, shelf {jar.Shelf}");
-        var doubts = list.Doubts(jar);
-        dates = dates with { TestFrom = doubts.Any ? DateOnly.FromDateTime(bench.Now) : doubts.TestFrom(dates.TestFrom) };
-        return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates, bench.Now, failed: jar.FailedOn is not null, inDoubt: doubts.Any, toTest: list.StateOf(jar, bench.Now) is JarState.Test or JarState.Past, testAgain: jar.Test is { Passed: true } test && test.AgainFrom > DateOnly.FromDateTime(bench.Now) ? test.AgainFrom : null);
+        return JarReminders.Of(ledger, JarNumber.From(jar.Number), jar.Revision, what, dates with { TestFrom = TestFrom(list, jar, bench.Now) }, bench.Now, failed: jar.FailedOn is not null, inDoubt: list.Doubts(jar).Any);
+    }
+
+    /// <summary>The day on which a jar is to be tested: today where it is in doubt or its state asks for it, else the day on record, and where that is past and a test that it passed
+    /// counts, the first day on which that counts no longer.</summary>
+    private static DateOnly TestFrom(ShelfList list, Store.Index.JarEntry jar, DateTime now)
+    {
+        var today = DateOnly.FromDateTime(now);
+        return list.Doubts(jar).Any || list.StateOf(jar, now) is JarState.Test or JarState.Past ? today
+            : list.TestFrom(jar) is var from && from < today && jar.Test is { Passed: true } test ? test.AgainFrom
+            : from;
     }
 }

@@ -27,7 +27,7 @@ public static class ShopLives
     {
         var numbers = view.TestedJars(MostJars).Concat(also is { } one ? [one.Value] : []).Distinct();
         var origins = JarDating.Origins(view);
-        var doubts = new JarsInDoubt(view, origins, DateOnly.FromDateTime(bench.Now));
+        var doubts = JarsInDoubt.Of(bench, view, origins);
         return Results.All(numbers.Select(n => JarHistory.Of(JarNumber.From(n), view.EventsOf(Subject.Jar(n))))).Then<TestedBatches>(all =>
         {
             var read = all.Select(history => (History: history, Tested: Read(bench, origins, doubts, history))).ToArray();
@@ -41,7 +41,7 @@ public static class ShopLives
     internal static bool IsAlone(Workbench bench, LedgerView view, JarHistory history)
     {
         var origins = JarDating.Origins(view);
-        return IsAlone(history, Read(bench, origins, new JarsInDoubt(view, origins, DateOnly.FromDateTime(bench.Now)), history));
+        return IsAlone(history, Read(bench, origins, JarsInDoubt.Of(bench, view, origins), history));
     }
 
     private static bool IsAlone(JarHistory history, TestedJar? tested) => history.Life.Standing.OfType<Tested>().Count(test => !TestedJar.IsTooEarly(history.Life, test)) > (tested?.Tests.Count ?? 0);

@@ -24,15 +24,18 @@ public static class LedgerCare
     /// <summary>An export holds what happened, not the shop's cans, grades and shelves: jars of what this shop does not list answer for the worst, and how warm they stood is not known.</summary>
     private static IReadOnlyList<Problem> Unlisted(Workbench bench, LedgerView view)
     {
-        var names = new SortedSet<string>(StringComparer.Ordinal);
+        var (names, shelves) = (new SortedSet<string>(StringComparer.Ordinal), new SortedSet<string>(StringComparer.Ordinal));
         foreach (var jar in view.Standing())
         {
             names.UnionWith(jar.Grades.Where(grade => bench.Catalog.Grades.Find(grade) is null));
             names.UnionWith(jar.Solvents.Where(solvent => bench.Catalog.Solvents.Find(solvent) is null));
+            if (!ShelfMoves.IsKnown(bench, jar.Shelf))
+            {
+                shelves.Add(jar.Shelf);
+            }
         }
 
-        string[] shelves = [.. view.Standing().Select(jar => jar.Shelf).Distinct().Where(shelf => bench.Settings.Shelves.All(known => known.Name != shelf)).Order(StringComparer.Ordinal)];
-        return [.. names.Count == 0 ? [] : (Problem[])[OperationProblems.NotListedHere([.. names])], .. shelves.Length == 0 ? [] : (Problem[])[OperationProblems.ShelfUnknown(shelves)]];
+        return [.. names.Count == 0 ? [] : (Problem[])[OperationProblems.NotListedHere([.. names])], .. shelves.Count == 0 ? [] : (Problem[])[OperationProblems.ShelfUnknown([.. shelves])]];
     }
 
     /// <summary>Writes the whole shop into one file while others may go on recording.</summary>

@@ -33,7 +33,7 @@ internal static class MixStep
     /// <summary>What one may know of a batch.</summary>
     internal static IReadOnlyList<KnownFields> Amounts { get; } =
     [
-        new("alcohol to pour", "cut", "pour"), new("flakes to use", "cut", "flakes"), new("finished liquid", "cut", "makes"), new("a jar to fill", "cut", "fill"),
+        new("alcohol to pour", "pour") { With = ["cut"] }, new("flakes to use", "flakes") { With = ["cut"] }, new("finished liquid", "makes") { With = ["cut"] }, new("a jar to fill", "fill") { With = ["cut"] },
         new("alcohol and flakes: the cut follows", "pour", "flakes"),
     ];
 

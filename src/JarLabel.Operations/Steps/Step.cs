@@ -162,6 +162,12 @@ internal sealed record OtherStep(string When, Func<Step> Step, Func<string, Prob
 /// <param name="Names">The fields that say it.</param>
 internal sealed record KnownFields(string Words, params IReadOnlyList<string> Names)
 {
+    /// <summary>Fields that are asked for with them.</summary>
+    internal IReadOnlyList<string> With { get; init; } = [];
+
+    /// <summary>All its fields.</summary>
+    internal IReadOnlyList<string> All => [.. With, .. Names];
+
     /// <summary>Its name among the others.</summary>
-    internal string Value { get; } = string.Join(' ', Names);
+    internal string Value => string.Join(' ', All);
 }

@@ -59,6 +59,9 @@ public sealed class ShopFolder
     /// <summary>The labels, cards and notices that were written.</summary>
     public string Labels => Inside("labels");
 
+    /// <summary>True for a file in the shop's own folder of labels; one may have been written anywhere.</summary>
+    public bool HasAmongLabels(string file) => file.StartsWith(Labels + System.IO.Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
     /// <summary>The shop's own grades and solvents.</summary>
     public string Catalog => Inside("catalog");
 

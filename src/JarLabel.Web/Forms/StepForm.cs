@@ -61,18 +61,15 @@ internal sealed record StepForm(Step Step)
     /// is none of them, and where nothing is to choose.</summary>
     internal KnownFields? Known(FormValues entry)
     {
-        string[] filled = [.. Sole.Where(name => entry.Text(name) is not null)];
+        var filled = Step.Known.SelectMany(one => one.Names).Where(name => entry.Text(name) is not null).ToHashSet();
         return Step.Known.FirstOrDefault(one => one.Value == entry.Text(Knows))
-            ?? (filled.Length == 0 ? Step.Known is [var first, ..] ? first : null : Step.Known.FirstOrDefault(one => filled.All(one.Names.Contains) && one.Names.Where(Sole.Contains).All(filled.Contains)));
+            ?? (filled.Count > 0 ? Step.Known.FirstOrDefault(one => filled.SetEquals(one.Names)) : Step.Known is [var first, ..] ? first : null);
     }
-
-    /// <summary>The fields that only some of the things ask for that one may know, and the most do not.</summary>
-    private IReadOnlyList<string> Sole => field ??= [.. Step.Known.SelectMany(one => one.Names).Distinct().Where(name => 2 * Step.Known.Count(one => one.Names.Contains(name)) < Step.Known.Count)];
 
     /// <summary>False for a field that is no part of what somebody said to know, and filled in.</summary>
     private bool Counts(string name, FormValues entry) =>
-        entry.Text(Knows) is not { } said || !Step.Known.SelectMany(one => one.Names).Contains(name) || Step.Known.FirstOrDefault(one => one.Value == said) is not { } known
-        || known.Names.Contains(name) || !known.Names.Any(other => Sole.Contains(other) && entry.Text(other) is not null);
+        Step.Known.FirstOrDefault(one => one.Value == entry.Text(Knows)) is not { } said || said.All.Contains(name)
+        || !Step.Known.Any(one => one.All.Contains(name)) || said.Names.All(other => entry.Text(other) is null);
 
     private static FormField? Shown(Field one, Workbench bench, Jar? jar, FormValues entry)
     {

@@ -75,7 +75,7 @@ internal static class FormPage
     /// <summary>The fields in their order. What is chosen needs more room than what is written, and stands in wider columns.</summary>
     private static Markup Fields(FormScene scene, IReadOnlyList<FormField> fields)
     {
-        var known = scene.Form.Step.Known.SelectMany(one => one.Names).ToHashSet();
+        var known = scene.Form.Step.Known.SelectMany(one => one.All).ToHashSet();
         var runs = new List<List<FormField>>();
         foreach (var field in fields)
         {
@@ -101,7 +101,7 @@ internal static class FormPage
             $"""
             <fieldset class="known"><legend>What do you know?</legend>
             <div class="ways">{all.Select((one, place) => Html.Of($"""<label><input type="radio" name="{StepForm.Knows}" value="{one.Value}" data-way="{place + 1}"{Html.Own(one == chosen ? " checked" : "")}><span>{one.Words}</span></label>"""))}</div>
-            <div class="fields">{fields.Select(field => One(scene.Problems, field, scene.Values, scene.History?.Jar.Number, string.Join(' ', all.Index().Where(one => one.Item.Names.Contains(field.Name)).Select(one => $"in{one.Index + 1}"))))}</div></fieldset>
+            <div class="fields">{fields.Select(field => One(scene.Problems, field, scene.Values, scene.History?.Jar.Number, string.Join(' ', all.Index().Where(one => one.Item.All.Contains(field.Name)).Select(one => $"in{one.Index + 1}"))))}</div></fieldset>
             """));
     }
 

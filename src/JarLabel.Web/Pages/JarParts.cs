@@ -40,7 +40,7 @@ internal static class JarParts
     }
 
     /// <summary>True where the file of its newest label lies in the shop's own folder, from which it is handed out.</summary>
-    private static bool LabelIsHere(Workbench bench, JarHistory history) => bench.Folder.Full(history.Label!.File) is var file && file.StartsWith(bench.Folder.Labels + Path.DirectorySeparatorChar, StringComparison.Ordinal) && File.Exists(file);
+    private static bool LabelIsHere(Workbench bench, JarHistory history) => bench.Folder.Full(history.Label!.File) is var file && bench.Folder.HasAmongLabels(file) && File.Exists(file);
 
     internal static Markup Kept(Workbench bench) =>
         Html.Of($"""<p class="told">A copy as of {DateWords.Of(bench.Now)}. State and contents are of that moment; what happened later is in the shop's ledger.</p>""");

@@ -299,7 +299,11 @@ const drafts = (() => {
   }
 
   form.addEventListener("submit", (event) => {
-    if (event.submitter?.value === "record") keep(true);
+    if (event.submitter?.value !== "record") return;
+    keep(true);
+
+    // The next batch is weighed anew, also where it is as large as this.
+    drafts.write("scale " + path, null);
   });
 
   // At the scale: what to pour and weigh alone on the screen, each ticked when it is in. It is the same form, and nothing is recorded before its button says so.

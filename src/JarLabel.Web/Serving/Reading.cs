@@ -68,7 +68,7 @@ internal static class Reading
     {
         try
         {
-            return file.StartsWith(bench.Folder.Labels + Path.DirectorySeparatorChar, StringComparison.Ordinal) && file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase)
+            return bench.Folder.HasAmongLabels(file) && file.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase)
                 ? File.ReadAllBytes(file)
                 : null;
         }

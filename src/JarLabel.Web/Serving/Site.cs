@@ -108,7 +108,7 @@ internal sealed class Site : IDisposable
             case { Kind: not (RouteKind.None or RouteKind.Pair) } when !who.MayRead:
                 return Reply.SeeOther(PairPage.Address(path));
             case { Kind: RouteKind.Shelf }:
-                return Within(bench => Reading.Shelf(bench, context.Request.Query, request.Lan is not null && who.MayRecord ? $"{context.Request.Scheme}://{context.Request.Host.Value}" : null));
+                return Within(bench => Reading.Shelf(bench, context.Request.Query, request.Lan is not null && who.MayRecord ? Address(context.Request) : null));
             case { Kind: RouteKind.Jar } place:
                 return Known(context, () => cache.Get(path, () => Within(bench => Reply.Of(Reading.Jar(bench, place.Jar), Reply.NotFound))));
             case { Kind: RouteKind.LabelPdf } place:
@@ -202,7 +202,9 @@ internal sealed class Site : IDisposable
 
     /// <summary>The address by which somebody came; null for this machine's own, which leads nobody else here.</summary>
     private static string? Came(HttpRequest asked) =>
-        Uri.TryCreate($"{asked.Scheme}://{asked.Host.Value}", UriKind.Absolute, out var address) && !address.IsLoopback ? address.GetLeftPart(UriPartial.Authority) : null;
+        Uri.TryCreate(Address(asked), UriKind.Absolute, out var address) && !address.IsLoopback ? address.GetLeftPart(UriPartial.Authority) : null;
+
+    private static string Address(HttpRequest asked) => $"{asked.Scheme}://{asked.Host.Value}";
 
     private Reply Pair(HttpContext context, IReadOnlyDictionary<string, string> fields)
     {
